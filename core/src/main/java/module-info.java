@@ -1,0 +1,10 @@
+/** Typed quantities and calculators for sizing battery-based solar-electric systems. */
+module org.daybank.core {
+    requires static org.jspecify;
+    requires static io.soabase.recordbuilder.core;
+    requires static java.compiler;
+
+    exports org.daybank.core.bank;
+    exports org.daybank.core.quantity;
+    exports org.daybank.core.working;
+}

@@ -1,0 +1,86 @@
+package org.daybank.core.bank;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a planner may argue with when a bank is sized.
+ *
+ * @param autonomy time the bank carries the loads without sun
+ * @param depthOfDischarge deepest share of the capacity taken over the autonomy
+ * @param dailyDepthOfDischarge deepest share taken in one ordinary day
+ * @param surgeRate largest short current, in multiples of the rated capacity for each hour
+ * @param endOfLifeFraction share of the rated capacity that is left when a bank counts as worn
+ * @param wornBankCarriesAutonomy whether a worn bank must still carry the whole autonomy
+ * @param designMargin added on top, for what is not known yet
+ */
+@RecordBuilder
+public record BankPolicy(
+        @Assumed(
+                value = "3 d",
+                least = "0.1 d",
+                most = "60 d",
+                sensible = "2–14 d",
+                source = "IEEE 1562: more when critical")
+        TimeSpan autonomy,
+
+        @Assumed(
+                value = "leadAcid 0.5, lithium 0.8",
+                least = "0.05",
+                most = "1",
+                sensible = "lead-acid 0.4–0.8, lithium 0.7–0.9",
+                source = "customary for long life")
+        RatioByFamily depthOfDischarge,
+
+        @Assumed(
+                value = "leadAcid 0.2, lithium 0.8",
+                least = "0.05",
+                most = "1",
+                sensible = "lead-acid 0.15–0.30",
+                source = "practice with IEEE 1013")
+        RatioByFamily dailyDepthOfDischarge,
+
+        @Assumed(
+                value = "leadAcid 1, lithium 1",
+                least = "0.05",
+                most = "20",
+                sensible = "lead-acid 0.5–2, lithium 0.5–2",
+                source = "short discharge that data sheets commonly allow")
+        RatioByFamily surgeRate,
+
+        @Assumed(value = "0.8", least = "0.3", most = "1", sensible = "0.7–0.8", source = "IEEE 1013")
+        Ratio endOfLifeFraction,
+
+        @Assumed(value = "false", source = "depth limits leave room for wear already")
+        boolean wornBankCarriesAutonomy,
+
+        @Assumed(value = "0.1", least = "0", most = "1", sensible = "0–0.25", source = "IEEE 1013")
+        Ratio designMargin)
+        implements BankPolicyBuilder.With {
+    private static final BankPolicy STANDARD = Policies.standard(BankPolicy.class);
+
+    /**
+     * Checks each value against its range.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     */
+    public BankPolicy {
+        Policies.check(
+                BankPolicy.class,
+                autonomy,
+                depthOfDischarge,
+                dailyDepthOfDischarge,
+                surgeRate,
+                endOfLifeFraction,
+                wornBankCarriesAutonomy,
+                designMargin);
+    }
+
+    /** The cited defaults. */
+    public static BankPolicy standard() {
+        return STANDARD;
+    }
+}

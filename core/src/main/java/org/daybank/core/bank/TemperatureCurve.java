@@ -1,0 +1,72 @@
+package org.daybank.core.bank;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+
+/**
+ * Share of the rated capacity that a battery delivers at a temperature, from published points; linear between them, never
+ * more than the warmest point says, and unknown below the coldest.
+ *
+ * @param points share by temperature in °C
+ */
+public record TemperatureCurve(List<Point> points) {
+
+    /**
+     * One published point.
+     *
+     * @param temperature of the cells
+     * @param share of the rated capacity, above 0
+     */
+    public record Point(Temperature temperature, Ratio share) {}
+
+    /** Keeps a copy, coldest first. */
+    public TemperatureCurve {
+        points = points.stream()
+                .sorted((a, b) -> a.temperature().compareTo(b.temperature()))
+                .toList();
+    }
+
+    /** Reads points written as {@code "-20 Cel: 0.62; 0 Cel: 0.85; 25 Cel: 1"}. */
+    public static TemperatureCurve parse(CharSequence text) {
+        return new TemperatureCurve(Arrays.stream(text.toString().split(";", -1))
+                .map(point -> point.split(":", 2))
+                .map(pair -> new Point(Temperature.parse(pair[0]), Ratio.parse(pair[1])))
+                .toList());
+    }
+
+    /** The coldest temperature of which something is known. */
+    public Temperature coldest() {
+        return points.get(0).temperature();
+    }
+
+    /** The share at a temperature; empty below the coldest published point. */
+    public Optional<Ratio> at(Temperature temperature) {
+        NavigableMap<Double, Double> known = new TreeMap<>();
+        points.forEach(
+                point -> known.put(point.temperature().celsius(), point.share().fraction()));
+        var below = known.floorEntry(temperature.celsius());
+        var above = known.ceilingEntry(temperature.celsius());
+        if (below == null) {
+            return Optional.empty();
+        }
+        if (above == null || above.getKey().equals(below.getKey())) {
+            return Optional.of(Ratio.of(below.getValue()));
+        }
+        double along = (temperature.celsius() - below.getKey()) / (above.getKey() - below.getKey());
+        return Optional.of(Ratio.of(below.getValue() + along * (above.getValue() - below.getValue())));
+    }
+
+    @Override
+    public String toString() {
+        return String.join(
+                "; ",
+                points.stream()
+                        .map(point -> point.temperature() + ": " + point.share())
+                        .toList());
+    }
+}

@@ -1,0 +1,105 @@
+package org.daybank.core.quantity;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.stream.Collectors;
+
+/** The units of one dimension: reads and prints its values. */
+final class UnitTable {
+    private final String noun;
+    private final List<Unit> units;
+    private final Map<String, Unit> bySpelling = new LinkedHashMap<>();
+
+    /** The first unit is the base unit; values print in the largest unit that shows at least one whole. */
+    UnitTable(String noun, Unit... units) {
+        this.noun = noun;
+        this.units = List.of(units);
+        for (Unit unit : units) {
+            bySpelling.put(unit.code(), unit);
+            bySpelling.put(unit.symbol(), unit);
+            unit.definition().otherSpellings().forEach(spelling -> bySpelling.put(spelling, unit));
+        }
+    }
+
+    String noun() {
+        return noun;
+    }
+
+    boolean has(String spelling) {
+        return bySpelling.containsKey(spelling);
+    }
+
+    boolean holds(Unit unit) {
+        return units.contains(unit);
+    }
+
+    double parse(CharSequence text) {
+        String trimmed = text.toString().strip().replace('−', '-');
+        Matcher number = Decimals.NUMBER.matcher(trimmed);
+        if (!number.lookingAt()) {
+            throw refuse(text, "expected a number and a unit");
+        }
+        String unitText = trimmed.substring(number.end()).strip();
+        if (number.end() > Decimals.MAX_LENGTH) {
+            throw refuse(text, "the number has more than " + Decimals.MAX_LENGTH + " characters");
+        }
+        if (unitText.startsWith(",")) {
+            throw refuse(text, "the decimal sign is a point, not a comma");
+        }
+        if (unitText.isEmpty()) {
+            throw refuse(text, "the unit is missing");
+        }
+        Unit unit = bySpelling.get(unitText);
+        if (unit == null) {
+            throw refuse(text, UnitTables.complaint(unitText));
+        }
+        double base = unit.definition().scale().toBase(new BigDecimal(number.group()));
+        if (!Double.isFinite(base)) {
+            throw refuse(text, "the number is too large");
+        }
+        return base;
+    }
+
+    private QuantityFormatException refuse(CharSequence text, String why) {
+        return new QuantityFormatException(
+                text,
+                "'%s' is not %s %s: %s; write it with one of the units %s, as in '%s'"
+                        .formatted(
+                                QuantityFormatException.shown(text),
+                                "aeiou".indexOf(noun.charAt(0)) >= 0 ? "an" : "a",
+                                noun,
+                                why,
+                                units.stream().map(Unit::code).collect(Collectors.joining(", ")),
+                                "12.5 " + units.get(0).symbol()));
+    }
+
+    /** Text that {@link #parse} reads back to exactly this number of base units. */
+    String print(double base) {
+        Unit unit = readableUnit(base);
+        String text = Decimals.shortest(unit.definition().scale().fromBase(base)) + " " + unit.symbol();
+        return parse(text) == base
+                ? text
+                : Decimals.shortest(base) + " " + units.get(0).symbol();
+    }
+
+    /** Text to so many significant digits. */
+    String print(double base, int significantDigits) {
+        Unit unit = readableUnit(base);
+        return Decimals.rounded(unit.definition().scale().fromBase(base), significantDigits) + " " + unit.symbol();
+    }
+
+    /** The base unit, or its thousandfold or millionfold where that shows at least one whole. */
+    private Unit readableUnit(double base) {
+        Unit readable = units.get(0);
+        for (String prefix : List.of("k", "M")) {
+            Unit larger = bySpelling.get(prefix + units.get(0).code());
+            if (larger != null && Math.abs(larger.definition().scale().fromBase(base)) >= 1) {
+                readable = larger;
+            }
+        }
+        return readable;
+    }
+}

@@ -1,0 +1,71 @@
+package org.daybank.core.quantity;
+
+import java.util.List;
+
+/** The dimensions and their units: one table each. */
+final class UnitTables {
+    static final UnitTable POWER = new UnitTable("power", PowerUnit.values());
+    static final UnitTable APPARENT_POWER = new UnitTable("apparent power", ApparentPowerUnit.values());
+    static final UnitTable ENERGY = new UnitTable("energy", EnergyUnit.values());
+    static final UnitTable CHARGE = new UnitTable("charge", ChargeUnit.values());
+    static final UnitTable VOLTAGE = new UnitTable("voltage", VoltageUnit.values());
+    static final UnitTable CURRENT = new UnitTable("current", CurrentUnit.values());
+    static final UnitTable RESISTANCE = new UnitTable("resistance", ResistanceUnit.values());
+    static final UnitTable TEMPERATURE = new UnitTable("temperature", TemperatureUnit.values());
+    static final UnitTable TEMPERATURE_DIFFERENCE =
+            new UnitTable("temperature difference", TemperatureDifferenceUnit.values());
+    static final UnitTable TEMPERATURE_COEFFICIENT =
+            new UnitTable("temperature coefficient", TemperatureCoefficientUnit.values());
+    static final UnitTable VOLTAGE_COEFFICIENT = new UnitTable("voltage coefficient", VoltageCoefficientUnit.values());
+    static final UnitTable THERMAL_CONDUCTANCE = new UnitTable("thermal conductance", ThermalConductanceUnit.values());
+    static final UnitTable IRRADIANCE = new UnitTable("irradiance", IrradianceUnit.values());
+    static final UnitTable IRRADIATION = new UnitTable("irradiation", IrradiationUnit.values());
+    static final UnitTable LENGTH = new UnitTable("length", LengthUnit.values());
+    static final UnitTable CROSS_SECTION = new UnitTable("cross-section", CrossSectionUnit.values());
+    static final UnitTable MASS = new UnitTable("mass", MassUnit.values());
+    static final UnitTable SPEED = new UnitTable("speed", SpeedUnit.values());
+    static final UnitTable FREQUENCY = new UnitTable("frequency", FrequencyUnit.values());
+    static final UnitTable VOLUME_FLOW = new UnitTable("volume flow", VolumeFlowUnit.values());
+    static final UnitTable TIME_SPAN = new UnitTable("time span", TimeSpanUnit.values());
+    static final UnitTable ANGLE = new UnitTable("angle", AngleUnit.values());
+
+    private static final List<UnitTable> ALL = List.of(
+            POWER,
+            APPARENT_POWER,
+            ENERGY,
+            CHARGE,
+            VOLTAGE,
+            CURRENT,
+            RESISTANCE,
+            TEMPERATURE,
+            TEMPERATURE_DIFFERENCE,
+            TEMPERATURE_COEFFICIENT,
+            VOLTAGE_COEFFICIENT,
+            THERMAL_CONDUCTANCE,
+            IRRADIANCE,
+            IRRADIATION,
+            LENGTH,
+            CROSS_SECTION,
+            MASS,
+            SPEED,
+            FREQUENCY,
+            VOLUME_FLOW,
+            TIME_SPAN,
+            ANGLE);
+
+    private UnitTables() {}
+
+    /** The table that holds a unit. */
+    static UnitTable of(Unit unit) {
+        return ALL.stream().filter(table -> table.holds(unit)).findFirst().orElseThrow();
+    }
+
+    /** Why a unit does not fit where it stands: it measures something else, or nothing known. */
+    static String complaint(String spelling) {
+        return ALL.stream()
+                .filter(table -> table.has(spelling))
+                .findFirst()
+                .map(table -> "%s is a unit of %s".formatted(spelling, table.noun()))
+                .orElseGet(() -> "unknown unit '%s'".formatted(QuantityFormatException.shown(spelling)));
+    }
+}

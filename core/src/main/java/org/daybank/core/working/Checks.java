@@ -1,0 +1,116 @@
+package org.daybank.core.working;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Gathers what is wrong with the arguments of a constructor and throws it all at once.
+ *
+ * <pre>{@code
+ * new Checks()
+ *         .required("power", power)
+ *         .within("power", power, Power.ZERO, Power.kilowatts(1000))
+ *         .done();
+ * }</pre>
+ *
+ * <p>A range is only checked of a value that is there: what is missing is told once, by {@link #required}.
+ */
+public final class Checks {
+    private final List<Problem> problems = new ArrayList<>();
+
+    /** Checks with nothing refused yet. */
+    public Checks() {}
+
+    /** Refuses an absent value. */
+    public Checks required(String field, @Nullable Object value) {
+        if (value == null) {
+            problems.add(new Problem("/" + field, "missing", field + " is missing"));
+        } else if (value instanceof String text && text.isBlank()) {
+            problems.add(new Problem("/" + field, "missing", field + " must not be blank"));
+        }
+        return this;
+    }
+
+    /** Refuses a value outside a closed range. */
+    public <T extends Comparable<? super T>> Checks within(String field, @Nullable T value, T least, T most) {
+        return that(
+                value == null || (value.compareTo(least) >= 0 && value.compareTo(most) <= 0),
+                field,
+                "outOfRange",
+                "%s must be from %s to %s but is %s".formatted(field, least, most, value));
+    }
+
+    /** Refuses a value below a limit. */
+    public <T extends Comparable<? super T>> Checks atLeast(String field, @Nullable T value, T least) {
+        return that(
+                value == null || value.compareTo(least) >= 0,
+                field,
+                "outOfRange",
+                "%s must be at least %s but is %s".formatted(field, least, value));
+    }
+
+    /** Refuses a value above a limit. */
+    public <T extends Comparable<? super T>> Checks atMost(String field, @Nullable T value, T most) {
+        return that(
+                value == null || value.compareTo(most) <= 0,
+                field,
+                "outOfRange",
+                "%s must be at most %s but is %s".formatted(field, most, value));
+    }
+
+    /** Refuses a value that is not above a limit. */
+    public <T extends Comparable<? super T>> Checks above(String field, @Nullable T value, T limit) {
+        return that(
+                value == null || value.compareTo(limit) > 0,
+                field,
+                "outOfRange",
+                "%s must be above %s but is %s".formatted(field, limit, value));
+    }
+
+    /** Refuses each value of a list outside a closed range, and a value that is missing from the list. */
+    public <T extends Comparable<? super T>> Checks eachWithin(
+            String field, @Nullable List<? extends @Nullable T> values, T least, T most) {
+        if (values != null) {
+            for (int i = 0; i < values.size(); i++) {
+                String element = field + "/" + i;
+                required(element, values.get(i)).within(element, values.get(i), least, most);
+            }
+        }
+        return this;
+    }
+
+    /** Refuses a list of another length. */
+    public Checks length(String field, @Nullable List<?> values, int length) {
+        return that(
+                values == null || values.size() == length,
+                field,
+                "outOfRange",
+                "%s must have %d values but has %d".formatted(field, length, values == null ? 0 : values.size()));
+    }
+
+    /** Refuses an empty list. */
+    public Checks notEmpty(String field, @Nullable List<?> values) {
+        return required(field, values)
+                .that(values == null || !values.isEmpty(), field, "missing", field + " must not be empty");
+    }
+
+    /** Refuses when a condition does not hold, with a message of the caller's. */
+    public Checks that(boolean holds, String field, String code, String message) {
+        if (!holds) {
+            problems.add(new Problem(field.isEmpty() ? "" : "/" + field, code, message));
+        }
+        return this;
+    }
+
+    /**
+     * Ends the checks.
+     *
+     * @throws InvalidInput when anything was refused
+     */
+    public void done() {
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.daybank.core.working;
+
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Ratio;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One rule held against one product or design.
+ *
+ * @param rule stable name of the rule: {@code coldestOpenCircuitVoltage}
+ * @param met whether the rule is kept
+ * @param actual the figure that was judged; absent for rules without figures
+ * @param limit the figure it was held against; absent for rules without figures
+ * @param margin signed room to the limit as a share of it, negative when the rule is broken; absent where a share has no
+ *     meaning
+ * @param sentence the same in plain words
+ */
+public record Finding(
+        String rule,
+        boolean met,
+        @Nullable Quantity actual,
+        @Nullable Quantity limit,
+        @Nullable Ratio margin,
+        String sentence) {
+
+    /** A rule that a figure stays at or under a limit. */
+    public static <Q extends Quantity & Comparable<Q>> Finding atMost(String rule, Q actual, Q limit, String sentence) {
+        return new Finding(
+                rule,
+                actual.compareTo(limit) <= 0,
+                actual,
+                limit,
+                share(limit.baseValue() - actual.baseValue(), limit.baseValue()),
+                sentence);
+    }
+
+    /** A rule that a figure stays at or over a limit. */
+    public static <Q extends Quantity & Comparable<Q>> Finding atLeast(
+            String rule, Q actual, Q limit, String sentence) {
+        return new Finding(
+                rule,
+                actual.compareTo(limit) >= 0,
+                actual,
+                limit,
+                share(actual.baseValue() - limit.baseValue(), limit.baseValue()),
+                sentence);
+    }
+
+    /** A rule that is kept or broken without a figure. */
+    public static Finding that(String rule, boolean met, String sentence) {
+        return new Finding(rule, met, null, null, null, sentence);
+    }
+
+    private static @Nullable Ratio share(double room, double limit) {
+        return limit > 0 ? Ratio.of(room / limit) : null;
+    }
+}
