@@ -4,6 +4,7 @@ module org.daybank.core {
     requires static io.soabase.recordbuilder.core;
     requires static java.compiler;
 
+    exports org.daybank.core.array;
     exports org.daybank.core.bank;
     exports org.daybank.core.quantity;
     exports org.daybank.core.working;
