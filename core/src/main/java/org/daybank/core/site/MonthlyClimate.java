@@ -1,0 +1,102 @@
+package org.daybank.core.site;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.Collections;
+import java.util.List;
+import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Twelve monthly means, from January. Exactly one of {@code dailyIrradiation} and {@code clearness} is given.
+ *
+ * @param dailyIrradiation on the horizontal, mean per day, from 0 to 14 kWh/m² (more than the sun sends anywhere in a day);
+ *     absent when clearness stands in its place
+ * @param clearness share of the extraterrestrial irradiation that reaches the ground, from 0 to 0.9: twelve values, or one
+ *     for every month, which is then repeated; an estimate in place of measured irradiation
+ * @param meanAir mean temperature of the air, from −70 to 50 °C
+ * @param albedo share of the sunlight that the ground throws back
+ * @param snowLoss share of the array's yield that is lost under snow
+ */
+@RecordBuilder
+public record MonthlyClimate(
+        @Nullable List<Irradiation> dailyIrradiation,
+
+        @Nullable List<Ratio> clearness,
+
+        List<Temperature> meanAir,
+
+        @Assumed(
+                sensible = "0.2 grass or soil, to 0.8 fresh snow",
+                source = "0.2 in every month: ground without snow (Liu and Jordan 1963)")
+        List<Ratio> albedo,
+
+        @Assumed(sensible = "0–0.5", source = "0 in every month: no snow on the array stated")
+        List<Ratio> snowLoss)
+        implements MonthlyClimateBuilder.With {
+    private static final int MONTHS = 12;
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     */
+    public MonthlyClimate {
+        clearness = clearness != null && clearness.size() == 1 ? everyMonth(clearness.get(0)) : clearness;
+        albedo = albedo == null ? everyMonth(Ratio.of(0.2)) : albedo;
+        snowLoss = snowLoss == null ? everyMonth(Ratio.ZERO) : snowLoss;
+        new Checks()
+                .that(
+                        dailyIrradiation != null || clearness != null,
+                        "dailyIrradiation",
+                        "missing",
+                        "dailyIrradiation is missing: give twelve daily means on the horizontal, or clearness in its place")
+                .that(
+                        dailyIrradiation == null || clearness == null,
+                        "clearness",
+                        "conflict",
+                        "dailyIrradiation and clearness are both given: clearness stands in place of irradiation, leave one of them out")
+                .length("dailyIrradiation", dailyIrradiation, MONTHS)
+                .eachWithin(
+                        "dailyIrradiation",
+                        dailyIrradiation,
+                        Irradiation.ZERO,
+                        Irradiation.kilowattHoursPerSquareMetre(14))
+                .that(
+                        clearness == null || clearness.size() == MONTHS,
+                        "clearness",
+                        "outOfRange",
+                        "clearness must have one value or 12 but has " + (clearness == null ? 0 : clearness.size()))
+                .eachWithin("clearness", clearness, Ratio.ZERO, Ratio.of(0.9))
+                .required("meanAir", meanAir)
+                .length("meanAir", meanAir, MONTHS)
+                .eachWithin("meanAir", meanAir, Temperature.celsius(-70), Temperature.celsius(50))
+                .length("albedo", albedo, MONTHS)
+                .eachWithin("albedo", albedo, Ratio.ZERO, Ratio.ONE)
+                .length("snowLoss", snowLoss, MONTHS)
+                .eachWithin("snowLoss", snowLoss, Ratio.ZERO, Ratio.ONE)
+                .done();
+        dailyIrradiation = dailyIrradiation == null ? null : List.copyOf(dailyIrradiation);
+        clearness = clearness == null ? null : List.copyOf(clearness);
+        meanAir = List.copyOf(meanAir);
+        albedo = List.copyOf(albedo);
+        snowLoss = List.copyOf(snowLoss);
+    }
+
+    private static List<Ratio> everyMonth(Ratio ratio) {
+        return Collections.nCopies(MONTHS, ratio);
+    }
+
+    /** Mean air temperature of the warmest month. */
+    public Temperature warmestMonth() {
+        return Collections.max(meanAir);
+    }
+
+    /** Mean air temperature of the coldest month. */
+    public Temperature coldestMonth() {
+        return Collections.min(meanAir);
+    }
+}

@@ -1,0 +1,100 @@
+package org.daybank.core.sun;
+
+import java.time.Month;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.site.Site;
+import org.daybank.core.working.Checks;
+
+/**
+ * The tilt that serves a purpose best, for a given azimuth ({@link Plane#equatorward(Latitude)} where none is given), to
+ * a hundredth of a degree.
+ */
+public final class BestTilt {
+    private static final double UPRIGHT = 90;
+    private static final double COARSE_STEP = 5;
+    private static final double FINE_ENOUGH = 0.01;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private BestTilt() {}
+
+    /**
+     * The tilt that gathers the most in a year.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     */
+    public static MonthlySun forYear(Site site, Angle azimuth, SunPolicy policy) {
+        return search(site, azimuth, policy, sun -> sun.yearly().kilowattHoursPerSquareMetre());
+    }
+
+    /**
+     * The tilt with which the hardest month, the one that asks the largest array, is as easy as it can be. Months in which
+     * nothing is needed or no sun shines at all do not count.
+     *
+     * @param dailyNeed energy needed on a mean day of each month, or anything proportional to it; twelve from January
+     * @throws org.daybank.core.working.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
+     *     at this latitude
+     */
+    public static MonthlySun forNeed(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
+        new Checks()
+                .required("dailyNeed", dailyNeed)
+                .length("dailyNeed", dailyNeed, Month.values().length)
+                .eachWithin("dailyNeed", dailyNeed, Energy.ZERO, Energy.kilowattHours(1e6))
+                .done();
+        return search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed));
+    }
+
+    private static double hardestMonth(MonthlySun sun, List<Energy> dailyNeed) {
+        double hardest = 0;
+        for (SunMonth month : sun.months()) {
+            Energy need = dailyNeed.get(month.month().getValue() - 1);
+            if (month.horizontal().compareTo(Irradiation.ZERO) > 0) {
+                hardest = Math.max(
+                        hardest, need.wattHours() / month.planeOfArray().wattHoursPerSquareMetre());
+            }
+        }
+        return hardest;
+    }
+
+    private static MonthlySun search(
+            Site site, Angle azimuth, SunPolicy policy, ToDoubleFunction<MonthlySun> goodness) {
+        List<MeanDay> days = PlaneOfArray.meanDays(site, policy);
+        double best = bestDegrees(tilt -> goodness.applyAsDouble(at(site, days, tilt, azimuth, policy)));
+        return at(site, days, best, azimuth, policy);
+    }
+
+    private static MonthlySun at(Site site, List<MeanDay> days, double tiltDegrees, Angle azimuth, SunPolicy policy) {
+        return PlaneOfArray.turn(site, days, new Plane(Angle.degrees(tiltDegrees), azimuth), policy);
+    }
+
+    /** Coarse steps first, for there may be more than one summit; then the golden section around the best of them. */
+    private static double bestDegrees(DoubleUnaryOperator goodness) {
+        double best = 0;
+        double bestGoodness = goodness.applyAsDouble(best);
+        for (double tilt = COARSE_STEP; tilt <= UPRIGHT; tilt += COARSE_STEP) {
+            double here = goodness.applyAsDouble(tilt);
+            if (here > bestGoodness) {
+                best = tilt;
+                bestGoodness = here;
+            }
+        }
+        double low = Math.max(0, best - COARSE_STEP);
+        double high = Math.min(UPRIGHT, best + COARSE_STEP);
+        while (high - low > FINE_ENOUGH) {
+            double left = high - GOLDEN * (high - low);
+            double right = low + GOLDEN * (high - low);
+            if (goodness.applyAsDouble(left) >= goodness.applyAsDouble(right)) {
+                high = right;
+            } else {
+                low = left;
+            }
+        }
+        double refined = (low + high) / 2;
+        return goodness.applyAsDouble(refined) > bestGoodness ? refined : best;
+    }
+}

@@ -1,0 +1,40 @@
+package org.daybank.core.sun;
+
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.working.Checks;
+
+/**
+ * How a plane lies.
+ *
+ * @param tilt from the horizontal: 0° lies flat, 90° stands upright
+ * @param azimuth where it faces, clockwise from north: 90° east, 180° south; given from −360° to 360° and kept from 0° to
+ *     below 360°
+ */
+public record Plane(Angle tilt, Angle azimuth) {
+
+    /**
+     * Checks both angles.
+     *
+     * @throws org.daybank.core.working.InvalidInput when one is missing or out of range
+     */
+    public Plane {
+        new Checks()
+                .required("tilt", tilt)
+                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
+                .required("azimuth", azimuth)
+                .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))
+                .done();
+        azimuth = Angle.degrees((azimuth.degrees() + 360) % 360);
+    }
+
+    /** A plane that faces the equator: south on the northern half of the earth and on the equator, north on the southern. */
+    public static Plane facingEquator(Latitude latitude, Angle tilt) {
+        return new Plane(tilt, equatorward(latitude));
+    }
+
+    /** The azimuth of the equator: south on the northern half of the earth and on the equator, north on the southern. */
+    public static Angle equatorward(Latitude latitude) {
+        return Angle.degrees(latitude.degrees() < 0 ? 0 : 180);
+    }
+}

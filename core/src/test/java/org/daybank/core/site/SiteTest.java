@@ -1,0 +1,116 @@
+package org.daybank.core.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.InvalidInput;
+import org.junit.jupiter.api.Test;
+
+class SiteTest {
+    private static final List<Temperature> AIR = List.of(
+            Temperature.celsius(-6),
+            Temperature.celsius(-4),
+            Temperature.celsius(0),
+            Temperature.celsius(4),
+            Temperature.celsius(9),
+            Temperature.celsius(12),
+            Temperature.celsius(16),
+            Temperature.celsius(15),
+            Temperature.celsius(11),
+            Temperature.celsius(5),
+            Temperature.celsius(-2),
+            Temperature.celsius(-5));
+
+    private static MonthlyClimateBuilder climate() {
+        return MonthlyClimateBuilder.builder().clearness(List.of(Ratio.of(0.5))).meanAir(AIR);
+    }
+
+    @Test
+    void whatIsLeftOutIsFilledIn() {
+        Site site = SiteBuilder.builder()
+                .latitude(Latitude.degrees(46.87))
+                .recordLow(Temperature.celsius(-29))
+                .months(climate().build())
+                .build();
+
+        assertThat(site.elevation()).isEqualTo(Length.ZERO);
+        // warmest month 16 °C + 15 K
+        assertThat(site.recordHigh()).isEqualTo(Temperature.celsius(31));
+        assertThat(site.months().clearness()).isEqualTo(Collections.nCopies(12, Ratio.of(0.5)));
+        assertThat(site.months().albedo()).isEqualTo(Collections.nCopies(12, Ratio.of(0.2)));
+        assertThat(site.months().snowLoss()).isEqualTo(Collections.nCopies(12, Ratio.ZERO));
+        assertThat(site.months().dailyIrradiation()).isNull();
+    }
+
+    @Test
+    void whatWasResolvedIsTakenBackUnchanged() {
+        MonthlyClimate resolved = climate().build();
+
+        assertThat(MonthlyClimateBuilder.builder(resolved).build()).isEqualTo(resolved);
+    }
+
+    @Test
+    void extremesMustSpanTheMonths() {
+        assertThatThrownBy(() -> SiteBuilder.builder()
+                        .recordLow(Temperature.celsius(-5.5))
+                        .recordHigh(Temperature.celsius(15.5))
+                        .elevation(Length.metres(-2000))
+                        .months(climate().build())
+                        .build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/latitude missing",
+                                        "/elevation outOfRange",
+                                        "/recordLow outOfRange",
+                                        "/recordHigh outOfRange"))
+                .hasMessageContaining("recordLow must be from -90 °C to -6 °C but is -5.5 °C");
+    }
+
+    @Test
+    void irradiationOrClearnessIsGivenAndNotBoth() {
+        assertThatThrownBy(() -> climate().clearness(null).build())
+                .hasMessageContaining("dailyIrradiation is missing")
+                .hasMessageContaining("clearness in its place");
+        assertThatThrownBy(() -> climate()
+                        .dailyIrradiation(Collections.nCopies(12, Irradiation.kilowattHoursPerSquareMetre(4)))
+                        .build())
+                .hasMessageContaining("dailyIrradiation and clearness are both given");
+    }
+
+    @Test
+    void everythingWrongWithTheMonthsIsToldAtOnce() {
+        List<Temperature> gap = new ArrayList<>(AIR);
+        gap.set(3, null);
+        assertThatThrownBy(() -> MonthlyClimateBuilder.builder()
+                        .dailyIrradiation(Collections.nCopies(11, Irradiation.kilowattHoursPerSquareMetre(4)))
+                        .meanAir(gap)
+                        .albedo(Collections.nCopies(12, Ratio.of(1.2)).subList(0, 1))
+                        .build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/dailyIrradiation outOfRange",
+                                        "/meanAir/3 missing",
+                                        "/albedo outOfRange",
+                                        "/albedo/0 outOfRange"));
+        assertThatThrownBy(() -> climate()
+                        .clearness(List.of(Ratio.of(0.5), Ratio.of(0.5)))
+                        .build())
+                .hasMessageContaining("clearness must have one value or 12 but has 2");
+        assertThatThrownBy(() -> climate().clearness(List.of(Ratio.of(5))).build())
+                .hasMessageContaining("clearness/0 must be from 0 to 0.9 but is 5");
+    }
+}
