@@ -6,8 +6,9 @@ module org.daybank.core {
 
     exports org.daybank.core.array;
     exports org.daybank.core.bank;
-    exports org.daybank.core.quantity;
     exports org.daybank.core.site;
     exports org.daybank.core.sun;
+    exports org.daybank.core.load;
+    exports org.daybank.core.quantity;
     exports org.daybank.core.working;
 }

@@ -1,0 +1,140 @@
+package org.daybank.core.array;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Working;
+
+/**
+ * The smallest array of one module that covers the need of every month with the array-to-load ratio asked for.
+ *
+ * @param need what was asked
+ * @param policy what was assumed
+ * @param moduleYield what one module brings
+ * @param months need and module yield of each month
+ * @param designMonth the month that asks for the most modules
+ * @param exactModules modules that would just do, before rounding up
+ * @param modules whole modules; at least one unless nothing is needed
+ * @param power at standard test conditions
+ */
+public record ArraySize(
+        ArrayNeed need,
+        ArrayPolicy policy,
+        ModuleYield moduleYield,
+        List<MonthlyYield> months,
+        Month designMonth,
+        Ratio exactModules,
+        int modules,
+        Power power) {
+    /** Modules beyond which no array is laid out. */
+    public static final int MOST_MODULES = 100_000;
+
+    /** Keeps a copy. */
+    public ArraySize {
+        months = List.copyOf(months);
+    }
+
+    /**
+     * Need and yield of the mean day of one month.
+     *
+     * @param month which
+     * @param need what must reach the bank, the battery's loss included
+     * @param moduleYield what one module brings there
+     * @param yield what all modules bring there
+     * @param arrayToLoadRatio yield over need; absent from the list of reasons when nothing is needed, then 0
+     */
+    public record MonthlyYield(Month month, Energy need, Energy moduleYield, Energy yield, Ratio arrayToLoadRatio) {}
+
+    /** The array of a module that covers a need. */
+    public static ArraySize of(ArrayNeed need, ModuleYield moduleYield, ArrayPolicy policy) {
+        double most = 0;
+        Month designMonth = Month.JANUARY;
+        for (Month month : Month.values()) {
+            double asked = need.atBank(month.getValue() - 1, moduleYield.path()).wattHours()
+                    * policy.arrayToLoadRatio().fraction();
+            double brought = moduleYield.in(month).wattHours();
+            double modules = asked == 0 ? 0 : brought == 0 ? Double.MAX_VALUE : asked / brought;
+            if (modules > most) {
+                most = modules;
+                designMonth = month;
+            }
+        }
+        return laidOut(
+                need, moduleYield, policy, designMonth, most, (int) Math.min(MOST_MODULES + 1, Math.ceil(most - 1e-9)));
+    }
+
+    private static ArraySize laidOut(
+            ArrayNeed need, ModuleYield moduleYield, ArrayPolicy policy, Month designMonth, double exact, int modules) {
+        List<MonthlyYield> months = new ArrayList<>();
+        for (Month month : Month.values()) {
+            Energy asked = need.atBank(month.getValue() - 1, moduleYield.path());
+            Energy one = moduleYield.in(month);
+            Energy all = one.times(modules);
+            months.add(new MonthlyYield(
+                    month, asked, one, all, Ratio.of(asked.wattHours() == 0 ? 0 : all.dividedBy(asked))));
+        }
+        return new ArraySize(
+                need,
+                policy,
+                moduleYield,
+                months,
+                designMonth,
+                Ratio.of(exact),
+                modules,
+                moduleYield.module().power().times(modules));
+    }
+
+    /** The same array with more modules, as whole strings ask for. */
+    public ArraySize withModules(int count) {
+        return laidOut(need, moduleYield, policy, designMonth, exactModules.fraction(), count);
+    }
+
+    /** Whether any number of modules can cover the need: in polar night none can. */
+    public boolean possible() {
+        return modules <= MOST_MODULES;
+    }
+
+    /** Need and yield in the design month. */
+    public MonthlyYield inDesignMonth() {
+        return months.get(designMonth.getValue() - 1);
+    }
+
+    /** The steps, as one would write them on paper. */
+    public Working working() {
+        MonthlyYield month = inDesignMonth();
+        return Working.builder()
+                .step(
+                        "need at the bank in the design month",
+                        "E = E_day · (1 − s + s / η)",
+                        "share s drawn after dark passes through the battery",
+                        month.need(),
+                        "%s · (1 − %s + %s / η)",
+                        need.dailyEnergy().get(designMonth.getValue() - 1),
+                        need.afterDark().get(designMonth.getValue() - 1),
+                        need.afterDark().get(designMonth.getValue() - 1))
+                .step(
+                        "yield of one module in the design month",
+                        moduleYield.path() == ChargePath.TRACKING
+                                ? "E₁ = P · H · (1 + γ·(T − 25 °C)) · factors · η"
+                                : "E₁ = I_mp · H · U_bank / n · factors",
+                        "IEC 61724-1 terms; cells by Ross",
+                        month.moduleYield(),
+                        "%s module, factors %s",
+                        moduleYield.module().power(),
+                        policy.whenAged())
+                .step(
+                        "modules",
+                        "n = E · ratio / E₁, rounded up",
+                        "IEEE 1562 array-to-load ratio",
+                        modules,
+                        "%s · %s / %s = %s",
+                        month.need(),
+                        policy.arrayToLoadRatio(),
+                        month.moduleYield(),
+                        exactModules)
+                .build();
+    }
+}

@@ -1,0 +1,185 @@
+package org.daybank.core.bank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.daybank.core.quantity.Charge;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One battery held against a need: every rule with its margin, and the layout if one can be laid out.
+ *
+ * @param battery the battery
+ * @param temperature coldest mean temperature of its cells: the surroundings', or the set point of a heater
+ * @param heated whether its heater must run
+ * @param capacity the rated capacity that the need calls for with this battery; absent when it cannot be told
+ * @param layout batteries in series and parallel; absent when none exists
+ * @param limits every rule, kept or broken
+ */
+public record BankFit(
+        Battery battery,
+        Temperature temperature,
+        boolean heated,
+        @Nullable BankCapacity capacity,
+        @Nullable BankLayout layout,
+        List<Finding> limits) {
+    /** Keeps a copy. */
+    public BankFit {
+        limits = List.copyOf(limits);
+    }
+
+    /** Whether every rule is kept. */
+    public boolean fits() {
+        return limits.stream().allMatch(Finding::met);
+    }
+
+    /** Why it does not fit. */
+    public Rejection rejection() {
+        return Rejection.of(battery.model(), limits);
+    }
+
+    /** Holds a battery against a need. */
+    public static BankFit of(BankNeed need, Battery battery, BankPolicy policy) {
+        List<Finding> limits = new ArrayList<>();
+        boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
+        Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
+        int series = seriesCount(need, battery, limits);
+        judgeCold(need, battery, temperature, policy, limits);
+        Optional<Ratio> factor = battery.temperatureFactor(temperature);
+        limits.add(Finding.that(
+                "capacityInTheCold",
+                factor.isPresent(),
+                factor.map(share -> "At %s it delivers %s of its capacity."
+                                .formatted(temperature.rounded(3), share.rounded()))
+                        .orElseGet(() -> "Its capacity at %s is not known: the data sheet says nothing below %s."
+                                .formatted(
+                                        temperature.rounded(3),
+                                        battery.capacityByTemperature()
+                                                .coldest()
+                                                .rounded(3)))));
+        if (series == 0 || factor.isEmpty()) {
+            return new BankFit(battery, temperature, heated, null, null, limits);
+        }
+        BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
+        BankLayout layout = lay(capacity, battery, need, series);
+        judgeLayout(need, layout, capacity, limits);
+        return new BankFit(battery, temperature, heated, capacity, layout, limits);
+    }
+
+    private static BankDemand demand(BankNeed need, Battery battery, Temperature temperature, Ratio factor) {
+        Voltage trueNominal = battery.chemistry().trueNominal(need.nominalVoltage());
+        return BankDemandBuilder.builder()
+                .dailyEnergy(need.dailyEnergy())
+                .worstDailyEnergy(need.worstDailyEnergy())
+                .nominalVoltage(need.nominalVoltage())
+                .chemistry(battery.chemistry())
+                .lowest(temperature)
+                .temperatureFactor(factor)
+                .runningCurrent(need.runningPower().dividedBy(trueNominal))
+                .surgeCurrent(need.surgePower().dividedBy(trueNominal))
+                .build();
+    }
+
+    /** Batteries in a string, or none when the bus voltage is no whole multiple of theirs. */
+    private static int seriesCount(BankNeed need, Battery battery, List<Finding> limits) {
+        double exact = need.nominalVoltage().dividedBy(battery.nominalVoltage());
+        int series = (int) Math.rint(exact);
+        boolean whole = series >= 1 && series == exact;
+        limits.add(Finding.that(
+                "seriesCount",
+                whole && series <= battery.mostInSeries(),
+                whole
+                        ? "%d in series make %s; at most %d may be connected in series."
+                                .formatted(series, need.nominalVoltage(), battery.mostInSeries())
+                        : "No whole number of %s batteries makes %s."
+                                .formatted(battery.nominalVoltage(), need.nominalVoltage())));
+        return whole ? series : 0;
+    }
+
+    private static void judgeCold(
+            BankNeed need, Battery battery, Temperature temperature, BankPolicy policy, List<Finding> limits) {
+        limits.add(Finding.atLeast(
+                "chargingTemperature",
+                temperature,
+                battery.coldestCharge(),
+                battery.heater() == null
+                        ? "Around the bank it gets down to %s; this battery may be charged from %s and has no heater."
+                                .formatted(
+                                        temperature.rounded(3),
+                                        battery.coldestCharge().rounded(3))
+                        : "Its heater keeps it at %s or above; it may be charged from %s."
+                                .formatted(
+                                        temperature.rounded(3),
+                                        battery.coldestCharge().rounded(3))));
+        Power heater = battery.heater();
+        if (heater != null) {
+            Power asked = need.heaterPower(need.lowest());
+            limits.add(Finding.atMost(
+                    "heaterPower",
+                    asked,
+                    heater,
+                    "The box loses %s on the coldest days; the heater of one battery gives %s."
+                            .formatted(asked.rounded(3), heater.rounded(3))));
+        }
+        if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
+            Temperature freezing =
+                    Electrolyte.freezingPoint(policy.depthOfDischarge().leadAcid());
+            limits.add(Finding.atLeast(
+                    "freezing",
+                    temperature,
+                    freezing,
+                    "Discharged to %s its acid freezes at %s; around the bank it gets down to %s."
+                            .formatted(
+                                    policy.depthOfDischarge().leadAcid().rounded(),
+                                    freezing.rounded(3),
+                                    temperature.rounded(3))));
+        }
+    }
+
+    /** The fewest strings whose capacity, at the current that each then carries, covers the need. */
+    private static BankLayout lay(BankCapacity capacity, Battery battery, BankNeed need, int series) {
+        Current running = capacity.demand().runningCurrent();
+        Charge required = capacity.requiredCapacity();
+        int parallel = (int)
+                Math.max(1, Math.ceil(required.dividedBy(battery.capacity().slowest()) - 1e-9));
+        BankLayout layout = new BankLayout(battery, need.nominalVoltage(), series, parallel);
+        while (layout.capacityAt(running).compareTo(required) < 0) {
+            layout = new BankLayout(battery, need.nominalVoltage(), series, layout.parallel() + 1);
+        }
+        return layout;
+    }
+
+    private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
+        Battery battery = layout.battery();
+        limits.add(Finding.that(
+                "parallelStrings",
+                layout.parallel() <= battery.mostInParallel(),
+                "%s takes %d strings in parallel; at most %d may be connected."
+                        .formatted(
+                                capacity.requiredCapacity().rounded(), layout.parallel(), battery.mostInParallel())));
+        Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
+        limits.add(Finding.atMost(
+                "dischargeCurrent",
+                continuous,
+                layout.maximumDischargeCurrent(),
+                "At the lowest voltage the loads draw %s for hours; the bank gives %s."
+                        .formatted(
+                                continuous.rounded(3),
+                                layout.maximumDischargeCurrent().rounded(3))));
+        Current surge = need.surgePower().dividedBy(layout.disconnectVoltage());
+        Current peak = battery.peakDischargeCurrent().times(layout.parallel());
+        limits.add(Finding.atMost(
+                "surgeCurrent",
+                surge,
+                peak,
+                "A start draws %s at the lowest voltage; the bank gives %s for seconds."
+                        .formatted(surge.rounded(3), peak.rounded(3))));
+    }
+}

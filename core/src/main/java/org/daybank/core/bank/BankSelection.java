@@ -1,0 +1,36 @@
+package org.daybank.core.bank;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.working.Rejection;
+
+/**
+ * The batteries of a catalogue held against a need: those that make a bank, cheapest first, and those that do not, with
+ * every rule they break.
+ *
+ * @param ranked the banks, by price, then by model
+ * @param rejected the others, in the order of the catalogue
+ */
+public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) {
+    /** Keeps copies. */
+    public BankSelection {
+        ranked = List.copyOf(ranked);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Holds each battery against the need. */
+    public static BankSelection of(BankNeed need, List<Battery> batteries, BankPolicy policy) {
+        List<BankFit> fits = batteries.stream()
+                .map(battery -> BankFit.of(need, battery, policy))
+                .toList();
+        return new BankSelection(
+                fits.stream()
+                        .filter(BankFit::fits)
+                        .sorted(Comparator.comparing((BankFit fit) ->
+                                        Objects.requireNonNull(fit.layout()).price())
+                                .thenComparing(fit -> fit.battery().model()))
+                        .toList(),
+                fits.stream().filter(fit -> !fit.fits()).map(BankFit::rejection).toList());
+    }
+}

@@ -1,0 +1,47 @@
+package org.daybank.core.bank;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.VoltageCoefficient;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a planner may argue with about charging.
+ *
+ * @param leadAcidCompensation change of the charging voltage of a lead-acid cell for each kelvin over 25 °C
+ * @param coldestCompensated temperature below which the voltage is not raised further
+ * @param warmestCompensated temperature above which it is not lowered further
+ */
+@RecordBuilder
+public record ChargePolicy(
+        @Assumed(
+                value = "-5 mV/K",
+                least = "-8 mV/K",
+                most = "0 mV/K",
+                sensible = "−3…−5 mV/K",
+                source = "manufacturers' charging instructions; the data sheet wins")
+        VoltageCoefficient leadAcidCompensation,
+
+        @Assumed(value = "-20 Cel", least = "-40 Cel", most = "25 Cel", source = "where controllers stop compensating")
+        Temperature coldestCompensated,
+
+        @Assumed(value = "50 Cel", least = "25 Cel", most = "60 Cel", source = "where controllers stop compensating")
+        Temperature warmestCompensated)
+        implements ChargePolicyBuilder.With {
+    private static final ChargePolicy STANDARD = Policies.standard(ChargePolicy.class);
+
+    /**
+     * Checks each value against its range.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     */
+    public ChargePolicy {
+        Policies.check(ChargePolicy.class, leadAcidCompensation, coldestCompensated, warmestCompensated);
+    }
+
+    /** The cited defaults. */
+    public static ChargePolicy standard() {
+        return STANDARD;
+    }
+}

@@ -1,0 +1,128 @@
+package org.daybank.core.bank;
+
+import java.util.Optional;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.quantity.VoltageCoefficient;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Working;
+
+/**
+ * The set-points to type into a charger, for a whole bank. The battery's own instructions win.
+ *
+ * @param facts the bank
+ * @param policy what was assumed
+ * @param cells in series
+ * @param absorption voltage held until the bank is full, at 25 °C
+ * @param absorptionTime how long
+ * @param floating voltage held afterwards, at 25 °C
+ * @param equalisation voltage of the occasional equalising charge at 25 °C; vented lead-acid only
+ * @param disconnect voltage at which loads are switched off
+ * @param reconnect voltage at which they come back
+ * @param compensation change of the charging voltages of the bank for each kelvin over 25 °C; zero for lithium
+ * @param absorptionWhenCold absorption voltage at the coldest bank temperature: the highest the bus sees
+ * @param absorptionWhenHot absorption voltage at the hottest bank temperature
+ * @param chargingFrom coldest cell temperature at which charging is allowed; only lithium has one
+ */
+public record ChargeSettings(
+        Facts facts,
+        ChargePolicy policy,
+        int cells,
+        Voltage absorption,
+        TimeSpan absorptionTime,
+        Voltage floating,
+        Optional<Voltage> equalisation,
+        Voltage disconnect,
+        Voltage reconnect,
+        VoltageCoefficient compensation,
+        Voltage absorptionWhenCold,
+        Voltage absorptionWhenHot,
+        Optional<Temperature> chargingFrom) {
+    private static final Temperature REFERENCE = Temperature.celsius(25);
+
+    /**
+     * The bank that is to be charged.
+     *
+     * @param chemistry of its cells
+     * @param nominalVoltage what its bus is called: 12, 24 or 48 V
+     * @param coldest temperature of the bank
+     * @param hottest temperature of the bank
+     */
+    public record Facts(Chemistry chemistry, Voltage nominalVoltage, Temperature coldest, Temperature hottest) {
+        /** Refuses what is missing. */
+        public Facts {
+            new Checks()
+                    .required("chemistry", chemistry)
+                    .required("nominalVoltage", nominalVoltage)
+                    .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                    .required("coldest", coldest)
+                    .required("hottest", hottest)
+                    .that(
+                            coldest == null || hottest == null || coldest.compareTo(hottest) <= 0,
+                            "hottest",
+                            "inconsistent",
+                            "hottest must not be below coldest %s but is %s".formatted(coldest, hottest))
+                    .done();
+        }
+    }
+
+    /** The set-points for a bank. */
+    public static ChargeSettings of(Facts facts, ChargePolicy policy) {
+        Chemistry.Traits cell = facts.chemistry().traits();
+        int cells = facts.chemistry().cellsFor(facts.nominalVoltage());
+        VoltageCoefficient compensation = switch (facts.chemistry().family()) {
+            case LEAD_ACID -> policy.leadAcidCompensation().times(cells);
+            case LITHIUM -> VoltageCoefficient.ZERO;
+        };
+        Voltage absorption = cell.absorption().times(cells);
+        return new ChargeSettings(
+                facts,
+                policy,
+                cells,
+                absorption,
+                cell.absorptionTime(),
+                cell.floating().times(cells),
+                cell.equalisation().map(voltage -> voltage.times(cells)),
+                cell.disconnect().times(cells),
+                cell.reconnect().times(cells),
+                compensation,
+                absorption.plus(shift(compensation, facts.coldest(), policy)),
+                absorption.plus(shift(compensation, facts.hottest(), policy)),
+                facts.chemistry().family() == BatteryFamily.LITHIUM
+                        ? Optional.of(Temperature.celsius(0))
+                        : Optional.empty());
+    }
+
+    /** How far a charging voltage moves at a temperature; beyond the clamps no further. */
+    private static Voltage shift(VoltageCoefficient compensation, Temperature temperature, ChargePolicy policy) {
+        Temperature clamped = temperature.compareTo(policy.coldestCompensated()) < 0
+                ? policy.coldestCompensated()
+                : temperature.compareTo(policy.warmestCompensated()) > 0 ? policy.warmestCompensated() : temperature;
+        return compensation.times(clamped.minus(REFERENCE));
+    }
+
+    /** The steps, as one would write them on paper. */
+    public Working working() {
+        Chemistry.Traits cell = facts.chemistry().traits();
+        return Working.builder()
+                .step(
+                        "absorption at 25 °C",
+                        "U = n · U_cell",
+                        "manufacturers' charging instructions; IEEE 1361 describes the regimes",
+                        absorption,
+                        "%s · %s",
+                        cells,
+                        cell.absorption())
+                .step(
+                        "absorption when cold",
+                        "U = U_25 + n · c · (T − 25 °C), T clamped",
+                        "manufacturers' charging instructions",
+                        absorptionWhenCold,
+                        "%s + %s · (%s − 25 °C)",
+                        absorption,
+                        compensation,
+                        facts.coldest())
+                .build();
+    }
+}

@@ -1,0 +1,116 @@
+package org.daybank.core.load;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.core.quantity.ApparentPower;
+import org.daybank.core.quantity.Power;
+
+/**
+ * The most that the AC loads ask at one moment, over all hours and months; hours come from schedules where they are known,
+ * loads without a known time may run at any hour.
+ *
+ * @param running real power of everything that may run in the same hour
+ * @param runningApparent the same in volt-amperes: {@code S = √((ΣP)² + (ΣP·tan φ)²)}
+ * @param surge real power while the coincident starts happen and everything else keeps running
+ * @param surgeApparent the same in volt-amperes
+ */
+public record PeakLoad(Power running, ApparentPower runningApparent, Power surge, ApparentPower surgeApparent) {
+    /** No AC load at all. */
+    public static final PeakLoad NONE = new PeakLoad(Power.ZERO, ApparentPower.ZERO, Power.ZERO, ApparentPower.ZERO);
+
+    /** The peak of some loads, AC and DC mixed: DC loads do not count. */
+    public static PeakLoad of(List<Load> loads, CoincidentStarts coincident) {
+        PeakLoad most = NONE;
+        for (Month month : Month.values()) {
+            List<Load> used = loads.stream()
+                    .filter(load -> load.supply() == Supply.AC && load.usedIn(month))
+                    .toList();
+            for (int hour = 0; hour < 24; hour++) {
+                int at = hour;
+                most = most.or(together(
+                        used.stream().filter(load -> load.onShare(at) > 0).toList(), coincident));
+            }
+        }
+        return most;
+    }
+
+    private PeakLoad or(PeakLoad other) {
+        return new PeakLoad(
+                larger(running, other.running),
+                larger(runningApparent, other.runningApparent),
+                larger(surge, other.surge),
+                larger(surgeApparent, other.surgeApparent));
+    }
+
+    private static <T extends Comparable<T>> T larger(T a, T b) {
+        return a.compareTo(b) >= 0 ? a : b;
+    }
+
+    private static PeakLoad together(List<Load> loads, CoincidentStarts coincident) {
+        double watts = 0;
+        double vars = 0;
+        for (Load load : loads) {
+            watts += load.runningPower().watts();
+            vars += reactive(
+                    load.runningApparent().voltAmperes(), load.powerFactor().fraction());
+        }
+        double startWatts = watts;
+        double startVars = vars;
+        for (Start start : starts(loads, coincident)) {
+            startWatts += start.extraWatts();
+            startVars += start.extraVars();
+        }
+        return new PeakLoad(
+                Power.watts(watts),
+                ApparentPower.voltAmperes(Math.hypot(watts, vars)),
+                Power.watts(startWatts),
+                ApparentPower.voltAmperes(Math.hypot(startWatts, startVars)));
+    }
+
+    private static List<Start> starts(List<Load> loads, CoincidentStarts coincident) {
+        List<Start> together = new ArrayList<>();
+        Start largest = new Start(0, 0);
+        for (Load load : loads) {
+            boolean joins = coincident == CoincidentStarts.ALL
+                    || (coincident == CoincidentStarts.SELF_SWITCHING && load.selfSwitching());
+            if (joins) {
+                together.add(Start.of(load, load.count()));
+            } else {
+                Start one = Start.of(load, Math.min(1, load.count()));
+                largest = one.size() > largest.size() ? one : largest;
+            }
+        }
+        together.add(largest);
+        return together;
+    }
+
+    private static double reactive(double voltAmperes, double powerFactor) {
+        return voltAmperes * Math.sqrt(1 - powerFactor * powerFactor);
+    }
+
+    /** What a start draws on top of running. */
+    private record Start(double extraWatts, double extraVars) {
+        /** The starting multiple applies to the running volt-amperes; a start has a power factor of its own. */
+        static Start of(Load load, int units) {
+            double multiple = load.startingMultiple().fraction();
+            if (multiple <= 1) {
+                return new Start(0, 0);
+            }
+            double runningVa = load.power().atPowerFactor(load.powerFactor()).voltAmperes() * units;
+            double startVa = multiple * runningVa;
+            double runningWatts = load.power().watts() * units;
+            double startPowerFactor = load.startPowerFactor().fraction();
+            return new Start(
+                    Math.max(0, startVa * startPowerFactor - runningWatts),
+                    Math.max(
+                            0,
+                            reactive(startVa, startPowerFactor)
+                                    - reactive(runningVa, load.powerFactor().fraction())));
+        }
+
+        double size() {
+            return Math.hypot(extraWatts, extraVars);
+        }
+    }
+}

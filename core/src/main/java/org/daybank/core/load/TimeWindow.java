@@ -1,0 +1,68 @@
+package org.daybank.core.load;
+
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A daily window of time, which may run across midnight.
+ *
+ * @param fromMinute first minute of the day, from 0
+ * @param toMinute minute of the day at which it ends, up to 1440; at or before the first when it runs across midnight
+ */
+public record TimeWindow(int fromMinute, int toMinute) {
+    private static final int DAY = 24 * 60;
+    private static final Pattern FORM = Pattern.compile("(\\d{2}:\\d{2})\\s*[-–]\\s*(\\d{2}:\\d{2})");
+
+    /**
+     * Checks the minutes.
+     *
+     * @throws IllegalArgumentException when one lies outside the day or the window is empty
+     */
+    public TimeWindow {
+        if (fromMinute < 0 || fromMinute >= DAY || toMinute < 0 || toMinute > DAY || fromMinute == toMinute) {
+            throw new IllegalArgumentException(
+                    "A time window must lie within a day and not be empty, but runs from minute %d to %d"
+                            .formatted(fromMinute, toMinute));
+        }
+    }
+
+    /**
+     * Reads {@code "18:00-23:00"}; the end may be {@code 24:00}, and {@code "22:00-06:00"} runs across midnight.
+     *
+     * @throws IllegalArgumentException when the text is not of that form
+     */
+    public static TimeWindow parse(CharSequence text) {
+        Matcher form = FORM.matcher(text.toString().strip());
+        try {
+            if (form.matches()) {
+                return new TimeWindow(minute(form.group(1)), minute(form.group(2)));
+            }
+        } catch (DateTimeParseException noTime) {
+            // told below, like any other text that is not a window
+        }
+        throw new IllegalArgumentException(
+                "'%s' is not a time window: write hours and minutes, as in '18:00-23:00'".formatted(text));
+    }
+
+    private static int minute(String time) {
+        return time.equals("24:00") ? DAY : LocalTime.parse(time).toSecondOfDay() / 60;
+    }
+
+    /** Whether a minute of the day, from 0 to 1439, lies within. */
+    public boolean covers(int minute) {
+        return fromMinute < toMinute
+                ? minute >= fromMinute && minute < toMinute
+                : minute >= fromMinute || minute < toMinute;
+    }
+
+    @Override
+    public String toString() {
+        return "%s-%s".formatted(text(fromMinute), text(toMinute));
+    }
+
+    private static String text(int minute) {
+        return "%02d:%02d".formatted(minute / 60, minute % 60);
+    }
+}
