@@ -9,6 +9,9 @@ module org.daybank.core {
     exports org.daybank.core.site;
     exports org.daybank.core.sun;
     exports org.daybank.core.load;
+    exports org.daybank.core.charger;
+    exports org.daybank.core.inverter;
+    exports org.daybank.core.catalog;
     exports org.daybank.core.quantity;
     exports org.daybank.core.working;
 }

@@ -6,14 +6,17 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
  * The smallest array of one module that covers the need of every month with the array-to-load ratio asked for.
  *
+ * @param product model of the module
  * @param need what was asked
  * @param policy what was assumed
  * @param moduleYield what one module brings
+ * @param path how its energy reaches the bank
  * @param months need and module yield of each month
  * @param designMonth the month that asks for the most modules
  * @param exactModules modules that would just do, before rounding up
@@ -21,9 +24,11 @@ import org.daybank.core.working.Working;
  * @param power at standard test conditions
  */
 public record ArraySize(
-        ArrayNeed need,
-        ArrayPolicy policy,
-        ModuleYield moduleYield,
+        String product,
+        @ToldElsewhere ArrayNeed need,
+        @ToldElsewhere ArrayPolicy policy,
+        @ToldElsewhere ModuleYield moduleYield,
+        ChargePath path,
         List<MonthlyYield> months,
         Month designMonth,
         Ratio exactModules,
@@ -77,9 +82,11 @@ public record ArraySize(
                     month, asked, one, all, Ratio.of(asked.wattHours() == 0 ? 0 : all.dividedBy(asked))));
         }
         return new ArraySize(
+                moduleYield.module().model(),
                 need,
                 policy,
                 moduleYield,
+                moduleYield.path(),
                 months,
                 designMonth,
                 Ratio.of(exact),

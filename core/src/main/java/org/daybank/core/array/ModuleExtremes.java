@@ -6,6 +6,7 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.site.Site;
+import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -19,7 +20,7 @@ import org.daybank.core.working.Working;
  *     and α of current
  */
 public record ModuleExtremes(
-        PvModule module,
+        @ToldElsewhere PvModule module,
         Temperature recordLow,
         Temperature hottestCell,
         Voltage coldestOpenCircuit,

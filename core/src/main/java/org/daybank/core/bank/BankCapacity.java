@@ -4,6 +4,7 @@ import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -25,8 +26,8 @@ import org.daybank.core.working.Working;
  *     when no current runs
  */
 public record BankCapacity(
-        BankDemand demand,
-        BankPolicy policy,
+        @ToldElsewhere BankDemand demand,
+        @ToldElsewhere BankPolicy policy,
         Voltage trueNominal,
         Charge autonomyCharge,
         Charge byDepth,

@@ -11,12 +11,14 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One battery held against a need: every rule with its margin, and the layout if one can be laid out.
  *
- * @param battery the battery
+ * @param product model of the battery
+ * @param battery its data sheet
  * @param temperature coldest mean temperature of its cells: the surroundings', or the set point of a heater
  * @param heated whether its heater must run
  * @param capacity the rated capacity that the need calls for with this battery; absent when it cannot be told
@@ -24,7 +26,8 @@ import org.jspecify.annotations.Nullable;
  * @param limits every rule, kept or broken
  */
 public record BankFit(
-        Battery battery,
+        String product,
+        @ToldElsewhere Battery battery,
         Temperature temperature,
         boolean heated,
         @Nullable BankCapacity capacity,
@@ -53,24 +56,27 @@ public record BankFit(
         int series = seriesCount(need, battery, limits);
         judgeCold(need, battery, temperature, policy, limits);
         Optional<Ratio> factor = battery.temperatureFactor(temperature);
-        limits.add(Finding.that(
-                "capacityInTheCold",
-                factor.isPresent(),
-                factor.map(share -> "At %s it delivers %s of its capacity."
-                                .formatted(temperature.rounded(3), share.rounded()))
-                        .orElseGet(() -> "Its capacity at %s is not known: the data sheet says nothing below %s."
-                                .formatted(
-                                        temperature.rounded(3),
-                                        battery.capacityByTemperature()
-                                                .coldest()
-                                                .rounded(3)))));
+        limits.add(
+                factor.isPresent()
+                        ? Finding.that(
+                                "capacityInTheCold",
+                                true,
+                                "At %s it delivers %s of its capacity.",
+                                temperature,
+                                factor.get())
+                        : Finding.that(
+                                "capacityInTheCold",
+                                false,
+                                "Its capacity at %s is not known: the data sheet says nothing below %s.",
+                                temperature,
+                                battery.capacityByTemperature().coldest()));
         if (series == 0 || factor.isEmpty()) {
-            return new BankFit(battery, temperature, heated, null, null, limits);
+            return new BankFit(battery.model(), battery, temperature, heated, null, null, limits);
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
         BankLayout layout = lay(capacity, battery, need, series);
         judgeLayout(need, layout, capacity, limits);
-        return new BankFit(battery, temperature, heated, capacity, layout, limits);
+        return new BankFit(battery.model(), battery, temperature, heated, capacity, layout, limits);
     }
 
     private static BankDemand demand(BankNeed need, Battery battery, Temperature temperature, Ratio factor) {
@@ -92,14 +98,21 @@ public record BankFit(
         double exact = need.nominalVoltage().dividedBy(battery.nominalVoltage());
         int series = (int) Math.rint(exact);
         boolean whole = series >= 1 && series == exact;
-        limits.add(Finding.that(
-                "seriesCount",
-                whole && series <= battery.mostInSeries(),
+        limits.add(
                 whole
-                        ? "%d in series make %s; at most %d may be connected in series."
-                                .formatted(series, need.nominalVoltage(), battery.mostInSeries())
-                        : "No whole number of %s batteries makes %s."
-                                .formatted(battery.nominalVoltage(), need.nominalVoltage())));
+                        ? Finding.that(
+                                "seriesCount",
+                                series <= battery.mostInSeries(),
+                                "%s in series make %s; at most %s may be connected in series.",
+                                series,
+                                need.nominalVoltage(),
+                                battery.mostInSeries())
+                        : Finding.that(
+                                "seriesCount",
+                                false,
+                                "No whole number of %s batteries makes %s.",
+                                battery.nominalVoltage(),
+                                need.nominalVoltage()));
         return whole ? series : 0;
     }
 
@@ -111,13 +124,9 @@ public record BankFit(
                 battery.coldestCharge(),
                 battery.heater() == null
                         ? "Around the bank it gets down to %s; this battery may be charged from %s and has no heater."
-                                .formatted(
-                                        temperature.rounded(3),
-                                        battery.coldestCharge().rounded(3))
-                        : "Its heater keeps it at %s or above; it may be charged from %s."
-                                .formatted(
-                                        temperature.rounded(3),
-                                        battery.coldestCharge().rounded(3))));
+                        : "Its heater keeps it at %s or above; it may be charged from %s.",
+                temperature,
+                battery.coldestCharge()));
         Power heater = battery.heater();
         if (heater != null) {
             Power asked = need.heaterPower(need.lowest());
@@ -125,8 +134,9 @@ public record BankFit(
                     "heaterPower",
                     asked,
                     heater,
-                    "The box loses %s on the coldest days; the heater of one battery gives %s."
-                            .formatted(asked.rounded(3), heater.rounded(3))));
+                    "The box loses %s on the coldest days; the heater of one battery gives %s.",
+                    asked,
+                    heater));
         }
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
             Temperature freezing =
@@ -135,11 +145,10 @@ public record BankFit(
                     "freezing",
                     temperature,
                     freezing,
-                    "Discharged to %s its acid freezes at %s; around the bank it gets down to %s."
-                            .formatted(
-                                    policy.depthOfDischarge().leadAcid().rounded(),
-                                    freezing.rounded(3),
-                                    temperature.rounded(3))));
+                    "Discharged to %s its acid freezes at %s; around the bank it gets down to %s.",
+                    policy.depthOfDischarge().leadAcid(),
+                    freezing,
+                    temperature));
         }
     }
 
@@ -149,9 +158,9 @@ public record BankFit(
         Charge required = capacity.requiredCapacity();
         int parallel = (int)
                 Math.max(1, Math.ceil(required.dividedBy(battery.capacity().slowest()) - 1e-9));
-        BankLayout layout = new BankLayout(battery, need.nominalVoltage(), series, parallel);
+        BankLayout layout = BankLayout.of(battery, need.nominalVoltage(), series, parallel);
         while (layout.capacityAt(running).compareTo(required) < 0) {
-            layout = new BankLayout(battery, need.nominalVoltage(), series, layout.parallel() + 1);
+            layout = BankLayout.of(battery, need.nominalVoltage(), series, layout.parallel() + 1);
         }
         return layout;
     }
@@ -161,25 +170,26 @@ public record BankFit(
         limits.add(Finding.that(
                 "parallelStrings",
                 layout.parallel() <= battery.mostInParallel(),
-                "%s takes %d strings in parallel; at most %d may be connected."
-                        .formatted(
-                                capacity.requiredCapacity().rounded(), layout.parallel(), battery.mostInParallel())));
+                "%s takes %s strings in parallel; at most %s may be connected.",
+                capacity.requiredCapacity(),
+                layout.parallel(),
+                battery.mostInParallel()));
         Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
         limits.add(Finding.atMost(
                 "dischargeCurrent",
                 continuous,
                 layout.maximumDischargeCurrent(),
-                "At the lowest voltage the loads draw %s for hours; the bank gives %s."
-                        .formatted(
-                                continuous.rounded(3),
-                                layout.maximumDischargeCurrent().rounded(3))));
+                "At the lowest voltage the loads draw %s for hours; the bank gives %s.",
+                continuous,
+                layout.maximumDischargeCurrent()));
         Current surge = need.surgePower().dividedBy(layout.disconnectVoltage());
-        Current peak = battery.peakDischargeCurrent().times(layout.parallel());
+        Current peak = layout.peakDischargeCurrent();
         limits.add(Finding.atMost(
                 "surgeCurrent",
                 surge,
                 peak,
-                "A start draws %s at the lowest voltage; the bank gives %s for seconds."
-                        .formatted(surge.rounded(3), peak.rounded(3))));
+                "A start draws %s at the lowest voltage; the bank gives %s for seconds.",
+                surge,
+                peak));
     }
 }

@@ -8,29 +8,73 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.ToldElsewhere;
 
 /**
  * Batteries in series and parallel that make up a bank.
  *
- * @param battery the battery it is made of
+ * @param product model of the battery
+ * @param battery its data sheet
  * @param nominalVoltage what the bus is called
  * @param series batteries in each string
  * @param parallel strings
+ * @param count batteries in all
+ * @param trueNominal true nominal voltage of the bank
+ * @param ratedCapacity at the slowest published discharge
+ * @param ratedEnergy rated capacity at the true nominal voltage
+ * @param resistance of the whole bank when full
+ * @param shortCircuitCurrent what flows when its terminals are bridged, {@code U / R}, the cable left out
+ * @param minimumChargeCurrent least that keeps it healthy
+ * @param maximumChargeCurrent most that it may be charged with for hours
+ * @param maximumDischargeCurrent most that it gives for hours
+ * @param disconnectVoltage voltage at which its loads are switched off
+ * @param mass of all batteries
+ * @param price of all batteries
  */
-public record BankLayout(Battery battery, Voltage nominalVoltage, int series, int parallel) {
-    /** Batteries in all. */
-    public int count() {
-        return series * parallel;
-    }
+public record BankLayout(
+        String product,
+        @ToldElsewhere Battery battery,
+        Voltage nominalVoltage,
+        int series,
+        int parallel,
+        int count,
+        Voltage trueNominal,
+        Charge ratedCapacity,
+        Energy ratedEnergy,
+        Resistance resistance,
+        Current shortCircuitCurrent,
+        Current minimumChargeCurrent,
+        Current maximumChargeCurrent,
+        Current maximumDischargeCurrent,
+        Voltage disconnectVoltage,
+        Mass mass,
+        Money price) {
 
-    /** Cells in series. */
-    public int cells() {
-        return battery.cells() * series;
-    }
-
-    /** True nominal voltage of the bank. */
-    public Voltage trueNominal() {
-        return battery.trueNominal().times(series);
+    /** The layout of a battery in so many strings of so many. */
+    public static BankLayout of(Battery battery, Voltage nominalVoltage, int series, int parallel) {
+        Chemistry.Traits traits = battery.chemistry().traits();
+        int count = series * parallel;
+        Voltage trueNominal = battery.trueNominal().times(series);
+        Charge rated = battery.capacity().slowest().times(parallel);
+        Resistance resistance = battery.resistance().times(series).dividedBy(parallel);
+        return new BankLayout(
+                battery.model(),
+                battery,
+                nominalVoltage,
+                series,
+                parallel,
+                count,
+                trueNominal,
+                rated,
+                rated.times(trueNominal),
+                resistance,
+                trueNominal.dividedBy(resistance),
+                rated.dividedBy(TimeSpan.hours(1)).times(traits.minimumChargeRate()),
+                battery.maximumChargeCurrent().times(parallel),
+                battery.maximumDischargeCurrent().times(parallel),
+                traits.disconnect().times(battery.cells() * series),
+                battery.mass().times(count),
+                battery.price().times(count));
     }
 
     /** Capacity at a current of the whole bank, by the data sheet's discharge times. */
@@ -40,55 +84,8 @@ public record BankLayout(Battery battery, Voltage nominalVoltage, int series, in
                 .times(parallel);
     }
 
-    /** Capacity at the slowest published discharge. */
-    public Charge ratedCapacity() {
-        return battery.capacity().slowest().times(parallel);
-    }
-
-    /** Rated capacity at the true nominal voltage. */
-    public Energy ratedEnergy() {
-        return ratedCapacity().times(trueNominal());
-    }
-
-    /** Internal resistance of the bank when full. */
-    public Resistance resistance() {
-        return battery.resistance().times(series).dividedBy(parallel);
-    }
-
-    /** What flows when its terminals are bridged: {@code U / R}, the cable left out. */
-    public Current shortCircuitCurrent() {
-        return trueNominal().dividedBy(resistance());
-    }
-
-    /** Most that it may be charged with. */
-    public Current maximumChargeCurrent() {
-        return battery.maximumChargeCurrent().times(parallel);
-    }
-
-    /** Least charging current that keeps it healthy. */
-    public Current minimumChargeCurrent() {
-        return ratedCapacity()
-                .dividedBy(TimeSpan.hours(1))
-                .times(battery.chemistry().traits().minimumChargeRate());
-    }
-
-    /** Most that it gives for hours. */
-    public Current maximumDischargeCurrent() {
-        return battery.maximumDischargeCurrent().times(parallel);
-    }
-
-    /** Voltage at which its loads are switched off. */
-    public Voltage disconnectVoltage() {
-        return battery.chemistry().traits().disconnect().times(cells());
-    }
-
-    /** Mass of all batteries. */
-    public Mass mass() {
-        return battery.mass().times(count());
-    }
-
-    /** Price of all batteries. */
-    public Money price() {
-        return battery.price().times(count());
+    /** Most that it gives for seconds. */
+    public Current peakDischargeCurrent() {
+        return battery.peakDischargeCurrent().times(parallel);
     }
 }

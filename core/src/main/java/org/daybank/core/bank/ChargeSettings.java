@@ -6,6 +6,7 @@ import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
 import org.daybank.core.working.Checks;
+import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -26,8 +27,8 @@ import org.daybank.core.working.Working;
  * @param chargingFrom coldest cell temperature at which charging is allowed; only lithium has one
  */
 public record ChargeSettings(
-        Facts facts,
-        ChargePolicy policy,
+        @ToldElsewhere Facts facts,
+        @ToldElsewhere ChargePolicy policy,
         int cells,
         Voltage absorption,
         TimeSpan absorptionTime,

@@ -21,34 +21,47 @@ public record Finding(
         @Nullable Quantity actual,
         @Nullable Quantity limit,
         @Nullable Ratio margin,
-        String sentence) {
+        Sentence sentence) {
 
-    /** A rule that a figure stays at or under a limit. */
-    public static <Q extends Quantity & Comparable<Q>> Finding atMost(String rule, Q actual, Q limit, String sentence) {
+    /**
+     * A rule that a figure stays at or under a limit.
+     *
+     * @param sentence what to say of it; each {@code %s} takes the next of the values
+     */
+    public static <Q extends Quantity & Comparable<Q>> Finding atMost(
+            String rule, Q actual, Q limit, String sentence, Object... values) {
         return new Finding(
                 rule,
                 actual.compareTo(limit) <= 0,
                 actual,
                 limit,
                 share(limit.baseValue() - actual.baseValue(), limit.baseValue()),
-                sentence);
+                Sentence.of(sentence, values));
     }
 
-    /** A rule that a figure stays at or over a limit. */
+    /**
+     * A rule that a figure stays at or over a limit.
+     *
+     * @param sentence what to say of it; each {@code %s} takes the next of the values
+     */
     public static <Q extends Quantity & Comparable<Q>> Finding atLeast(
-            String rule, Q actual, Q limit, String sentence) {
+            String rule, Q actual, Q limit, String sentence, Object... values) {
         return new Finding(
                 rule,
                 actual.compareTo(limit) >= 0,
                 actual,
                 limit,
                 share(actual.baseValue() - limit.baseValue(), limit.baseValue()),
-                sentence);
+                Sentence.of(sentence, values));
     }
 
-    /** A rule that is kept or broken without a figure. */
-    public static Finding that(String rule, boolean met, String sentence) {
-        return new Finding(rule, met, null, null, null, sentence);
+    /**
+     * A rule that is kept or broken without a figure.
+     *
+     * @param sentence what to say of it; each {@code %s} takes the next of the values
+     */
+    public static Finding that(String rule, boolean met, String sentence, Object... values) {
+        return new Finding(rule, met, null, null, null, Sentence.of(sentence, values));
     }
 
     private static @Nullable Ratio share(double room, double limit) {

@@ -1,0 +1,65 @@
+package org.daybank.core.bank;
+
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.quantity.ThermalConductance;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Policies;
+
+/**
+ * Where a bank stands and how warm it stays.
+ *
+ * @param location in outdoor air or in a heated room
+ * @param indoorLowest coldest the heated room gets
+ * @param heatLoss of the box around a heated bank
+ * @param heaterSetPoint temperature to which a heater keeps the cells
+ */
+public record BankHousing(
+        @Assumed(value = "outdoors", source = "the safe guess: an unheated shed")
+        BankLocation location,
+
+        @Assumed(value = "15 Cel", least = "-10 Cel", most = "35 Cel", source = "a moderately heated room")
+        Temperature indoorLowest,
+
+        @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 2 m² with 50 mm of foam")
+        ThermalConductance heatLoss,
+
+        @Assumed(
+                value = "5 Cel",
+                least = "0 Cel",
+                most = "25 Cel",
+                source = "above the limit of charging, with a reserve")
+        Temperature heaterSetPoint) {
+    private static final BankHousing STANDARD = Policies.standard(BankHousing.class);
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a value is out of range
+     */
+    public BankHousing {
+        location = Policies.otherwise(location, BankHousing.class, "location");
+        indoorLowest = Policies.otherwise(indoorLowest, BankHousing.class, "indoorLowest");
+        heatLoss = Policies.otherwise(heatLoss, BankHousing.class, "heatLoss");
+        heaterSetPoint = Policies.otherwise(heaterSetPoint, BankHousing.class, "heaterSetPoint");
+        Policies.check(BankHousing.class, location, indoorLowest, heatLoss, heaterSetPoint);
+    }
+
+    /** An unheated shed, outdoor air. */
+    public static BankHousing standard() {
+        return STANDARD;
+    }
+
+    /**
+     * Coldest mean temperature around the bank over the days of autonomy.
+     *
+     * @param coldestMonth mean air of the coldest month
+     * @param recordLow coldest air
+     * @param coldSpell how far from the coldest month's mean towards the record low a spell as long as the autonomy goes
+     */
+    public Temperature lowest(Temperature coldestMonth, Temperature recordLow, Ratio coldSpell) {
+        TemperatureDifference fall = coldestMonth.minus(recordLow).times(coldSpell);
+        return location == BankLocation.INDOORS ? indoorLowest : coldestMonth.minus(fall);
+    }
+}

@@ -1,0 +1,90 @@
+package org.daybank.core.catalog;
+
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import org.daybank.core.array.PvModule;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.charger.ChargeController;
+import org.daybank.core.inverter.Inverter;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Table;
+
+/**
+ * The products on offer.
+ *
+ * @param modules photovoltaic modules
+ * @param batteries batteries
+ * @param controllers charge controllers
+ * @param inverters inverters
+ */
+public record Catalog(
+        List<PvModule> modules, List<Battery> batteries, List<ChargeController> controllers, List<Inverter> inverters) {
+    /**
+     * Checks the products as a whole.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a list is missing, a model code occurs twice within a list, or
+     *     prices are in several currencies
+     */
+    public Catalog {
+        Checks checks = new Checks()
+                .required("modules", modules)
+                .required("batteries", batteries)
+                .required("controllers", controllers)
+                .required("inverters", inverters);
+        modules = modules == null ? List.of() : List.copyOf(modules);
+        batteries = batteries == null ? List.of() : List.copyOf(batteries);
+        controllers = controllers == null ? List.of() : List.copyOf(controllers);
+        inverters = inverters == null ? List.of() : List.copyOf(inverters);
+        unique(checks, "modules", modules, PvModule::model);
+        unique(checks, "batteries", batteries, Battery::model);
+        unique(checks, "controllers", controllers, ChargeController::model);
+        unique(checks, "inverters", inverters, Inverter::model);
+        List<Money> prices = new ArrayList<>();
+        modules.forEach(module -> prices.add(module.price()));
+        batteries.forEach(battery -> prices.add(battery.price()));
+        controllers.forEach(controller -> prices.add(controller.price()));
+        inverters.forEach(inverter -> prices.add(inverter.price()));
+        List<String> currencies = prices.stream()
+                .map(Money::currency)
+                .map(Currency::getCurrencyCode)
+                .distinct()
+                .toList();
+        checks.that(
+                        currencies.size() <= 1,
+                        "",
+                        "inconsistent",
+                        "all prices must be in one currency but are in " + currencies)
+                .done();
+    }
+
+    private static <T> void unique(Checks checks, String field, List<T> products, Function<T, String> model) {
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < products.size(); i++) {
+            String code = model.apply(products.get(i));
+            checks.that(
+                    seen.add(code),
+                    field + "/" + i + "/model",
+                    "conflict",
+                    "model %s occurs twice among the %s".formatted(code, field));
+        }
+    }
+
+    /** The bundled sample: invented products with plausible data sheets. */
+    public static Catalog sample() {
+        return Sample.CATALOG;
+    }
+
+    /** Reads the sample once, when first asked. */
+    private static final class Sample {
+        private static final Catalog CATALOG = new Catalog(
+                Sheets.read(PvModule.class, Table.resource(Catalog.class, "modules.csv")),
+                Sheets.read(Battery.class, Table.resource(Catalog.class, "batteries.csv")),
+                Sheets.read(ChargeController.class, Table.resource(Catalog.class, "controllers.csv")),
+                Sheets.read(Inverter.class, Table.resource(Catalog.class, "inverters.csv")));
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * The products on offer, checked as a whole: each data sheet by its own constructor, model codes for being unique, prices
+ * for being in one currency.
+ *
+ * <p>{@link org.daybank.core.catalog.Catalog#sample()} is a bundled catalogue of invented products to try things out with;
+ * {@link org.daybank.core.catalog.Sheets} reads a dealer's own tables. The {@code design} picks from here.
+ */
+@NullMarked
+package org.daybank.core.catalog;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,68 @@
+package org.daybank.core.charger;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * What is asked of a charge controller, whichever module feeds it.
+ *
+ * @param nominalVoltage what the bus is called
+ * @param chemistry of the bank
+ * @param chargingVoltage absorption voltage of the bank at 25 °C
+ * @param hottestAir air around the controller
+ * @param maximumChargeCurrent most that the bank takes
+ * @param minimumChargeCurrent least that keeps the bank healthy
+ * @param functions asked for besides charging
+ */
+@RecordBuilder
+public record ChargerNeed(
+        Voltage nominalVoltage,
+        Chemistry chemistry,
+
+        @Assumed(source = "absorption voltage typical of the chemistry")
+        Voltage chargingVoltage,
+
+        @Assumed(value = "40 Cel", source = "no temperature stated")
+        Temperature hottestAir,
+
+        @Assumed(value = "100 kA", source = "no limit stated")
+        Current maximumChargeCurrent,
+
+        @Assumed(value = "0 A", source = "no limit stated") Current minimumChargeCurrent,
+        @Assumed(source = "none asked for") List<ControllerFunction> functions) {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     */
+    public ChargerNeed {
+        hottestAir = Policies.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
+        maximumChargeCurrent = Policies.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
+        minimumChargeCurrent = Policies.otherwise(minimumChargeCurrent, ChargerNeed.class, "minimumChargeCurrent");
+        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
+        new Checks()
+                .required("nominalVoltage", nominalVoltage)
+                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                .required("chemistry", chemistry)
+                .above("chargingVoltage", chargingVoltage, Voltage.ZERO)
+                .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
+                .atLeast("minimumChargeCurrent", minimumChargeCurrent, Current.ZERO)
+                .done();
+        chargingVoltage = chargingVoltage == null
+                ? chemistry.traits().absorption().times(chemistry.cellsFor(nominalVoltage))
+                : chargingVoltage;
+    }
+
+    /** True nominal voltage of the bank. */
+    public Voltage trueNominal() {
+        return chemistry.trueNominal(nominalVoltage);
+    }
+}

@@ -1,0 +1,37 @@
+package org.daybank.core.charger;
+
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.working.Rejection;
+
+/**
+ * The controllers of a catalogue held against one module and a need.
+ *
+ * @param ranked those that fit, cheapest first with their modules, then by model
+ * @param rejected the others, with every rule they break, in the order of the catalogue
+ */
+public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected) {
+    /** Keeps copies. */
+    public ChargerSelection {
+        ranked = List.copyOf(ranked);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Holds each controller against the modules and the need. */
+    public static ChargerSelection of(
+            ChargerNeed need, ArrayOffer offer, List<ChargeController> controllers, ChargerPolicy policy) {
+        List<ChargerFit> fits = controllers.stream()
+                .map(controller -> ChargerFit.of(need, offer, controller, policy))
+                .toList();
+        return new ChargerSelection(
+                fits.stream()
+                        .filter(ChargerFit::fits)
+                        .sorted(Comparator.comparing(ChargerFit::priceWithArray)
+                                .thenComparing(fit -> fit.controller().model()))
+                        .toList(),
+                fits.stream()
+                        .filter(fit -> !fit.fits())
+                        .map(ChargerFit::rejection)
+                        .toList());
+    }
+}

@@ -1,0 +1,155 @@
+package org.daybank.core.inverter;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.load.InverterCurve;
+import org.daybank.core.load.Waveform;
+import org.daybank.core.quantity.ApparentPower;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Frequency;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TemperatureCoefficient;
+import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The data sheet of an inverter that stands on a bank.
+ *
+ * @param model its code
+ * @param kind its family
+ * @param nominalVoltage what its bank is called: 12, 24 or 48 V
+ * @param lowestInput bank voltage below which it switches off
+ * @param highestInput bank voltage that it stands
+ * @param waveform what it makes
+ * @param power continuous real power at 25 °C
+ * @param apparentPower continuous apparent power at 25 °C; left out, the same number as the power
+ * @param surge what it gives for a short time
+ * @param outputVoltage from line to neutral
+ * @param frequencies that it can make
+ * @param idle draw when on without load
+ * @param peakEfficiency its best
+ * @param fullLoadEfficiency at its continuous power
+ * @param fullPowerUpTo hottest air at which it gives its continuous power
+ * @param derating change of its power for each kelvin above; zero or negative
+ * @param mostInParallel units that may feed one service together
+ * @param functions what it can do besides
+ * @param chargeCurrent into the bank from its AC input; absent when it has no charger
+ * @param transferCurrent that its AC input passes on; absent when it has none
+ * @param price of one
+ */
+@RecordBuilder
+public record Inverter(
+        String model,
+
+        @Assumed(value = "standAlone", source = "no AC input stated")
+        InverterKind kind,
+
+        Voltage nominalVoltage,
+        Voltage lowestInput,
+        Voltage highestInput,
+        Waveform waveform,
+        Power power,
+
+        @Assumed(source = "equal to power, at unity power factor")
+        ApparentPower apparentPower,
+
+        SurgeRating surge,
+        Voltage outputVoltage,
+        List<Frequency> frequencies,
+        Power idle,
+        Ratio peakEfficiency,
+        Ratio fullLoadEfficiency,
+
+        @Assumed(value = "25 Cel", source = "ratings are commonly given at 25 °C")
+        Temperature fullPowerUpTo,
+
+        @Assumed(value = "-1 %/K", source = "typical data sheets")
+        TemperatureCoefficient derating,
+
+        @Assumed(value = "1", source = "no stacking stated") Integer mostInParallel,
+        @Assumed(source = "none stated") List<InverterFunction> functions,
+        @Nullable Current chargeCurrent,
+        @Nullable Current transferCurrent,
+        Money price)
+        implements InverterBuilder.With {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     */
+    public Inverter {
+        kind = Policies.otherwise(kind, Inverter.class, "kind");
+        fullPowerUpTo = Policies.otherwise(fullPowerUpTo, Inverter.class, "fullPowerUpTo");
+        derating = Policies.otherwise(derating, Inverter.class, "derating");
+        mostInParallel = Policies.otherwise(mostInParallel, Inverter.class, "mostInParallel");
+        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
+        new Checks()
+                .required("model", model)
+                .required("nominalVoltage", nominalVoltage)
+                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                .required("lowestInput", lowestInput)
+                .required("highestInput", highestInput)
+                .that(
+                        lowestInput == null || highestInput == null || lowestInput.compareTo(highestInput) < 0,
+                        "highestInput",
+                        "inconsistent",
+                        "highestInput must be above lowestInput %s but is %s".formatted(lowestInput, highestInput))
+                .required("waveform", waveform)
+                .required("power", power)
+                .above("power", power, Power.ZERO)
+                .required("surge", surge)
+                .required("outputVoltage", outputVoltage)
+                .notEmpty("frequencies", frequencies)
+                .required("idle", idle)
+                .atLeast("idle", idle, Power.ZERO)
+                .required("peakEfficiency", peakEfficiency)
+                .within("peakEfficiency", peakEfficiency, Ratio.of(0.5), Ratio.of(0.999))
+                .required("fullLoadEfficiency", fullLoadEfficiency)
+                .within("fullLoadEfficiency", fullLoadEfficiency, Ratio.of(0.5), Ratio.of(0.999))
+                .that(
+                        peakEfficiency == null
+                                || fullLoadEfficiency == null
+                                || fullLoadEfficiency.compareTo(peakEfficiency) <= 0,
+                        "fullLoadEfficiency",
+                        "inconsistent",
+                        "fullLoadEfficiency %s must not be above peakEfficiency %s"
+                                .formatted(fullLoadEfficiency, peakEfficiency))
+                .within("fullPowerUpTo", fullPowerUpTo, Temperature.celsius(0), Temperature.celsius(80))
+                .atMost("derating", derating, TemperatureCoefficient.ZERO)
+                .within("mostInParallel", mostInParallel, 1, 16)
+                .above("chargeCurrent", chargeCurrent, Current.ZERO)
+                .above("transferCurrent", transferCurrent, Current.ZERO)
+                .required("price", price)
+                .done();
+        frequencies = List.copyOf(frequencies);
+        apparentPower = apparentPower == null ? ApparentPower.voltAmperes(power.watts()) : apparentPower;
+        InverterCurve curve = InverterCurve.fit(power, idle, peakEfficiency, fullLoadEfficiency);
+        new Checks()
+                .that(
+                        curve.k1().fraction() > -0.5,
+                        "idle",
+                        "inconsistent",
+                        "idle %s is too much for a peak efficiency of %s".formatted(idle, peakEfficiency))
+                .done();
+    }
+
+    /** What one draws from the bank for what it gives. */
+    public InverterCurve curve() {
+        return InverterCurve.fit(power, idle, peakEfficiency, fullLoadEfficiency);
+    }
+
+    /** Share of its continuous power that it gives in air this hot. */
+    public Ratio heatFactor(Temperature air) {
+        TemperatureDifference above =
+                air.compareTo(fullPowerUpTo) > 0 ? air.minus(fullPowerUpTo) : TemperatureDifference.ZERO;
+        return Ratio.of(Math.max(0, 1 + derating.times(above).fraction()));
+    }
+}

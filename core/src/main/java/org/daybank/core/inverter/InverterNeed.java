@@ -1,0 +1,70 @@
+package org.daybank.core.inverter;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.load.PeakLoad;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * What is asked of an inverter.
+ *
+ * @param peak the most that the AC loads ask at one moment
+ * @param startDuration how long a start lasts
+ * @param sineLoads loads that object to a modified sine, by name
+ * @param service that the loads are made for
+ * @param nominalVoltage what the bank is called
+ * @param highestBankVoltage charging voltage of the bank on the coldest day
+ * @param hottestAir air around the inverter
+ * @param elevation of the site
+ * @param functions asked for besides
+ */
+@RecordBuilder
+public record InverterNeed(
+        PeakLoad peak,
+
+        @Assumed(value = "3 s", least = "0 s", most = "60 s", source = "motors under load")
+        TimeSpan startDuration,
+
+        @Assumed(source = "none named") List<String> sineLoads,
+
+        @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
+        Service service,
+
+        Voltage nominalVoltage,
+
+        @Assumed(source = "nominalVoltage · 1.25, a cold lead-acid bank under charge")
+        Voltage highestBankVoltage,
+
+        @Assumed(value = "40 Cel", source = "no temperature stated")
+        Temperature hottestAir,
+
+        @Assumed(value = "0 m", source = "sea level") Length elevation,
+        @Assumed(source = "none asked for") List<InverterFunction> functions)
+        implements InverterNeedBuilder.With {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     */
+    public InverterNeed {
+        startDuration = Policies.otherwise(startDuration, InverterNeed.class, "startDuration");
+        sineLoads = List.copyOf(Objects.requireNonNullElse(sineLoads, List.of()));
+        service = Objects.requireNonNullElseGet(service, Service::standard);
+        hottestAir = Policies.otherwise(hottestAir, InverterNeed.class, "hottestAir");
+        elevation = Policies.otherwise(elevation, InverterNeed.class, "elevation");
+        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
+        new Checks()
+                .required("peak", peak)
+                .required("nominalVoltage", nominalVoltage)
+                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                .done();
+        highestBankVoltage = highestBankVoltage == null ? nominalVoltage.times(1.25) : highestBankVoltage;
+    }
+}

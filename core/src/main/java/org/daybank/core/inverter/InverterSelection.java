@@ -1,0 +1,36 @@
+package org.daybank.core.inverter;
+
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.working.Rejection;
+
+/**
+ * The inverters of a catalogue held against a need.
+ *
+ * @param ranked those that fit, cheapest first, then by model
+ * @param rejected the others, with every rule they break, in the order of the catalogue
+ */
+public record InverterSelection(List<InverterFit> ranked, List<Rejection> rejected) {
+    /** Keeps copies. */
+    public InverterSelection {
+        ranked = List.copyOf(ranked);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Holds each inverter against the need. */
+    public static InverterSelection of(InverterNeed need, List<Inverter> inverters, InverterPolicy policy) {
+        List<InverterFit> fits = inverters.stream()
+                .map(inverter -> InverterFit.of(need, inverter, policy))
+                .toList();
+        return new InverterSelection(
+                fits.stream()
+                        .filter(InverterFit::fits)
+                        .sorted(Comparator.comparing(InverterFit::price)
+                                .thenComparing(fit -> fit.inverter().model()))
+                        .toList(),
+                fits.stream()
+                        .filter(fit -> !fit.fits())
+                        .map(InverterFit::rejection)
+                        .toList());
+    }
+}

@@ -1,0 +1,59 @@
+package org.daybank.core.working;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Ratio;
+
+/**
+ * A sentence with figures in it, put into words only when it is read: a search judges thousands of products and shows a few.
+ *
+ * @param template text in which each {@code %s} takes the next value
+ * @param values quantities (shown to three digits), ratios (as percentages), enum constants, lists of these, or text
+ */
+public record Sentence(String template, List<Object> values) implements CharSequence {
+    private static final int DIGITS = 3;
+
+    /** A sentence with these figures. */
+    public static Sentence of(String template, Object... values) {
+        return new Sentence(template, List.of(values));
+    }
+
+    private static Object shown(Object value) {
+        if (value instanceof Quantity quantity) {
+            return quantity.rounded(DIGITS);
+        }
+        if (value instanceof Ratio ratio) {
+            return ratio.rounded();
+        }
+        if (value instanceof Enum<?> constant) {
+            return Scalars.name(constant);
+        }
+        if (value instanceof Collection<?> list) {
+            return list.stream().map(Sentence::shown).map(Object::toString).collect(Collectors.joining(", "));
+        }
+        return value;
+    }
+
+    @Override
+    public int length() {
+        return toString().length();
+    }
+
+    @Override
+    public char charAt(int index) {
+        return toString().charAt(index);
+    }
+
+    @Override
+    public CharSequence subSequence(int start, int end) {
+        return toString().subSequence(start, end);
+    }
+
+    /** The sentence in words. */
+    @Override
+    public String toString() {
+        return template.formatted(values.stream().map(Sentence::shown).toArray());
+    }
+}
