@@ -36,7 +36,7 @@ public record BankNeed(
         @Assumed(source = "equal to runningPower") Power continuousPower,
         @Assumed(source = "equal to continuousPower") Power surgePower,
 
-        @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 0.15 m³ with 50 mm of foam")
+        @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 2 m² with 50 mm of foam")
         ThermalConductance heatLoss,
 
         @Assumed(

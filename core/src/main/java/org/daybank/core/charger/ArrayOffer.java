@@ -1,5 +1,6 @@
 package org.daybank.core.charger;
 
+import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.quantity.Ratio;
@@ -9,14 +10,14 @@ import org.daybank.core.sun.IrradianceDistribution;
  * The modules that a controller is to carry.
  *
  * @param extremes of the module at the site
- * @param modulesTracking modules needed where the best point is tracked
+ * @param exactTracking modules that would just do where the best point is tracked without loss
  * @param modulesDirect modules needed at the bank's own voltage
  * @param whenNew what dirt, mismatch and wiring leave of a new array's power
  * @param sunshine the year's sunshine on the array
  */
 public record ArrayOffer(
         ModuleExtremes extremes,
-        int modulesTracking,
+        Ratio exactTracking,
         int modulesDirect,
         Ratio whenNew,
         IrradianceDistribution sunshine) {
@@ -25,10 +26,15 @@ public record ArrayOffer(
         return extremes.module();
     }
 
-    /** Modules needed through a controller of a kind. */
-    int modulesFor(ControllerKind kind) {
-        return switch (kind.path()) {
-            case TRACKING -> modulesTracking;
+    /** Modules needed through a controller. */
+    int modulesFor(ChargeController controller) {
+        return switch (controller.kind().path()) {
+            case TRACKING ->
+                (int) Math.min(
+                        ArraySize.MOST_MODULES,
+                        Math.ceil(exactTracking.fraction()
+                                        / controller.efficiency().fraction()
+                                - 1e-9));
             case DIRECT -> modulesDirect;
         };
     }

@@ -134,7 +134,7 @@ public record ChargerFit(
         }
 
         ChargerFit judge(int series) {
-            int modules = Math.max(1, offer.modulesFor(controller.kind()));
+            int modules = Math.max(1, offer.modulesFor(controller));
             int strings = (modules + series - 1) / series;
             int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
             ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);

@@ -114,15 +114,24 @@ public record InverterFit(
                 need.startDuration(),
                 count,
                 surge.times(count)));
-        judgeService(need, inverter, policy, limits);
         Power rating = inverter.power().times(count);
+        Current currentAtRating =
+                rating.dividedBy(inverter.fullLoadEfficiency().fraction()).dividedBy(inverter.lowestInput());
+        limits.add(Finding.atMost(
+                "bankCurrent",
+                currentAtRating,
+                need.bankCurrentLimit(),
+                "At its rating it draws %s from the bank; cable, fuse and disconnect are planned for %s.",
+                currentAtRating,
+                need.bankCurrentLimit()));
+        judgeService(need, inverter, policy, limits);
         return new InverterFit(
                 inverter.model(),
                 inverter,
                 count,
                 rating,
                 inverter.idle().times(count),
-                rating.dividedBy(inverter.fullLoadEfficiency().fraction()).dividedBy(inverter.lowestInput()),
+                currentAtRating,
                 inverter.price().times(count),
                 limits);
     }

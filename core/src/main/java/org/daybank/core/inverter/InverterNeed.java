@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 import org.daybank.core.load.PeakLoad;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
@@ -20,6 +21,7 @@ import org.daybank.core.working.Policies;
  * @param sineLoads loads that object to a modified sine, by name
  * @param service that the loads are made for
  * @param nominalVoltage what the bank is called
+ * @param bankCurrentLimit most that the current from the bank should be when the inverter gives its rating
  * @param highestBankVoltage charging voltage of the bank on the coldest day
  * @param hottestAir air around the inverter
  * @param elevation of the site
@@ -39,6 +41,9 @@ public record InverterNeed(
 
         Voltage nominalVoltage,
 
+        @Assumed(value = "100 kA", source = "no limit stated")
+        Current bankCurrentLimit,
+
         @Assumed(source = "nominalVoltage · 1.25, a cold lead-acid bank under charge")
         Voltage highestBankVoltage,
 
@@ -57,6 +62,7 @@ public record InverterNeed(
         startDuration = Policies.otherwise(startDuration, InverterNeed.class, "startDuration");
         sineLoads = List.copyOf(Objects.requireNonNullElse(sineLoads, List.of()));
         service = Objects.requireNonNullElseGet(service, Service::standard);
+        bankCurrentLimit = Policies.otherwise(bankCurrentLimit, InverterNeed.class, "bankCurrentLimit");
         hottestAir = Policies.otherwise(hottestAir, InverterNeed.class, "hottestAir");
         elevation = Policies.otherwise(elevation, InverterNeed.class, "elevation");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));

@@ -74,11 +74,6 @@ public record EnergyBudget(
                 .toList();
     }
 
-    /** Whether there is any AC load. */
-    public boolean needsInverter() {
-        return demand.loads().stream().anyMatch(load -> load.supply() == Supply.AC);
-    }
-
     /** The steps, as one would write them on paper: each load, then the heaviest month. */
     public Working working() {
         Working.Builder working = Working.builder();
@@ -101,14 +96,15 @@ public record EnergyBudget(
         MonthBudget month = heaviestMonth();
         return working.step(
                         "energy at the bank in " + month.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        "E_bank = E_dc + wiring loss + E_ac + inverter loss",
+                        "E_bank = E_dc + wiring loss + E_ac + inverter loss + own parts",
                         "IEEE 1562; inverter loss by Schmidt and Sauer 1996",
                         month.dailyEnergy(),
-                        "%s + %s + %s + %s",
+                        "%s + %s + %s + %s + %s",
                         month.dcEnergy(),
                         month.wiringLoss(),
                         month.acEnergy(),
-                        month.inverterLoss())
+                        month.inverterLoss(),
+                        month.standingEnergy())
                 .step(
                         "running apparent power",
                         "S = √((ΣP)² + (ΣP·tan φ)²)",

@@ -64,6 +64,11 @@ public final class LoadProfile {
         return shares;
     }
 
+    /** Whether there is any AC load. */
+    public boolean needsInverter() {
+        return demand.loads().stream().anyMatch(load -> load.supply() == Supply.AC);
+    }
+
     /** What the AC loads ask at one moment. */
     public PeakLoad peak() {
         return peak;
@@ -71,16 +76,21 @@ public final class LoadProfile {
 
     /** The budget behind an inverter with one stated efficiency and idle draw, while none is chosen. */
     public EnergyBudget budget() {
-        Power rating = Power.watts(
-                Math.max(1, peak.running().watts() * policy.inverterMargin().onePlus()));
-        return budget(InverterCurve.stated(rating, policy.inverterIdle(), policy.inverterEfficiency()));
+        return budget(StandingDraw.NONE);
     }
 
-    /** The budget behind a chosen inverter. */
-    public EnergyBudget budget(InverterCurve inverter) {
+    /** The same, with what the system's own parts draw. */
+    public EnergyBudget budget(StandingDraw standing) {
+        Power rating = Power.watts(
+                Math.max(1, peak.running().watts() * policy.inverterMargin().onePlus()));
+        return budget(InverterCurve.stated(rating, policy.inverterIdle(), policy.inverterEfficiency()), standing);
+    }
+
+    /** The budget behind a chosen inverter, with what the system's own parts draw. */
+    public EnergyBudget budget(InverterCurve inverter, StandingDraw standing) {
         List<MonthBudget> months = new ArrayList<>();
         for (Month month : Month.values()) {
-            months.add(month(month, inverter));
+            months.add(month(month, inverter, standing));
         }
         return new EnergyBudget(
                 demand,
@@ -93,9 +103,10 @@ public final class LoadProfile {
                 demand.loads().stream().map(LoadProfile::line).toList());
     }
 
-    private MonthBudget month(Month month, InverterCurve inverter) {
+    private MonthBudget month(Month month, InverterCurve inverter, StandingDraw standing) {
         HourlyDraw mean = meanDays.get(month.getValue() - 1);
-        double[] bankWatts = bankWatts(mean, inverter);
+        double own = standing.meanDay().get(month.getValue() - 1).watts();
+        double[] bankWatts = bankWatts(mean, inverter, own);
         double daily = HourlyDraw.daily(bankWatts);
         double ac = mean.acDaily();
         double dc = mean.dcDaily();
@@ -104,20 +115,25 @@ public final class LoadProfile {
         return new MonthBudget(
                 month,
                 Energy.wattHours(daily),
-                Energy.wattHours(HourlyDraw.daily(bankWatts(worstDays.get(month.getValue() - 1), inverter))),
+                Energy.wattHours(HourlyDraw.daily(bankWatts(
+                        worstDays.get(month.getValue() - 1),
+                        inverter,
+                        standing.worstRun().get(month.getValue() - 1).watts()))),
                 Energy.wattHours(ac),
                 Energy.wattHours(dc),
-                Energy.wattHours(Math.max(0, daily - ac - dc - wiringLoss)),
+                Energy.wattHours(Math.max(0, daily - ac - dc - wiringLoss - 24 * own)),
                 Energy.wattHours(wiringLoss),
+                Energy.wattHours(24 * own),
                 Energy.wattHours(essential.acDaily() + essential.dcDaily()),
                 Ratio.of(daily == 0 ? 0 : afterDark(bankWatts, darkShares[month.getValue() - 1]) / daily),
                 Power.watts(daily == 0 ? 0 : squares(mean, bankWatts, inverter) / daily));
     }
 
-    private double[] bankWatts(HourlyDraw draw, InverterCurve inverter) {
+    private double[] bankWatts(HourlyDraw draw, InverterCurve inverter, double standingWatts) {
         double[] watts = new double[24];
         for (int hour = 0; hour < 24; hour++) {
-            watts[hour] = draw.dcWatts(hour) / policy.dcWiringEfficiency().fraction();
+            watts[hour] = standingWatts
+                    + draw.dcWatts(hour) / policy.dcWiringEfficiency().fraction();
             boolean on = draw.acUsed() && (policy.inverterAlwaysOn() || draw.acWatts(hour) > 0);
             if (on) {
                 watts[hour] += inverter.drawWatts(draw.acWatts(hour), draw.acVariance(hour));

@@ -15,6 +15,7 @@ import org.daybank.core.quantity.Ratio;
  * @param dcEnergy energy that DC loads take on a mean day, at the loads
  * @param inverterLoss what the inverter itself takes on a mean day, idle draw included
  * @param wiringLoss what DC wiring takes on a mean day
+ * @param standingEnergy what the system's own parts take on a mean day: controllers, a heater
  * @param essentialEnergy part of the AC and DC energy at the loads that is essential
  * @param afterDark share of the energy that leaves the bank while it is dark
  * @param runningPower energy-weighted mean of the power that leaves the bank ({@code ΣP²t / ΣPt}); divided by the voltage
@@ -28,6 +29,7 @@ public record MonthBudget(
         Energy dcEnergy,
         Energy inverterLoss,
         Energy wiringLoss,
+        Energy standingEnergy,
         Energy essentialEnergy,
         Ratio afterDark,
         Power runningPower) {}

@@ -1,0 +1,41 @@
+package org.daybank.core.design;
+
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the array may stand.
+ *
+ * @param tilt from the horizontal; absent when the best for the design month is wanted
+ * @param azimuth where it faces, clockwise from north; absent when it may face the equator
+ * @param cableLength one way from the array to the bank
+ */
+public record ArrayWish(
+        @Nullable Angle tilt,
+        @Nullable Angle azimuth,
+
+        @Assumed(value = "10 m", least = "0 m", most = "5000 m", source = "no distance stated")
+        Length cableLength) {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     */
+    public ArrayWish {
+        cableLength = Policies.otherwise(cableLength, ArrayWish.class, "cableLength");
+        new Checks()
+                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
+                .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))
+                .within("cableLength", cableLength, Length.ZERO, Length.metres(5000))
+                .done();
+    }
+
+    /** Free to stand as is best, ten metres away. */
+    public static ArrayWish free() {
+        return new ArrayWish(null, null, Length.metres(10));
+    }
+}

@@ -1,0 +1,18 @@
+package org.daybank.core.design;
+
+import org.daybank.core.quantity.Money;
+
+/**
+ * One line of the parts list.
+ *
+ * @param part what it is for: {@code battery}, {@code module}, {@code chargeController}, {@code inverter}
+ * @param product its model
+ * @param count how many
+ * @param unitPrice of one
+ * @param price of all
+ */
+public record BillLine(String part, String product, int count, Money unitPrice, Money price) {
+    static BillLine of(String part, String product, int count, Money unitPrice) {
+        return new BillLine(part, product, count, unitPrice, unitPrice.times(count));
+    }
+}

@@ -1,0 +1,86 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.bank.BankHousing;
+import org.daybank.core.inverter.Service;
+import org.daybank.core.load.EnergyDemand;
+import org.daybank.core.load.EnergyDemandBuilder;
+import org.daybank.core.load.Load;
+import org.daybank.core.site.Site;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a customer brings: where, what must run, and what is wanted besides.
+ *
+ * @param name of the project
+ * @param kind what the system hangs on
+ * @param site where it stands
+ * @param loads what must run
+ * @param service AC service that the loads are made for
+ * @param array where the array may stand
+ * @param bank where the bank stands
+ * @param wishes what is wanted besides
+ * @param policy every assumption
+ */
+@RecordBuilder
+public record DesignBrief(
+        @Assumed(value = "unnamed", source = "no name stated")
+        String name,
+
+        @Assumed(value = "standAlone", source = "no grid or shore stated")
+        SystemKind kind,
+
+        Site site,
+        List<Load> loads,
+
+        @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
+        Service service,
+
+        @Assumed(source = "as is best, ten metres from the bank")
+        ArrayWish array,
+
+        @Assumed(source = "the safe guess: an unheated shed")
+        BankHousing bank,
+
+        @Assumed(source = "none stated") Wishes wishes,
+        DesignPolicy policy)
+        implements DesignBriefBuilder.With {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     */
+    public DesignBrief {
+        name = Policies.otherwise(name, DesignBrief.class, "name");
+        kind = Policies.otherwise(kind, DesignBrief.class, "kind");
+        service = Objects.requireNonNullElseGet(service, Service::standard);
+        array = Objects.requireNonNullElseGet(array, ArrayWish::free);
+        bank = Objects.requireNonNullElseGet(bank, BankHousing::standard);
+        wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);
+        policy = Objects.requireNonNullElseGet(policy, DesignPolicy::standard);
+        new Checks()
+                .required("site", site)
+                .notEmpty("loads", loads)
+                .that(
+                        loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
+                        "loads",
+                        "outOfRange",
+                        "loads must be at most %d but are %d"
+                                .formatted(EnergyDemand.MOST_LOADS, loads == null ? 0 : loads.size()))
+                .done();
+        loads = List.copyOf(loads);
+    }
+
+    /** The facts of the energy budget. */
+    EnergyDemand demand() {
+        return EnergyDemandBuilder.builder()
+                .loads(loads)
+                .latitude(site.latitude())
+                .autonomy(policy.bank().autonomy())
+                .build();
+    }
+}

@@ -1,0 +1,51 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.array.ArrayPolicy;
+import org.daybank.core.bank.BankPolicy;
+import org.daybank.core.bank.ChargePolicy;
+import org.daybank.core.charger.ChargerPolicy;
+import org.daybank.core.inverter.InverterPolicy;
+import org.daybank.core.load.LoadPolicy;
+import org.daybank.core.sun.SunPolicy;
+import org.daybank.core.working.Policies;
+
+/**
+ * Every assumption behind a design, by calculator.
+ *
+ * @param load about loads
+ * @param bank about the bank
+ * @param charge about charging
+ * @param sun about sunshine
+ * @param array about the array
+ * @param charger about charge controllers
+ * @param inverter about inverters
+ * @param system about the system as a whole
+ */
+@RecordBuilder
+public record DesignPolicy(
+        LoadPolicy load,
+        BankPolicy bank,
+        ChargePolicy charge,
+        SunPolicy sun,
+        ArrayPolicy array,
+        ChargerPolicy charger,
+        InverterPolicy inverter,
+        SystemPolicy system)
+        implements DesignPolicyBuilder.With {
+    private static final DesignPolicy STANDARD = Policies.standard(DesignPolicy.class);
+
+    /**
+     * Refuses an absent part.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent
+     */
+    public DesignPolicy {
+        Policies.check(DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, system);
+    }
+
+    /** The cited defaults. */
+    public static DesignPolicy standard() {
+        return STANDARD;
+    }
+}

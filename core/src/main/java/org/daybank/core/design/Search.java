@@ -1,0 +1,332 @@
+package org.daybank.core.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.daybank.core.array.ArrayNeed;
+import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.array.ModuleYield;
+import org.daybank.core.array.PvModule;
+import org.daybank.core.bank.BankFit;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankLocation;
+import org.daybank.core.bank.BankNeed;
+import org.daybank.core.bank.BankNeedBuilder;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ArrayOffer;
+import org.daybank.core.charger.ChargeController;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ChargerNeed;
+import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.inverter.InverterFit;
+import org.daybank.core.inverter.InverterNeed;
+import org.daybank.core.inverter.InverterNeedBuilder;
+import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.LoadProfile;
+import org.daybank.core.load.MonthBudget;
+import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.sun.IrradianceDistribution;
+import org.daybank.core.sun.MonthlySun;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Looks for the cheapest parts that keep every rule at one bus voltage with one chemistry. Exact over the rules, since prices
+ * add up; what costs at least as much as the best so far is not looked at.
+ */
+final class Search {
+    private static final int PASSES = 3;
+
+    private final DesignBrief brief;
+    private final Catalog catalog;
+    private final LoadProfile loads;
+    private final MonthlySun sun;
+    private final IrradianceDistribution sunshine;
+    private final Temperature lowest;
+    private final List<ModuleExtremes> extremes;
+
+    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, MonthlySun sun) {
+        this.brief = brief;
+        this.catalog = catalog;
+        this.loads = loads;
+        this.sun = sun;
+        this.sunshine = IrradianceDistribution.of(
+                brief.site(), sun.plane(), brief.policy().sun());
+        this.lowest = brief.bank()
+                .lowest(
+                        brief.site().months().coldestMonth(),
+                        brief.site().recordLow(),
+                        brief.policy().system().coldSpell());
+        this.extremes = catalog.modules().stream()
+                .map(module ->
+                        ModuleExtremes.of(module, brief.site(), brief.policy().array()))
+                .toList();
+    }
+
+    /** The cheapest complete system, if there is one. */
+    Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry) {
+        if (!loads.needsInverter()) {
+            return withInverter(voltage, chemistry, null);
+        }
+        Candidate best = null;
+        for (InverterFit inverter : inverters(voltage, chemistry).ranked()) {
+            if (best != null && inverter.price().compareTo(best.price()) >= 0) {
+                break;
+            }
+            best = cheaper(best, withInverter(voltage, chemistry, inverter).orElse(null));
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static @Nullable Candidate cheaper(@Nullable Candidate best, @Nullable Candidate next) {
+        return next != null && (best == null || next.price().compareTo(best.price()) < 0) ? next : best;
+    }
+
+    /** Every inverter of the catalogue held against the loads and a bank. */
+    InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
+        InverterNeed need = InverterNeedBuilder.builder()
+                .peak(loads.peak())
+                .startDuration(brief.policy().load().startDuration())
+                .sineLoads(loads.budget().sineLoads())
+                .service(brief.service())
+                .nominalVoltage(voltage)
+                .bankCurrentLimit(brief.policy().system().bankCurrent())
+                .highestBankVoltage(settings(voltage, chemistry).absorptionWhenCold())
+                .hottestAir(brief.site().recordHigh())
+                .elevation(brief.site().elevation())
+                .functions(brief.wishes().inverterFunctions())
+                .build();
+        return InverterSelection.of(need, catalog.inverters(), brief.policy().inverter());
+    }
+
+    /** The charging set-points of a bank at the site. */
+    ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
+        boolean indoors = brief.bank().location() == BankLocation.INDOORS;
+        Temperature hottest = indoors
+                ? warmer(brief.site().months().warmestMonth(), lowest)
+                : warmer(brief.site().recordHigh(), lowest);
+        return ChargeSettings.of(
+                new ChargeSettings.Facts(chemistry, voltage, lowest, hottest),
+                brief.policy().charge());
+    }
+
+    private static Temperature warmer(Temperature a, Temperature b) {
+        return a.compareTo(b) >= 0 ? a : b;
+    }
+
+    /** What the controllers draw goes back into the budget until it no longer grows; three passes at most. */
+    private Optional<Candidate> withInverter(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
+        Power controllerDraw = Power.ZERO;
+        Optional<Candidate> found = Optional.empty();
+        for (int pass = 0; pass < PASSES; pass++) {
+            found = pass(voltage, chemistry, inverter, controllerDraw);
+            Power drawn = found.map(Candidate::controllerDraw).orElse(Power.ZERO);
+            if (drawn.compareTo(controllerDraw) <= 0) {
+                break;
+            }
+            controllerDraw = drawn;
+        }
+        return found;
+    }
+
+    private Optional<Candidate> pass(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, Power controllerDraw) {
+        Candidate best = null;
+        for (boolean heated : List.of(false, true)) {
+            List<Battery> batteries = catalog.batteries().stream()
+                    .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
+                    .toList();
+            if (batteries.isEmpty()) {
+                continue;
+            }
+            EnergyBudget budget = budget(inverter, standing(heated, controllerDraw));
+            BankNeed need = bankNeed(voltage, inverter, budget);
+            List<BankFit> banks =
+                    BankSelection.of(need, batteries, brief.policy().bank()).ranked();
+            if (banks.isEmpty()) {
+                continue;
+            }
+            List<ChargerFit> arrays = arrays(voltage, chemistry, budget);
+            for (BankFit bank : banks) {
+                best = cheaper(
+                        best, complete(voltage, budget, inverter, bank, arrays).orElse(null));
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private boolean runsHeated(Battery battery) {
+        return battery.heater() != null && lowest.compareTo(brief.bank().heaterSetPoint()) < 0;
+    }
+
+    private EnergyBudget budget(@Nullable InverterFit inverter, StandingDraw standing) {
+        return inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
+    }
+
+    /** Controllers draw all year; a heater by how cold it is, in the worst run as much colder as the coldest spell is. */
+    private StandingDraw standing(boolean heated, Power controllerDraw) {
+        if (!heated) {
+            return StandingDraw.steady(controllerDraw);
+        }
+        TemperatureDifference spell = brief.site().months().coldestMonth().minus(lowest);
+        List<Power> meanDay = new ArrayList<>();
+        List<Power> worstRun = new ArrayList<>();
+        for (Temperature air : brief.site().months().meanAir()) {
+            meanDay.add(controllerDraw.plus(heater(air)));
+            worstRun.add(controllerDraw.plus(heater(air.minus(spell))));
+        }
+        return new StandingDraw(meanDay, worstRun);
+    }
+
+    private Power heater(Temperature outside) {
+        Temperature setPoint = brief.bank().heaterSetPoint();
+        return outside.compareTo(setPoint) >= 0
+                ? Power.ZERO
+                : brief.bank().heatLoss().times(setPoint.minus(outside));
+    }
+
+    /** What a bank must carry, at its terminals. */
+    BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+        MonthBudget run = budget.heaviestRun();
+        Power continuous = budget.dcPeak();
+        Power surge = budget.dcPeak();
+        if (inverter != null) {
+            double efficiency = inverter.inverter().fullLoadEfficiency().fraction();
+            continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
+            surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
+        }
+        return BankNeedBuilder.builder()
+                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+                .worstDailyEnergy(run.worstDailyEnergy())
+                .nominalVoltage(voltage)
+                .lowest(lowest)
+                .runningPower(run.runningPower())
+                .continuousPower(continuous)
+                .surgePower(surge)
+                .heatLoss(brief.bank().heatLoss())
+                .heaterSetPoint(brief.bank().heaterSetPoint())
+                .build();
+    }
+
+    /** Every module with every controller that keeps the rules, cheapest first; the bank's charging limit still aside. */
+    private List<ChargerFit> arrays(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+        ChargerNeed need = chargerNeed(voltage, chemistry, null);
+        List<ChargeController> controllers = catalog.controllers().stream()
+                .filter(controller -> controller.busVoltages().contains(voltage)
+                        && controller.chemistries().contains(chemistry))
+                .toList();
+        List<ChargerFit> fits = new ArrayList<>();
+        for (ModuleExtremes module : extremes) {
+            offer(module, voltage, chemistry, budget).ifPresent(offer -> {
+                for (ChargeController controller : controllers) {
+                    ChargerFit fit = ChargerFit.of(
+                            need, offer, controller, brief.policy().charger());
+                    if (fit.fits()) {
+                        fits.add(fit);
+                    }
+                }
+            });
+        }
+        fits.sort(Comparator.comparing(ChargerFit::priceWithArray)
+                .thenComparing(ChargerFit::product)
+                .thenComparing(fit -> fit.array().product()));
+        return fits;
+    }
+
+    /** A module with as many as the design month asks for; none when no number of it would do. */
+    Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+        ArrayNeed need = arrayNeed(chemistry, budget);
+        ArraySize tracking = ArraySize.of(
+                need, trackingYield(module.module(), Ratio.ONE), brief.policy().array());
+        ArraySize direct = ArraySize.of(
+                need,
+                directYield(module.module(), voltage, chemistry),
+                brief.policy().array());
+        return tracking.possible() && direct.possible()
+                ? Optional.of(new ArrayOffer(
+                        module,
+                        tracking.exactModules(),
+                        direct.modules(),
+                        brief.policy().array().whenNew(),
+                        sunshine))
+                : Optional.empty();
+    }
+
+    private ModuleYield trackingYield(PvModule module, Ratio efficiency) {
+        return ModuleYield.tracking(
+                module, brief.site(), sun, brief.policy().array().withChargerEfficiency(efficiency));
+    }
+
+    private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
+        Voltage group = module.nominalGroup();
+        int series = group == null ? 1 : (int) Math.max(1, Math.rint(voltage.dividedBy(group)));
+        return ModuleYield.direct(
+                module,
+                series,
+                chemistry.trueNominal(voltage),
+                brief.site(),
+                sun,
+                brief.policy().array());
+    }
+
+    private ArrayNeed arrayNeed(Chemistry chemistry, EnergyBudget budget) {
+        return new ArrayNeed(
+                budget.months().stream().map(MonthBudget::dailyEnergy).toList(),
+                budget.months().stream().map(MonthBudget::afterDark).toList(),
+                chemistry);
+    }
+
+    /** What a controller must do for a bank; without a bank, its charging limits stay open. */
+    ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
+        ChargerNeedBuilder need = ChargerNeedBuilder.builder()
+                .nominalVoltage(voltage)
+                .chemistry(chemistry)
+                .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
+                .hottestAir(brief.site().recordHigh())
+                .functions(brief.wishes().controllerFunctions());
+        if (bank != null) {
+            need.maximumChargeCurrent(bank.maximumChargeCurrent()).minimumChargeCurrent(bank.minimumChargeCurrent());
+        }
+        return need.build();
+    }
+
+    private Optional<Candidate> complete(
+            Voltage voltage,
+            EnergyBudget budget,
+            @Nullable InverterFit inverter,
+            BankFit bank,
+            List<ChargerFit> arrays) {
+        BankLayout layout = Objects.requireNonNull(bank.layout());
+        return arrays.stream()
+                .filter(fit -> fit.chargingCurrent().compareTo(layout.maximumChargeCurrent()) <= 0)
+                .findFirst()
+                .map(fit -> new Candidate(voltage, budget, inverter, bank, layout, size(fit, layout, budget), fit));
+    }
+
+    /** Need and yield of the array as it is laid out, through the controller as its data sheet has it. */
+    private ArraySize size(ChargerFit fit, BankLayout layout, EnergyBudget budget) {
+        Chemistry chemistry = layout.battery().chemistry();
+        PvModule module = fit.array().module();
+        ModuleYield moduleYield = switch (fit.controller().kind().path()) {
+            case TRACKING -> trackingYield(module, fit.controller().efficiency());
+            case DIRECT -> directYield(module, layout.nominalVoltage(), chemistry);
+        };
+        return ArraySize.of(
+                        arrayNeed(chemistry, budget),
+                        moduleYield,
+                        brief.policy().array())
+                .withModules(fit.array().modules());
+    }
+}

@@ -1,0 +1,106 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.bank.BankFit;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.bank.Ventilation;
+import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.inverter.InverterFit;
+import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.working.Working;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A complete design, or what is missing for one. The parts are absent when nothing in the catalogue makes a whole.
+ *
+ * @param brief what was asked, every default filled in
+ * @param complete whether every part was found
+ * @param missing what stood in the way, when it is not complete: for each voltage the rules that the nearest product breaks
+ * @param sun sunshine on the array
+ * @param energyBudget what leaves the bank
+ * @param nominalVoltage what the bus is called, and why
+ * @param bank the batteries
+ * @param array modules and strings
+ * @param moduleExtremes coldest and hottest voltages of one module
+ * @param charger the charge controllers
+ * @param inverter the inverters; absent when every load is DC
+ * @param monthlyBalance need and yield by month
+ * @param recovery time to refill the bank from its deepest discharge in the design month; absent when the array has no
+ *     surplus then
+ * @param chargeSettings set-points
+ * @param ventilation air for the bank; absent for lithium
+ * @param billOfMaterials parts and prices
+ * @param checks rules across parts that do not rule a design out but should be known
+ * @param alternatives other complete designs
+ * @param batteries every battery of the catalogue: ranked or rejected
+ * @param controllers every controller of the catalogue, with the module chosen: ranked or rejected
+ * @param inverters every inverter of the catalogue: ranked or rejected; absent when every load is DC
+ */
+@RecordBuilder
+public record SystemDesign(
+        @ToldElsewhere DesignBrief brief,
+        boolean complete,
+        List<NominalVoltage.PassedOver> missing,
+        MonthlySun sun,
+        EnergyBudget energyBudget,
+        @Nullable NominalVoltage nominalVoltage,
+        @Nullable BankFit bank,
+        @Nullable ArrayLayout array,
+        @Nullable ModuleExtremes moduleExtremes,
+        @Nullable ChargerFit charger,
+        @Nullable InverterFit inverter,
+        @Nullable ArraySize monthlyBalance,
+        @Nullable TimeSpan recovery,
+        @Nullable ChargeSettings chargeSettings,
+        @Nullable Ventilation ventilation,
+        @Nullable BillOfMaterials billOfMaterials,
+        List<Finding> checks,
+        List<Alternative> alternatives,
+        @Nullable BankSelection batteries,
+        @Nullable ChargerSelection controllers,
+        @Nullable InverterSelection inverters) {
+    /** Keeps copies. */
+    public SystemDesign {
+        missing = List.copyOf(missing);
+        checks = List.copyOf(checks);
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** Everything that can hurt someone or something in this design. */
+    public List<Caution> cautions() {
+        return Cautions.of(this);
+    }
+
+    /** The steps behind the numbers, in the order in which they were taken. */
+    public Working working() {
+        Working.Builder working = Working.builder().all(energyBudget.working());
+        if (bank != null && bank.capacity() != null) {
+            working.all(bank.capacity().working());
+        }
+        if (moduleExtremes != null && monthlyBalance != null) {
+            working.all(monthlyBalance.working()).all(moduleExtremes.working());
+        }
+        if (chargeSettings != null) {
+            working.all(chargeSettings.working());
+        }
+        return working.build();
+    }
+
+    /** A part of a complete design. */
+    static <T> T part(@Nullable T part) {
+        return Objects.requireNonNull(part, "the design is not complete");
+    }
+}

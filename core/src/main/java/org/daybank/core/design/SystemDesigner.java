@@ -1,0 +1,239 @@
+package org.daybank.core.design;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.bank.BankCapacity;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.bank.Ventilation;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.LoadProfile;
+import org.daybank.core.load.MonthBudget;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.sun.BestTilt;
+import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.sun.Plane;
+import org.daybank.core.sun.PlaneOfArray;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.jspecify.annotations.Nullable;
+
+/** Runs the whole job: a brief and a catalogue in, a complete design out. Deterministic; safe for any number of threads. */
+public final class SystemDesigner {
+    private SystemDesigner() {}
+
+    /**
+     * The cheapest complete design at the lowest bus voltage that does, with the cheapest of other voltages and chemistries
+     * beside it.
+     *
+     * @return a design whose {@link SystemDesign#complete()} says whether every part was found; a brief that nothing satisfies
+     *     is no error
+     * @throws org.daybank.core.working.InvalidInput when a month of the site gets more sun than there is at its latitude
+     */
+    public static SystemDesign design(DesignBrief brief, Catalog catalog) {
+        LoadProfile loads = LoadProfile.of(brief.demand(), brief.policy().load());
+        MonthlySun sun = sunOnArray(brief, loads);
+        Search search = new Search(brief, catalog, loads, sun);
+
+        List<Candidate> complete = new ArrayList<>();
+        List<NominalVoltage.PassedOver> passedOver = new ArrayList<>();
+        for (Voltage voltage : brief.wishes().voltages()) {
+            List<Candidate> found = brief.wishes().chemistries().stream()
+                    .map(chemistry -> search.cheapest(voltage, chemistry))
+                    .flatMap(Optional::stream)
+                    .toList();
+            if (found.isEmpty() && complete.isEmpty()) {
+                passedOver.add(
+                        new NominalVoltage.PassedOver(voltage, obstacles(search, brief, catalog, loads, voltage)));
+            }
+            complete.addAll(found);
+        }
+        return complete.stream()
+                .min(Comparator.comparing((Candidate candidate) -> candidate.nominalVoltage())
+                        .thenComparing(Candidate::price))
+                .map(chosen -> tell(brief, catalog, search, sun, chosen, complete, passedOver))
+                .orElseGet(() -> SystemDesignBuilder.builder()
+                        .brief(brief)
+                        .complete(false)
+                        .missing(passedOver)
+                        .sun(sun)
+                        .energyBudget(loads.budget())
+                        .checks(List.of())
+                        .alternatives(List.of())
+                        .build());
+    }
+
+    private static MonthlySun sunOnArray(DesignBrief brief, LoadProfile loads) {
+        Angle wished = brief.array().azimuth();
+        Angle azimuth = wished == null ? Plane.equatorward(brief.site().latitude()) : wished;
+        Angle tilt = brief.array().tilt();
+        if (tilt != null) {
+            return PlaneOfArray.monthly(
+                    brief.site(), new Plane(tilt, azimuth), brief.policy().sun());
+        }
+        List<Energy> need =
+                loads.budget().months().stream().map(MonthBudget::dailyEnergy).toList();
+        return BestTilt.forNeed(brief.site(), azimuth, brief.policy().sun(), need);
+    }
+
+    private static SystemDesign tell(
+            DesignBrief brief,
+            Catalog catalog,
+            Search search,
+            MonthlySun sun,
+            Candidate chosen,
+            List<Candidate> complete,
+            List<NominalVoltage.PassedOver> passedOver) {
+        Voltage voltage = chosen.nominalVoltage();
+        BankLayout layout = chosen.layout();
+        Chemistry chemistry = layout.battery().chemistry();
+        EnergyBudget budget = chosen.budget();
+        ModuleExtremes extremes = ModuleExtremes.of(
+                chosen.charger().array().module(), brief.site(), brief.policy().array());
+        ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
+                .map(offer -> ChargerSelection.of(
+                        search.chargerNeed(voltage, chemistry, layout),
+                        offer,
+                        catalog.controllers(),
+                        brief.policy().charger()))
+                .orElseThrow();
+        ChargerFit charger = controllers.ranked().stream()
+                .filter(fit -> fit.product().equals(chosen.charger().product()))
+                .findFirst()
+                .orElse(chosen.charger());
+        return SystemDesignBuilder.builder()
+                .brief(brief)
+                .complete(true)
+                .missing(List.of())
+                .sun(sun)
+                .energyBudget(budget)
+                .nominalVoltage(new NominalVoltage(voltage, passedOver))
+                .bank(chosen.bank())
+                .array(charger.array())
+                .moduleExtremes(extremes)
+                .charger(charger)
+                .inverter(chosen.inverter())
+                .monthlyBalance(chosen.size())
+                .recovery(recovery(chosen))
+                .chargeSettings(search.settings(voltage, chemistry))
+                .ventilation(Ventilation.of(layout).orElse(null))
+                .billOfMaterials(chosen.bill())
+                .checks(checks(brief, chosen, charger))
+                .alternatives(
+                        alternatives(chosen, complete, brief.policy().system().alternatives()))
+                .batteries(BankSelection.of(
+                        search.bankNeed(voltage, chosen.inverter(), budget),
+                        catalog.batteries(),
+                        brief.policy().bank()))
+                .controllers(controllers)
+                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry))
+                .build();
+    }
+
+    /** Time to refill the deepest discharge from the surplus of the design month. */
+    private static @Nullable TimeSpan recovery(Candidate chosen) {
+        ArraySize.MonthlyYield month = chosen.size().inDesignMonth();
+        double surplus = month.yield().wattHours() - month.need().wattHours();
+        if (surplus <= 0) {
+            return null;
+        }
+        Chemistry chemistry = chosen.layout().battery().chemistry();
+        double emptied = Objects.requireNonNull(chosen.bank().capacity())
+                        .autonomyCharge()
+                        .times(chemistry.trueNominal(chosen.nominalVoltage()))
+                        .wattHours()
+                / chemistry.traits().energyEfficiency().fraction();
+        return TimeSpan.days(emptied / surplus);
+    }
+
+    private static List<Finding> checks(DesignBrief brief, Candidate chosen, ChargerFit charger) {
+        List<Finding> checks = new ArrayList<>();
+        Current least = chosen.layout().minimumChargeCurrent();
+        if (least.amperes() > 0) {
+            checks.add(Finding.atLeast(
+                    "minimumChargeCurrent",
+                    charger.chargingCurrent(),
+                    least,
+                    "In full sun %s flow into the bank; it stays healthy with %s. A bank charged more slowly wants a generator or fewer days of autonomy.",
+                    charger.chargingCurrent(),
+                    least));
+        }
+        BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
+        checks.add(Finding.that(
+                "wornDepth",
+                capacity.wornDepth().compareTo(Ratio.ONE) <= 0,
+                "Once the bank is worn to %s, the autonomy empties it to %s.",
+                brief.policy().bank().endOfLifeFraction(),
+                capacity.wornDepth()));
+        return checks;
+    }
+
+    private static List<Alternative> alternatives(Candidate chosen, List<Candidate> complete, int most) {
+        return complete.stream()
+                .filter(candidate -> !candidate.equals(chosen))
+                .sorted(Comparator.comparing(Candidate::price))
+                .limit(most)
+                .map(candidate -> new Alternative(
+                        candidate.nominalVoltage(),
+                        candidate.layout().battery().chemistry(),
+                        candidate.charger().controller().kind(),
+                        candidate.bill(),
+                        candidate.price().plus(chosen.price().times(-1))))
+                .toList();
+    }
+
+    /** Why nothing is complete at a voltage: the rules that the nearest inverter, battery or controller breaks. */
+    private static List<Finding> obstacles(
+            Search search, DesignBrief brief, Catalog catalog, LoadProfile loads, Voltage voltage) {
+        Chemistry chemistry = brief.wishes().chemistries().get(0);
+        if (loads.needsInverter()) {
+            var inverters = search.inverters(voltage, chemistry);
+            if (inverters.ranked().isEmpty()) {
+                return nearest("inverter", inverters.rejected());
+            }
+        }
+        BankSelection banks = BankSelection.of(
+                search.bankNeed(voltage, null, loads.budget()),
+                catalog.batteries(),
+                brief.policy().bank());
+        List<Rejection> unusable = Stream.concat(
+                        banks.rejected().stream(),
+                        banks.ranked().stream()
+                                .filter(fit -> !brief.wishes()
+                                        .chemistries()
+                                        .contains(fit.battery().chemistry()))
+                                .map(fit -> new Rejection(fit.product(), List.of())))
+                .toList();
+        if (unusable.size() == catalog.batteries().size()) {
+            return nearest("battery", banks.rejected());
+        }
+        return List.of(Finding.that(
+                "chargeController",
+                false,
+                "No charge controller with any module of the catalogue fits a %s bank of the chemistries asked for.",
+                voltage));
+    }
+
+    private static List<Finding> nearest(String part, List<Rejection> rejected) {
+        return rejected.stream()
+                .min(Comparator.comparing(rejection -> rejection.broken().size()))
+                .map(Rejection::broken)
+                .filter(broken -> !broken.isEmpty())
+                .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
+    }
+}

@@ -1,0 +1,47 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a planner may argue with about the system as a whole.
+ *
+ * @param bankCurrent most that cable, fuse and disconnect between bank and inverter should carry
+ * @param coldSpell how far from the coldest month's mean towards the record low the air goes for as long as the autonomy
+ * @param alternatives how many other designs are told at most
+ */
+@RecordBuilder
+public record SystemPolicy(
+        @Assumed(
+                value = "125 A",
+                least = "10 A",
+                most = "2000 A",
+                sensible = "100–250 A",
+                source = "copper and switchgear")
+        Current bankCurrent,
+
+        @Assumed(value = "0.5", least = "0", most = "1", source = "halfway, without hourly weather at hand")
+        Ratio coldSpell,
+
+        @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")
+        int alternatives)
+        implements SystemPolicyBuilder.With {
+    private static final SystemPolicy STANDARD = Policies.standard(SystemPolicy.class);
+
+    /**
+     * Checks each value against its range.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     */
+    public SystemPolicy {
+        Policies.check(SystemPolicy.class, bankCurrent, coldSpell, alternatives);
+    }
+
+    /** The cited defaults. */
+    public static SystemPolicy standard() {
+        return STANDARD;
+    }
+}
