@@ -192,7 +192,7 @@ public record PvModule(
                     each.volts() >= 0.45 && each.volts() <= 1,
                     "cellsInSeries",
                     "inconsistent",
-                    "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %d cells of %s give %s each; of half cells in two parallel halves only one half counts"
+                    "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts"
                             .formatted(cells, openCircuit, each.rounded(3)));
         }
     }

@@ -86,7 +86,7 @@ public final class Checks {
                 values == null || values.size() == length,
                 field,
                 "outOfRange",
-                "%s must have %d values but has %d".formatted(field, length, values == null ? 0 : values.size()));
+                "%s must have %s values but has %s".formatted(field, length, values == null ? 0 : values.size()));
     }
 
     /** Refuses an empty list. */
