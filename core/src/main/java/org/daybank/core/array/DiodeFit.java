@@ -40,8 +40,11 @@ final class DiodeFit {
     /** Shunt conductance that no measurement tells from none, as a share of I_sc / V_oc. */
     private static final double NO_SHUNT = 1e-5;
 
+    /** Share of the light current that the shunt may take at open circuit: beyond it heat and cold change what no diode does. */
+    private static final double MOST_SHUNT = 0.4;
+
     /** Halvings of an interval until it cannot be told from a point. */
-    private static final int HALVINGS = 60;
+    private static final int HALVINGS = 50;
 
     private final PvModule module;
     private final double voc;
@@ -78,8 +81,22 @@ final class DiodeFit {
 
     private Trial meetPoints() {
         double theory = theoreticalIdeality();
-        if (isSound(flatAtMaximumPower(theory))) {
-            return flatAtMaximumPower(theory);
+        Trial trial = flatAtMaximumPower(theory);
+        double shuntAmperes = trial.shuntSiemens() * voc;
+        if (shuntAmperes > MOST_SHUNT * (trial.openDiode() + shuntAmperes)) {
+            throw refuse(
+                    "maximumPowerVoltage",
+                    ("the data sheet of %s is of no cell but nearly of a resistor: %s and %s are %s of openCircuitVoltage ·"
+                                    + " shortCircuitCurrent, where cells reach 50 %% to 86 %%; check maximumPowerVoltage and"
+                                    + " maximumPowerCurrent")
+                            .formatted(
+                                    module.model(),
+                                    module.maximumPowerVoltage(),
+                                    module.maximumPowerCurrent(),
+                                    Ratio.of(vmp * imp / (voc * isc)).rounded()));
+        }
+        if (isSound(trial)) {
+            return trial;
         }
         double least = LEAST_IDEALITY_FACTOR * module.cellsInSeries() * BOLTZMANN * kelvins(0);
         if (!isSound(flatAtMaximumPower(least))) {

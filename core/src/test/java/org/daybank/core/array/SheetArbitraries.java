@@ -2,7 +2,8 @@ package org.daybank.core.array;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Builders;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.RandomDistribution;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
@@ -57,27 +58,44 @@ final class SheetArbitraries {
     private SheetArbitraries() {}
 
     static Arbitrary<Sheet> sheets() {
-        return Builders.withBuilder(() -> new double[7])
-                .use(between(0.56, 0.75))
-                .inSetter((a, v) -> a[0] = v)
-                .use(between(0.2, 18))
-                .inSetter((a, v) -> a[1] = v)
-                .use(between(0.78, 0.86))
-                .inSetter((a, v) -> a[2] = v)
-                .use(between(0.90, 0.96))
-                .inSetter((a, v) -> a[3] = v)
-                .use(between(-0.36, -0.24))
-                .inSetter((a, v) -> a[4] = v)
-                .use(between(0.04, 0.06))
-                .inSetter((a, v) -> a[5] = v)
-                .use(between(-0.50, -0.34))
-                .inSetter((a, v) -> a[6] = v)
-                .build()
-                .flatMap(a -> Arbitraries.of(36, 48, 54, 60, 66, 72)
-                        .map(cells -> new Sheet(cells, a[0], a[1], a[2], a[3], a[4], a[5], a[6])));
+        return Combinators.combine(
+                        Arbitraries.of(36, 48, 54, 60, 66, 72),
+                        between(0, 1).list().ofSize(7))
+                .as((cells, at) -> new Sheet(
+                        cells,
+                        along(0.56, 0.75, at.get(0)),
+                        along(0.2, 18, at.get(1)),
+                        along(0.78, 0.86, at.get(2)),
+                        along(0.90, 0.96, at.get(3)),
+                        along(-0.36, -0.24, at.get(4)),
+                        along(0.04, 0.06, at.get(5)),
+                        along(-0.50, -0.34, at.get(6))));
     }
 
+    /** Everything that the data sheet's constructor lets through, sensible or not. */
+    static Arbitrary<Sheet> accepted() {
+        return Combinators.combine(
+                        Arbitraries.of(4, 20, 72, 96), between(0, 1).list().ofSize(7))
+                .as((cells, at) -> new Sheet(
+                        cells,
+                        along(0.46, 0.99, at.get(0)),
+                        along(0.5, 20, at.get(1)),
+                        along(0.501, 0.999, at.get(2)),
+                        along(0.501, 0.999, at.get(3)),
+                        along(-0.59, -0.11, at.get(4)),
+                        along(0, 0.19, at.get(5)),
+                        along(-0.79, -0.11, at.get(6))));
+    }
+
+    private static double along(double least, double most, double share) {
+        return least + (most - least) * share;
+    }
+
+    /** Evenly spread, in ten thousand steps. */
     static Arbitrary<Double> between(double least, double most) {
-        return Arbitraries.doubles().between(least, most).ofScale(4);
+        return Arbitraries.integers()
+                .between(0, 10_000)
+                .withDistribution(RandomDistribution.uniform())
+                .map(step -> along(least, most, step / 10_000.0));
     }
 }

@@ -11,9 +11,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.daybank.core.array.SheetArbitraries.Sheet;
 import org.daybank.core.array.kernel.DiodeCurve;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
 
 /** What must hold of the curve of every sensible data sheet. */
 class SingleDiodeProperties {
@@ -97,6 +100,28 @@ class SingleDiodeProperties {
         assertThat(curve.amperes(volts)).isCloseTo(low, within(1e-9 * curve.lightAmperes()));
     }
 
+    @Property(tries = 3000, edgeCases = EdgeCasesMode.NONE)
+    void everySheetIsEitherFittedOrRefusedWithAReason(
+            @ForAll("accepted") Sheet sheet, @ForAll("anySuns") double sun, @ForAll("anyCelsius") double celsius) {
+        PvModule module = sheet.module();
+        SingleDiode diode;
+        try {
+            diode = SingleDiode.of(module);
+        } catch (InvalidInput refused) {
+            assertThat(refused.problems())
+                    .singleElement()
+                    .extracting(Problem::code)
+                    .isEqualTo("inconsistent");
+            return;
+        }
+        assertThat(diode.at(FULL_SUN, Temperature.celsius(25)).maximumPower().watts())
+                .isCloseTo(module.power().watts(), withinPercentage(0.1));
+        // and at the ends of what may be asked, the numbers stay numbers and in order
+        IvCurve curve = diode.at(Irradiance.wattsPerSquareMetre(sun), Temperature.celsius(celsius));
+        assertThat(curve.maximumPowerVoltage()).isBetween(Voltage.ZERO, curve.openCircuitVoltage());
+        assertThat(curve.maximumPowerCurrent()).isBetween(Current.ZERO, curve.shortCircuitCurrent());
+    }
+
     @Property(edgeCases = EdgeCasesMode.NONE)
     void moreSunGivesMorePowerAndMoreHeatLess(
             @ForAll("sheets") Sheet sheet, @ForAll("suns") double sun, @ForAll("celsius") double celsius) {
@@ -120,6 +145,21 @@ class SingleDiodeProperties {
     @Provide
     Arbitrary<Sheet> sheets() {
         return SheetArbitraries.sheets();
+    }
+
+    @Provide
+    Arbitrary<Sheet> accepted() {
+        return SheetArbitraries.accepted();
+    }
+
+    @Provide
+    Arbitrary<Double> anySuns() {
+        return SheetArbitraries.between(0, 3000);
+    }
+
+    @Provide
+    Arbitrary<Double> anyCelsius() {
+        return SheetArbitraries.between(-100, 150);
     }
 
     @Provide

@@ -61,7 +61,8 @@ public record DiodeCurve(
 
     /**
      * Current in A at a voltage from zero; 0 beyond the open-circuit voltage. The junction solves {@code x − I(x)·R_s = V},
-     * convex in x, again met from above.
+     * convex in x, again met from above: the current is at most that without series resistance, the junction at most at open
+     * circuit.
      */
     public double amperes(double volts) {
         double most = junctionAmperes(volts);
@@ -69,6 +70,9 @@ public record DiodeCurve(
             return 0;
         }
         double x = volts + most * seriesOhms;
+        if (x > diodeVolts) {
+            x = Math.min(x, beyondOpenCircuitVolts());
+        }
         for (int step = 0; step < MOST_STEPS; step++) {
             double diode = diodeAmperes * Math.exp((x - diodeVolts) / idealityVolts);
             double amperes = lightAmperes + saturationAmperes - diode - shuntSiemens * x;
