@@ -16,7 +16,12 @@ class FindingTest {
         Finding kept = Finding.atMost("coldest", Voltage.volts(120), Voltage.volts(150), "stays under");
         assertThat(kept)
                 .isEqualTo(new Finding(
-                        "coldest", true, Voltage.volts(120), Voltage.volts(150), Ratio.of(0.2), "stays under"));
+                        "coldest",
+                        true,
+                        Voltage.volts(120),
+                        Voltage.volts(150),
+                        Ratio.of(0.2),
+                        Sentence.of("stays under")));
 
         // (150 V − 165 V) / 150 V = −0.1
         Finding broken = Finding.atMost("coldest", Voltage.volts(165), Voltage.volts(150), "passes it");
@@ -57,6 +62,6 @@ class FindingTest {
                         .met())
                 .isFalse();
         assertThat(Finding.that("waveform", true, "is a sine"))
-                .isEqualTo(new Finding("waveform", true, null, null, null, "is a sine"));
+                .isEqualTo(new Finding("waveform", true, null, null, null, Sentence.of("is a sine")));
     }
 }
