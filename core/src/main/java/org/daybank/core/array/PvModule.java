@@ -148,7 +148,7 @@ public record PvModule(
                     point.baseValue() > end.baseValue() / 2 && point.baseValue() < end.baseValue(),
                     field,
                     "inconsistent",
-                    "%s must lie between half of %s, which is %s, and the whole of it but is %s"
+                    () -> "%s must lie between half of %s, which is %s, and the whole of it but is %s"
                             .formatted(field, endField, end, point));
         }
     }
@@ -161,8 +161,9 @@ public record PvModule(
                     Math.abs(product.watts() - power.watts()) <= ROUNDING.fraction() * power.watts(),
                     "power",
                     "inconsistent",
-                    "power must agree with maximumPowerVoltage · maximumPowerCurrent to %s: %s · %s = %s but power is %s"
-                            .formatted(ROUNDING.rounded(), voltage, current, product.rounded(), power));
+                    () ->
+                            "power must agree with maximumPowerVoltage · maximumPowerCurrent to %s: %s · %s = %s but power is %s"
+                                    .formatted(ROUNDING.rounded(), voltage, current, product.rounded(), power));
         }
     }
 
@@ -174,12 +175,8 @@ public record PvModule(
                     percent >= least && percent <= most,
                     field,
                     "outOfRange",
-                    "%s must be from %s %%/K to %s %%/K but is %s %%/K"
-                            .formatted(
-                                    field,
-                                    Ratio.of(least),
-                                    Ratio.of(most),
-                                    Ratio.of(percent).significant(6)));
+                    () -> "%s must be from %s %%/K to %s %%/K but is %s %%/K"
+                            .formatted(field, Ratio.of(least), Ratio.of(most), Ratio.of(percent)));
         }
     }
 
@@ -192,8 +189,9 @@ public record PvModule(
                     each.volts() >= 0.45 && each.volts() <= 1,
                     "cellsInSeries",
                     "inconsistent",
-                    "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %d cells of %s give %s each; of half cells in two parallel halves only one half counts"
-                            .formatted(cells, openCircuit, each.rounded(3)));
+                    () ->
+                            "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts"
+                                    .formatted(cells, openCircuit, each.rounded(3)));
         }
     }
 
@@ -204,7 +202,7 @@ public record PvModule(
                     given.compareTo(limit) >= 0,
                     field,
                     "inconsistent",
-                    "%s must be at least %s, which is %s, but is %s".formatted(field, limitField, limit, given));
+                    () -> "%s must be at least %s, which is %s, but is %s".formatted(field, limitField, limit, given));
         }
     }
 }

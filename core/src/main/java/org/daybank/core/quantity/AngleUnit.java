@@ -7,7 +7,7 @@ public enum AngleUnit implements Unit {
     /** °; UCUM deg. */
     DEGREE("deg", "°", Scale.of("1", "1"), "degree", "degrees"),
     /** rad; UCUM rad. */
-    RADIAN("rad", "rad", Scale.of("57.29577951308232", "1"));
+    RADIAN("rad", "rad", Scale.of("57.295779513082320876798154814105170332405", "1"));
 
     private final UnitDefinition definition;
 

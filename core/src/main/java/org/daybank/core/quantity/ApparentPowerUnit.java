@@ -4,10 +4,10 @@ import java.util.List;
 
 /** Units of apparent power, by UCUM code. */
 public enum ApparentPowerUnit implements Unit {
-    /** VA; UCUM VA. */
-    VOLT_AMPERE("VA", "VA", Scale.of("1", "1"), "V.A"),
-    /** kVA; UCUM kVA. */
-    KILOVOLT_AMPERE("kVA", "kVA", Scale.of("1000", "1"), "kV.A");
+    /** VA; UCUM V.A. */
+    VOLT_AMPERE("V.A", "VA", Scale.of("1", "1"), "V·A"),
+    /** kVA; UCUM kV.A. */
+    KILOVOLT_AMPERE("kV.A", "kVA", Scale.of("1000", "1"), "kV·A");
 
     private final UnitDefinition definition;
 

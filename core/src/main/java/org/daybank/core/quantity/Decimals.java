@@ -2,6 +2,8 @@ package org.daybank.core.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Decimal text and numbers, in no locale: the decimal sign is a point. */
@@ -9,10 +11,32 @@ final class Decimals {
     /** Longest number text that is read; more digits than any measurement has. */
     static final int MAX_LENGTH = 60;
 
-    /** A decimal number as people, spreadsheets and JSON write it; the exponent is bounded so that nothing explodes. */
-    static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
+    /** A decimal number as people, spreadsheets and JSON write it; {@link #excess} is asked before it is read. */
+    static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?(\\d+))?");
+
+    private static final int MAX_EXPONENT_DIGITS = 3;
 
     private Decimals() {}
+
+    /** The text with plain spaces around and within, and the minus sign of a keyboard. */
+    static String tidied(CharSequence text) {
+        return text.toString()
+                .replace('−', '-')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .strip();
+    }
+
+    /** Why a matched {@link #NUMBER} is not read, so that nothing explodes: more of it than any measurement has. */
+    static Optional<String> excess(Matcher number) {
+        if (number.end() > MAX_LENGTH) {
+            return Optional.of("the number has more than " + MAX_LENGTH + " characters");
+        }
+        String exponent = number.group(1);
+        return exponent != null && exponent.length() > MAX_EXPONENT_DIGITS
+                ? Optional.of("the exponent has more than " + MAX_EXPONENT_DIGITS + " digits")
+                : Optional.empty();
+    }
 
     /** Text that reads back to exactly this number, without an exponent where a person would write none. */
     static String shortest(double number) {
@@ -26,8 +50,9 @@ final class Decimals {
 
     /** Reads decimal degrees, with or without their unit. */
     static double degrees(CharSequence text, String noun) {
-        String trimmed = text.toString().strip().replace('−', '-');
-        if (trimmed.length() <= MAX_LENGTH && NUMBER.matcher(trimmed).matches()) {
+        String trimmed = tidied(text);
+        Matcher number = NUMBER.matcher(trimmed);
+        if (number.matches() && excess(number).isEmpty()) {
             return Double.parseDouble(trimmed);
         }
         try {
@@ -35,9 +60,14 @@ final class Decimals {
         } catch (QuantityFormatException notAnAngle) {
             throw new QuantityFormatException(
                     text,
-                    "'%s' is not a %s: write decimal degrees, as in '46.87'"
-                            .formatted(QuantityFormatException.shown(text), noun));
+                    "'%s' is not a %s: %swrite decimal degrees, as in '46.87'"
+                            .formatted(QuantityFormatException.shown(text), noun, commaHint(text)));
         }
+    }
+
+    /** What to say first when a comma stands where a point should. */
+    static String commaHint(CharSequence text) {
+        return text.toString().contains(",") ? "the decimal sign is a point, not a comma; " : "";
     }
 
     private static String plain(BigDecimal decimal) {

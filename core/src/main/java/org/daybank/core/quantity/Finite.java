@@ -7,8 +7,8 @@ final class Finite {
     /** The number, −0.0 made 0.0; NaN and infinities are refused. */
     static double number(double number, String noun, String symbol) {
         if (!Double.isFinite(number)) {
-            throw new IllegalArgumentException("A %s must be a finite number%s but is %s"
-                    .formatted(noun, symbol.isEmpty() ? "" : " of " + symbol, number));
+            throw new IllegalArgumentException("%s must be a finite number%s but is %s"
+                    .formatted(subject(noun), symbol.isEmpty() ? "" : " of " + symbol, number));
         }
         return number + 0.0;
     }
@@ -19,17 +19,21 @@ final class Finite {
 
     static double atLeast(double least, double number, String noun, String symbol) {
         if (number(number, noun, symbol) < least) {
-            throw new IllegalArgumentException("A %s must be at least %s %s but is %s %s"
-                    .formatted(noun, Decimals.shortest(least), symbol, Decimals.shortest(number), symbol));
+            throw new IllegalArgumentException("%s must be at least %s %s but is %s %s"
+                    .formatted(subject(noun), Decimals.shortest(least), symbol, Decimals.shortest(number), symbol));
         }
         return number + 0.0;
     }
 
     static double within(double limit, double degrees, String noun) {
         if (!(Math.abs(degrees) <= limit)) {
-            throw new IllegalArgumentException("A %s must be from −%s to %s degrees but is %s"
-                    .formatted(noun, Decimals.shortest(limit), Decimals.shortest(limit), degrees));
+            throw new IllegalArgumentException("%s must be from −%s to %s degrees but is %s"
+                    .formatted(subject(noun), Decimals.shortest(limit), Decimals.shortest(limit), degrees));
         }
         return degrees + 0.0;
+    }
+
+    private static String subject(String noun) {
+        return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "An " : "A ") + noun;
     }
 }

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param currency the ISO 4217 currency
  */
 public record Money(long minorUnits, Currency currency) implements Comparable<Money> {
-    private static final Pattern AMOUNT = Pattern.compile("[+-]?\\d{1,15}(?:\\.\\d{1,4})?");
+    private static final Pattern AMOUNT = Pattern.compile("[+-]?\\d{1,14}(?:\\.\\d{1,4})?");
 
     /** Nothing, in a currency. */
     public static Money zero(Currency currency) {
@@ -38,7 +38,7 @@ public record Money(long minorUnits, Currency currency) implements Comparable<Mo
                     "'%s' is not a currency: write an ISO 4217 code, as in 'EUR'"
                             .formatted(QuantityFormatException.shown(currencyCode)));
         }
-        String trimmed = amount.strip().replace('−', '-');
+        String trimmed = Decimals.tidied(amount);
         int decimals = Math.max(0, currency.getDefaultFractionDigits());
         if (AMOUNT.matcher(trimmed).matches()) {
             BigDecimal decimal = new BigDecimal(trimmed);
@@ -52,8 +52,12 @@ public record Money(long minorUnits, Currency currency) implements Comparable<Mo
         }
         throw new QuantityFormatException(
                 amount,
-                "'%s' is not an amount of %s: write a decimal number with at most %d decimals, as in '129'"
-                        .formatted(QuantityFormatException.shown(amount), currency.getCurrencyCode(), decimals));
+                "'%s' is not an amount of %s: %swrite a decimal number with at most %s decimals, as in '129'"
+                        .formatted(
+                                QuantityFormatException.shown(amount),
+                                currency.getCurrencyCode(),
+                                Decimals.commaHint(amount),
+                                decimals));
     }
 
     /**
@@ -62,7 +66,7 @@ public record Money(long minorUnits, Currency currency) implements Comparable<Mo
      * @throws QuantityFormatException when the text is not of that form
      */
     public static Money parse(CharSequence text) {
-        String trimmed = text.toString().strip();
+        String trimmed = Decimals.tidied(text);
         int space = trimmed.lastIndexOf(' ');
         if (space < 0) {
             throw new QuantityFormatException(

@@ -43,9 +43,9 @@ public record Ratio(double fraction) implements Comparable<Ratio> {
      * @throws QuantityFormatException when the text is neither
      */
     public static Ratio parse(CharSequence text) {
-        String trimmed = text.toString().strip().replace('−', '-');
+        String trimmed = Decimals.tidied(text);
         Matcher number = Decimals.NUMBER.matcher(trimmed);
-        if (number.lookingAt() && number.end() <= Decimals.MAX_LENGTH) {
+        if (number.lookingAt() && Decimals.excess(number).isEmpty()) {
             BigDecimal decimal = new BigDecimal(number.group());
             String rest = trimmed.substring(number.end()).strip();
             double fraction = rest.equals("%") ? PERCENT.toBase(decimal) : decimal.doubleValue();
@@ -56,9 +56,7 @@ public record Ratio(double fraction) implements Comparable<Ratio> {
         throw new QuantityFormatException(
                 text,
                 "'%s' is not a ratio: %swrite a number or a percentage, as in '0.8' or '80 %%'"
-                        .formatted(
-                                QuantityFormatException.shown(text),
-                                trimmed.contains(",") ? "the decimal sign is a point, not a comma; " : ""));
+                        .formatted(QuantityFormatException.shown(text), Decimals.commaHint(text)));
     }
 
     /** This ratio in hundredths. */

@@ -12,7 +12,7 @@ public enum TimeSpanUnit implements Unit {
     MINUTE("min", "min", Scale.of("1", "60"), "minute", "minutes"),
     /** d; UCUM d. */
     DAY("d", "d", Scale.of("24", "1"), "day", "days"),
-    /** a; UCUM a. */
+    /** a; UCUM a. Taken as 365 days, the year that is stepped through by the hour; UCUM's own is a quarter of a day longer. */
     YEAR("a", "a", Scale.of("8760", "1"), "year", "years", "yr");
 
     private final UnitDefinition definition;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 
@@ -37,14 +38,15 @@ final class UnitTable {
     }
 
     double parse(CharSequence text) {
-        String trimmed = text.toString().strip().replace('−', '-');
+        String trimmed = Decimals.tidied(text);
         Matcher number = Decimals.NUMBER.matcher(trimmed);
         if (!number.lookingAt()) {
             throw refuse(text, "expected a number and a unit");
         }
         String unitText = trimmed.substring(number.end()).strip();
-        if (number.end() > Decimals.MAX_LENGTH) {
-            throw refuse(text, "the number has more than " + Decimals.MAX_LENGTH + " characters");
+        Optional<String> excess = Decimals.excess(number);
+        if (excess.isPresent()) {
+            throw refuse(text, excess.get());
         }
         if (unitText.startsWith(",")) {
             throw refuse(text, "the decimal sign is a point, not a comma");
@@ -79,9 +81,10 @@ final class UnitTable {
     /** Text that {@link #parse} reads back to exactly this number of base units. */
     String print(double base) {
         Unit unit = readableUnit(base);
-        String text = Decimals.shortest(unit.definition().scale().fromBase(base)) + " " + unit.symbol();
-        return parse(text) == base
-                ? text
+        Scale scale = unit.definition().scale();
+        String number = Decimals.shortest(scale.fromBase(base));
+        return scale.toBase(new BigDecimal(number)) == base
+                ? number + " " + unit.symbol()
                 : Decimals.shortest(base) + " " + units.get(0).symbol();
     }
 

@@ -2,6 +2,7 @@ package org.daybank.core.working;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,7 @@ public final class Checks {
                 value == null || (value.compareTo(least) >= 0 && value.compareTo(most) <= 0),
                 field,
                 "outOfRange",
-                "%s must be from %s to %s but is %s".formatted(field, least, most, value));
+                () -> "%s must be from %s to %s but is %s".formatted(field, least, most, value));
     }
 
     /** Refuses a value below a limit. */
@@ -47,7 +48,7 @@ public final class Checks {
                 value == null || value.compareTo(least) >= 0,
                 field,
                 "outOfRange",
-                "%s must be at least %s but is %s".formatted(field, least, value));
+                () -> "%s must be at least %s but is %s".formatted(field, least, value));
     }
 
     /** Refuses a value above a limit. */
@@ -56,7 +57,7 @@ public final class Checks {
                 value == null || value.compareTo(most) <= 0,
                 field,
                 "outOfRange",
-                "%s must be at most %s but is %s".formatted(field, most, value));
+                () -> "%s must be at most %s but is %s".formatted(field, most, value));
     }
 
     /** Refuses a value that is not above a limit. */
@@ -65,7 +66,7 @@ public final class Checks {
                 value == null || value.compareTo(limit) > 0,
                 field,
                 "outOfRange",
-                "%s must be above %s but is %s".formatted(field, limit, value));
+                () -> "%s must be above %s but is %s".formatted(field, limit, value));
     }
 
     /** Refuses each value of a list outside a closed range, and a value that is missing from the list. */
@@ -86,7 +87,7 @@ public final class Checks {
                 values == null || values.size() == length,
                 field,
                 "outOfRange",
-                "%s must have %d values but has %d".formatted(field, length, values == null ? 0 : values.size()));
+                () -> "%s must have %s values but has %s".formatted(field, length, values == null ? 0 : values.size()));
     }
 
     /** Refuses an empty list. */
@@ -97,8 +98,13 @@ public final class Checks {
 
     /** Refuses when a condition does not hold, with a message of the caller's. */
     public Checks that(boolean holds, String field, String code, String message) {
+        return that(holds, field, code, () -> message);
+    }
+
+    /** Refuses when a condition does not hold, with a message that is only written then. */
+    public Checks that(boolean holds, String field, String code, Supplier<String> message) {
         if (!holds) {
-            problems.add(new Problem(field.isEmpty() ? "" : "/" + field, code, message));
+            problems.add(new Problem(field.isEmpty() ? "" : "/" + field, code, message.get()));
         }
         return this;
     }

@@ -2,6 +2,7 @@ package org.daybank.core.working;
 
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,7 +36,7 @@ public record Finding(
                 actual.compareTo(limit) <= 0,
                 actual,
                 limit,
-                share(limit.baseValue() - actual.baseValue(), limit.baseValue()),
+                share(limit.baseValue() - actual.baseValue(), limit),
                 Sentence.of(sentence, values));
     }
 
@@ -51,7 +52,7 @@ public record Finding(
                 actual.compareTo(limit) >= 0,
                 actual,
                 limit,
-                share(actual.baseValue() - limit.baseValue(), limit.baseValue()),
+                share(actual.baseValue() - limit.baseValue(), limit),
                 Sentence.of(sentence, values));
     }
 
@@ -64,7 +65,8 @@ public record Finding(
         return new Finding(rule, met, null, null, null, Sentence.of(sentence, values));
     }
 
-    private static @Nullable Ratio share(double room, double limit) {
-        return limit > 0 ? Ratio.of(room / limit) : null;
+    /** A temperature has no share: its zero is a convention. */
+    private static @Nullable Ratio share(double room, Quantity limit) {
+        return limit.baseValue() > 0 && !(limit instanceof Temperature) ? Ratio.of(room / limit.baseValue()) : null;
     }
 }

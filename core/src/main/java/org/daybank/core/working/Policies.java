@@ -105,7 +105,8 @@ public final class Policies {
             Constructor<R> constructor = type.getDeclaredConstructor(types);
             return constructor.newInstance(values);
         } catch (InvocationTargetException refused) {
-            throw new IllegalStateException("The defaults of %s refuse themselves".formatted(type), refused.getCause());
+            throw new IllegalStateException(
+                    "The defaults of %s refuse themselves".formatted(type.getSimpleName()), refused.getCause());
         } catch (ReflectiveOperationException hidden) {
             throw new IllegalStateException(hidden);
         }
@@ -141,7 +142,7 @@ public final class Policies {
             if (defaultValue != null) {
                 return defaultValue;
             }
-            if (assumed == null && type.isRecord()) {
+            if (assumed == null && type.isRecord() && !Scalars.readable(type)) {
                 return Policies.standard(type.asSubclass(Record.class));
             }
             throw new IllegalStateException(name + " has no default");

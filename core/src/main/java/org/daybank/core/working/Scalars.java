@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.daybank.core.quantity.QuantityFormatException;
 import org.daybank.core.quantity.Ratio;
 
 /**
@@ -58,7 +59,7 @@ public final class Scalars {
             return whole(text);
         }
         if (type == double.class || type == Double.class) {
-            return Ratio.parse(text).fraction();
+            return number(text);
         }
         return invoke(
                 PARSE.get(type)
@@ -84,7 +85,7 @@ public final class Scalars {
         }
         throw new IllegalArgumentException("'%s' is not one of %s"
                 .formatted(
-                        text.length() > 40 ? text.substring(0, 40) + "…" : text,
+                        shown(text),
                         Arrays.stream(constants)
                                 .map(constant -> name((Enum<?>) constant))
                                 .collect(Collectors.joining(", "))));
@@ -94,14 +95,32 @@ public final class Scalars {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "true" -> true;
             case "false" -> false;
-            default -> throw new IllegalArgumentException("'%s' is neither true nor false".formatted(text));
+            default -> throw new IllegalArgumentException("'%s' is neither true nor false".formatted(shown(text)));
         };
     }
 
+    /** A bare number: its name carries its unit, so that a percentage would be a mistake. */
+    private static double number(String text) {
+        try {
+            if (!text.contains("%")) {
+                return Ratio.parse(text).fraction();
+            }
+        } catch (QuantityFormatException notANumber) {
+            // told below: the caller asked for a number, not for a ratio
+        }
+        throw new IllegalArgumentException(
+                "'%s' is not a number: write digits with a point as the decimal sign, as in '12.5'"
+                        .formatted(shown(text)));
+    }
+
+    private static String shown(String text) {
+        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+    }
+
     private static Integer whole(String text) {
-        double number = Ratio.parse(text).fraction();
+        double number = number(text);
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-            throw new IllegalArgumentException("'%s' is not a whole number".formatted(text));
+            throw new IllegalArgumentException("'%s' is not a whole number up to 2147483647".formatted(shown(text)));
         }
         return (int) number;
     }

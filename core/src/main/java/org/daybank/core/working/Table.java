@@ -5,10 +5,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A table of text with named columns, as in a CSV file (RFC 4180): the first line names the columns, lines that begin with
@@ -43,29 +45,46 @@ public record Table(List<String> columns, List<Row> rows) {
     /**
      * Reads comma-separated text; cells may stand in double quotes, a doubled quote within them is one.
      *
-     * @throws InvalidInput when a line has another number of cells than there are columns, or no line names the columns
+     * <p>A cell ends with its line. A byte order mark before the first line is passed over.
+     *
+     * @throws InvalidInput when a line has another number of cells than there are columns, a quote is not closed, a column
+     *     is named twice, or no line names the columns
      */
     public static Table parse(String csv) {
         List<String> columns = List.of();
         List<Row> rows = new ArrayList<>();
         Checks checks = new Checks();
         int line = 0;
-        for (String text : csv.split("\r?\n", -1)) {
+        String content = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
+        for (String text : content.split("\r?\n", -1)) {
             line++;
             if (text.isBlank() || text.startsWith("#")) {
                 continue;
             }
             List<String> cells = cells(text);
+            String where = "line " + line;
+            checks.that(
+                    quotesAreClosed(text),
+                    where,
+                    "unreadable",
+                    where + " opens a quote that is not closed on that line");
             if (columns.isEmpty()) {
                 columns = cells;
+                Set<String> named = new HashSet<>();
+                for (String column : columns) {
+                    checks.that(
+                            named.add(column),
+                            where,
+                            "conflict",
+                            "%s names the column %s twice".formatted(where, column));
+                }
                 continue;
             }
             checks.that(
                     cells.size() == columns.size(),
-                    "line " + line,
+                    where,
                     "inconsistent",
-                    "line %d has %d cells but the header names %d columns"
-                            .formatted(line, cells.size(), columns.size()));
+                    "%s has %s cells but the header names %s columns".formatted(where, cells.size(), columns.size()));
             Map<String, String> named = new LinkedHashMap<>();
             for (int i = 0; i < Math.min(cells.size(), columns.size()); i++) {
                 named.put(columns.get(i), cells.get(i));
@@ -75,6 +94,11 @@ public record Table(List<String> columns, List<Row> rows) {
         checks.that(!columns.isEmpty(), "", "missing", "the table has no header line")
                 .done();
         return new Table(columns, rows);
+    }
+
+    /** Quotes come in pairs, doubled ones included. */
+    private static boolean quotesAreClosed(String line) {
+        return line.chars().filter(c -> c == '"').count() % 2 == 0;
     }
 
     private static List<String> cells(String line) {
@@ -114,7 +138,7 @@ public record Table(List<String> columns, List<Row> rows) {
          */
         public String text(String column) {
             return optionalText(column)
-                    .orElseThrow(() -> problem(column, "missing", "line %d: %s is missing".formatted(line, column)));
+                    .orElseThrow(() -> problem(column, "missing", "line %s: %s is missing".formatted(line, column)));
         }
 
         /** The text in a column, unless it is empty or not there. */
@@ -142,7 +166,7 @@ public record Table(List<String> columns, List<Row> rows) {
                 T value = (T) Scalars.parse(type, text);
                 return value;
             } catch (IllegalArgumentException refused) {
-                throw problem(column, "unreadable", "line %d, %s: %s".formatted(line, column, refused.getMessage()));
+                throw problem(column, "unreadable", "line %s, %s: %s".formatted(line, column, refused.getMessage()));
             }
         }
 

@@ -1,0 +1,67 @@
+package org.daybank.core.working;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.junit.jupiter.api.Test;
+
+class FindingTest {
+
+    @Test
+    void theMarginIsTheRoomAsAShareOfTheLimit() {
+        // (150 V − 120 V) / 150 V = 0.2
+        Finding kept = Finding.atMost("coldest", Voltage.volts(120), Voltage.volts(150), "stays under");
+        assertThat(kept)
+                .isEqualTo(new Finding(
+                        "coldest",
+                        true,
+                        Voltage.volts(120),
+                        Voltage.volts(150),
+                        Ratio.of(0.2),
+                        Sentence.of("stays under")));
+
+        // (150 V − 165 V) / 150 V = −0.1
+        Finding broken = Finding.atMost("coldest", Voltage.volts(165), Voltage.volts(150), "passes it");
+        assertThat(broken.met()).isFalse();
+        assertThat(broken.margin()).isEqualTo(Ratio.of(-0.1));
+
+        // (1200 W − 1000 W) / 1000 W = 0.2, and (900 W − 1000 W) / 1000 W = −0.1
+        assertThat(Finding.atLeast("rating", Power.watts(1200), Power.watts(1000), "")
+                        .margin())
+                .isEqualTo(Ratio.of(0.2));
+        assertThat(Finding.atLeast("rating", Power.watts(900), Power.watts(1000), "")
+                        .margin())
+                .isEqualTo(Ratio.of(-0.1));
+    }
+
+    @Test
+    void theLimitItselfKeepsTheRule() {
+        assertThat(Finding.atMost("a", Voltage.volts(150), Voltage.volts(150), "")
+                        .met())
+                .isTrue();
+        assertThat(Finding.atLeast("a", Voltage.volts(150), Voltage.volts(150), "")
+                        .met())
+                .isTrue();
+        assertThat(Finding.atLeast("a", Voltage.volts(150), Voltage.volts(150), "")
+                        .margin())
+                .isEqualTo(Ratio.ZERO);
+    }
+
+    @Test
+    void aShareOfNothingOrOfATemperatureHasNoMeaning() {
+        assertThat(Finding.atMost("idle", Power.watts(5), Power.ZERO, "").margin())
+                .isNull();
+        assertThat(Finding.atMost("idle", Power.watts(5), Power.ZERO, "").met()).isFalse();
+        assertThat(Finding.atLeast("cold", Temperature.celsius(5), Temperature.celsius(10), "")
+                        .margin())
+                .isNull();
+        assertThat(Finding.atLeast("cold", Temperature.celsius(5), Temperature.celsius(10), "")
+                        .met())
+                .isFalse();
+        assertThat(Finding.that("waveform", true, "is a sine"))
+                .isEqualTo(new Finding("waveform", true, null, null, null, Sentence.of("is a sine")));
+    }
+}

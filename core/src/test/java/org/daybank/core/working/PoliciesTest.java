@@ -1,0 +1,132 @@
+package org.daybank.core.working;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.junit.jupiter.api.Test;
+
+class PoliciesTest {
+
+    /** A pair without an order of its own. */
+    public record Pair(Ratio low, Ratio high) {
+        public static Pair parse(CharSequence text) {
+            String[] parts = text.toString().split("/", 2);
+            return new Pair(Ratio.parse(parts[0]), Ratio.parse(parts[parts.length - 1]));
+        }
+    }
+
+    /** One of each kind of component. */
+    public record Policy(
+            @Assumed(value = "3 d", least = "1 d", most = "30 d", source = "a standard")
+            TimeSpan autonomy,
+
+            @Assumed(value = "0.2/0.8", least = "0.1", most = "0.9", source = "a paper")
+            Pair depth,
+
+            @Assumed(value = "false", source = "custom") boolean careful,
+            Nested nested) {
+        public Policy {
+            Policies.check(Policy.class, autonomy, depth, careful, nested);
+        }
+    }
+
+    /** A policy within a policy. */
+    public record Nested(
+            @Assumed(value = "10 %", most = "25 %", source = "habit")
+            Ratio margin) {
+        public Nested {
+            Policies.check(Nested.class, margin);
+        }
+    }
+
+    /** Defaults that break their own range. */
+    public record Broken(
+            @Assumed(value = "2", most = "1", source = "a slip")
+            Ratio margin) {
+        public Broken {
+            Policies.check(Broken.class, margin);
+        }
+    }
+
+    /** A component that nothing is assumed of, and one whose default follows from it. */
+    public record Facts(
+            Power power, @Assumed(source = "equal to power") Power peak) {}
+
+    private static final Policy STANDARD = Policies.standard(Policy.class);
+
+    @Test
+    void theStandardHasEveryDefaultAndThatOfNestedRecords() {
+        assertThat(STANDARD)
+                .isEqualTo(new Policy(
+                        TimeSpan.days(3), new Pair(Ratio.of(0.2), Ratio.of(0.8)), false, new Nested(Ratio.of(0.1))));
+    }
+
+    @Test
+    void rangesAreCheckedAllAtOnceAndPartByPart() {
+        assertThatThrownBy(() -> new Policy(TimeSpan.days(31), new Pair(Ratio.of(0.05), Ratio.of(0.95)), true, null))
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .containsExactly(
+                                        new Problem(
+                                                "/autonomy",
+                                                "outOfRange",
+                                                "autonomy must be at most 720 h but is 744 h"),
+                                        new Problem(
+                                                "/depth/low",
+                                                "outOfRange",
+                                                "depth/low must be at least 0.1 but is 0.05"),
+                                        new Problem(
+                                                "/depth/high",
+                                                "outOfRange",
+                                                "depth/high must be at most 0.9 but is 0.95"),
+                                        new Problem("/nested", "missing", "nested is missing")));
+    }
+
+    @Test
+    void aRangeMayBeOpenOnOneSide() {
+        assertThat(new Nested(Ratio.of(-5)).margin()).isEqualTo(Ratio.of(-5));
+        assertThatThrownBy(() -> new Nested(Ratio.of(0.3))).hasMessage("margin must be at most 0.25 but is 0.3");
+    }
+
+    @Test
+    void otherwiseTakesTheDefaultOnlyWhenNothingIsGiven() {
+        Ratio left = Policies.otherwise(null, Nested.class, "margin");
+        assertThat(left).isEqualTo(Ratio.of(0.1));
+        assertThat(Policies.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
+        assertThatThrownBy(() -> Policies.otherwise(null, Nested.class, "magrin"))
+                .hasMessage("Nested has no component magrin");
+        assertThatThrownBy(() -> Policies.otherwise(null, Facts.class, "power")).hasMessage("power has no default");
+        assertThatThrownBy(() -> Policies.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
+    }
+
+    @Test
+    void assumptionsTellWhatWasLeftOutAndWhatWasGiven() {
+        Policy policy = new Policy(TimeSpan.days(5), STANDARD.depth(), false, STANDARD.nested());
+
+        assertThat(Policies.assumptions("/policy", policy))
+                .containsExactly(
+                        new Assumption("/policy/autonomy", TimeSpan.days(5), false, "a standard"),
+                        new Assumption("/policy/depth", STANDARD.depth(), true, "a paper"),
+                        new Assumption("/policy/careful", false, true, "custom"),
+                        new Assumption("/policy/nested/margin", Ratio.of(0.1), true, "habit"));
+    }
+
+    @Test
+    void factsCarryNoAssumptionButADerivedOneIsListed() {
+        assertThat(Policies.assumptions("", new Facts(Power.watts(5), Power.watts(5))))
+                .containsExactly(new Assumption("/peak", Power.watts(5), false, "equal to power"));
+        assertThatThrownBy(() -> Policies.standard(Facts.class)).hasMessage("power has no default");
+    }
+
+    @Test
+    void defaultsThatRefuseThemselvesAreAMistakeOfOurs() {
+        assertThatThrownBy(() -> Policies.standard(Broken.class))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("The defaults of Broken refuse themselves")
+                .hasCauseInstanceOf(InvalidInput.class);
+    }
+}
