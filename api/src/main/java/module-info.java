@@ -1,0 +1,9 @@
+/** The calculators of Daybank over HTTP. */
+module org.daybank.api {
+    requires org.daybank.core;
+    requires com.fasterxml.jackson.databind;
+    requires com.fasterxml.jackson.dataformat.yaml;
+    requires io.javalin;
+    requires org.jspecify;
+    requires org.slf4j;
+}

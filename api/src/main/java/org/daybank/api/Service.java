@@ -1,0 +1,78 @@
+package org.daybank.api;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import org.daybank.api.http.Contract;
+import org.daybank.api.http.Errors;
+import org.daybank.api.http.RequestId;
+import org.daybank.api.http.Route;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The server: the routes, with limits, request ids, an access log and a graceful stop around them. */
+public final class Service {
+    /** Largest body that is read, in bytes. */
+    public static final long MAX_BODY_BYTES = 1_000_000;
+
+    private static final Logger ACCESS = LoggerFactory.getLogger("access");
+    private static final long STOP_MILLIS = 8000;
+
+    private Service() {}
+
+    /** Starts listening. */
+    public static Javalin start(Settings settings) {
+        return Javalin.create(Service::configure).start(settings.host(), settings.port());
+    }
+
+    private static void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.prefer405over404 = true;
+        config.http.maxRequestSize = MAX_BODY_BYTES;
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_MILLIS);
+            server.setStopAtShutdown(true);
+        });
+        config.requestLogger.http(Service::log);
+        config.routes.before(RequestId::give);
+        new Errors(MAX_BODY_BYTES).handleIn(config.routes);
+        register(config.routes);
+    }
+
+    /** Every route, HEAD wherever GET is, and OPTIONS everywhere. */
+    private static void register(RoutesConfig routes) {
+        Map<String, TreeSet<String>> methods = new LinkedHashMap<>();
+        for (Route route : Routes.all(new Contract())) {
+            routes.addHttpHandler(route.method(), route.path(), route.handler());
+            TreeSet<String> known = methods.computeIfAbsent(route.path(), path -> new TreeSet<>());
+            known.add(route.method().name());
+            known.add("OPTIONS");
+            if (route.method().equals(HandlerType.GET)) {
+                routes.head(route.path(), route.handler());
+                known.add("HEAD");
+            }
+        }
+        methods.forEach((path, known) -> routes.options(
+                path, context -> context.status(HttpStatus.NO_CONTENT).header("Allow", String.join(", ", known))));
+    }
+
+    private static void log(Context context, Float millis) {
+        ACCESS.info(
+                "id={} method={} path={} status={} ms={}",
+                RequestId.of(context),
+                context.method().name(),
+                context.req().getRequestURI(),
+                context.statusCode(),
+                String.format(Locale.ROOT, "%.1f", millis));
+    }
+}

@@ -1,0 +1,84 @@
+package org.daybank.api.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotAcceptableResponse;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import org.daybank.api.wire.Json;
+
+/** Sends answers; what was asked by GET or HEAD may be kept by the client and asked for again by its tag. */
+public final class Answers {
+    /** The media type of JSON answers. */
+    public static final String JSON = "application/json; charset=utf-8";
+
+    /** The media type of plain text. */
+    public static final String TEXT = "text/plain; charset=utf-8";
+
+    private Answers() {}
+
+    /**
+     * Sends JSON.
+     *
+     * @throws NotAcceptableResponse when the client takes no JSON
+     */
+    public static void json(Context context, JsonNode tree) {
+        json(context, Json.write(tree));
+    }
+
+    /**
+     * Sends bytes that are JSON.
+     *
+     * @throws NotAcceptableResponse when the client takes no JSON
+     */
+    public static void json(Context context, byte[] bytes) {
+        String accept = context.header("Accept");
+        if (accept != null && List.of(accept.split(",")).stream().noneMatch(Answers::takesJson)) {
+            throw new NotAcceptableResponse("The answer is application/json, which Accept leaves out");
+        }
+        send(context, JSON, bytes);
+    }
+
+    /** Sends bytes of any media type. */
+    public static void send(Context context, String mediaType, byte[] bytes) {
+        context.contentType(mediaType);
+        if (!context.method().equals(HandlerType.POST)) {
+            String tag = tag(bytes);
+            context.header("ETag", tag);
+            context.header("Cache-Control", "no-cache");
+            if (List.of(String.valueOf(context.header("If-None-Match")).split(",\\s*"))
+                    .contains(tag)) {
+                context.status(HttpStatus.NOT_MODIFIED);
+                return;
+            }
+        }
+        context.result(bytes);
+    }
+
+    /** Sends text. */
+    public static void text(Context context, String text) {
+        send(context, TEXT, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static boolean takesJson(String range) {
+        String[] parts = range.toLowerCase(Locale.ROOT).replace(" ", "").split(";");
+        boolean refused = List.of(parts).contains("q=0");
+        return !refused && List.of("*/*", "application/*", "application/json").contains(parts[0]);
+    }
+
+    /** A tag that changes with the answer, which changes with the version of the library. */
+    private static String tag(byte[] bytes) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+            return '"' + HexFormat.of().formatHex(digest, 0, 12) + '"';
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package org.daybank.api.http;
+
+import java.util.List;
+import java.util.function.Function;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.daybank.core.working.Working;
+
+/**
+ * A call of the library that is answered over HTTP: request record in, envelope out.
+ *
+ * @param path where it is found
+ * @param request what is asked
+ * @param result what comes out
+ * @param call the library
+ * @param cautions what to warn of in a result
+ * @param working the steps behind a result
+ * @param flat whether it also answers GET with query parameters
+ */
+public record Calculation<Q extends Record, R extends Record>(
+        String path,
+        Class<Q> request,
+        Class<R> result,
+        Function<Q, R> call,
+        Function<R, List<Caution>> cautions,
+        Function<R, Working> working,
+        boolean flat) {
+
+    /** A calculation asked by POST, without cautions and without steps to show. */
+    public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
+            String path, Class<Q> request, Class<R> result, Function<Q, R> call) {
+        return new Calculation<>(path, request, result, call, none -> List.of(), none -> new Working(List.of()), false);
+    }
+
+    /** The same with steps to show on {@code working=true}. */
+    public Calculation<Q, R> working(Function<R, Working> steps) {
+        return new Calculation<>(path, request, result, call, cautions, steps, flat);
+    }
+
+    /** The same with cautions. */
+    public Calculation<Q, R> cautions(Function<R, List<Caution>> warnings) {
+        return new Calculation<>(path, request, result, call, warnings, working, flat);
+    }
+
+    /** The same, answered to GET as well: the envelope, or one figure of the result as text. */
+    public Calculation<Q, R> alsoFlat() {
+        return new Calculation<>(path, request, result, call, cautions, working, true);
+    }
+
+    /** The routes under which it is found. */
+    public List<Route> routes() {
+        return new CalculationRoutes<>(this).routes();
+    }
+
+    /**
+     * Calls the library.
+     *
+     * @throws InvalidInput also for what it refuses in passing, since only the numbers asked can be the cause
+     */
+    R answer(Q asked) {
+        try {
+            return call.apply(asked);
+        } catch (InvalidInput refused) {
+            throw refused;
+        } catch (IllegalArgumentException | ArithmeticException refused) {
+            throw new InvalidInput(List.of(new Problem("", "outOfRange", String.valueOf(refused.getMessage()))));
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.daybank.api.http;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.UnsupportedMediaTypeResponse;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.daybank.api.wire.Binder;
+import org.daybank.api.wire.Bound;
+import org.daybank.api.wire.FlatForm;
+import org.daybank.api.wire.Json;
+
+/** The ways to ask for one calculation: a body, query parameters, or one figure as text. */
+final class CalculationRoutes<Q extends Record, R extends Record> {
+    private static final Pattern JSON_TYPE = Pattern.compile("(?:application/(?:[\\w.-]+\\+)?|text/)json(?:\\s*;.*)?");
+
+    private final Calculation<Q, R> calculation;
+
+    CalculationRoutes(Calculation<Q, R> calculation) {
+        this.calculation = calculation;
+    }
+
+    List<Route> routes() {
+        String path = calculation.path();
+        if (!calculation.flat()) {
+            return List.of(Route.post(path, this::body));
+        }
+        FlatForm<Q> form = new FlatForm<>(calculation.request());
+        return List.of(
+                Route.post(path, this::body),
+                Route.get(path, context -> query(context, form)),
+                Route.get(path + "/{figure}.txt", context -> figure(context, form)));
+    }
+
+    private void body(Context context) {
+        String type = context.contentType();
+        if (type != null && !JSON_TYPE.matcher(type.toLowerCase(Locale.ROOT)).matches()) {
+            throw new UnsupportedMediaTypeResponse("The body must be JSON and say so: Content-Type: application/json");
+        }
+        QueryOptions options = new QueryOptions(context);
+        boolean withWorking = options.flag("working");
+        options.refuseOthers();
+        answer(context, Binder.bind(calculation.request(), Json.read(context.bodyAsBytes())), withWorking);
+    }
+
+    private void query(Context context, FlatForm<Q> form) {
+        QueryOptions options = new QueryOptions(context);
+        boolean withWorking = options.flag("working");
+        answer(context, form.bind(options.others()), withWorking);
+    }
+
+    private void answer(Context context, Bound<Q> asked, boolean withWorking) {
+        R found = calculation.answer(asked.value());
+        Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
+    }
+
+    private void figure(Context context, FlatForm<Q> form) {
+        QueryOptions options = new QueryOptions(context);
+        String unit = options.text("in");
+        String name = context.pathParam("figure");
+        List<String> figures = Envelope.figures(calculation);
+        if (!figures.contains(name)) {
+            throw new NotFoundResponse("No such figure; there are " + String.join(", ", figures));
+        }
+        R found = calculation.answer(form.bind(options.others()).value());
+        Answers.text(context, Figure.text(found, name, unit));
+    }
+}

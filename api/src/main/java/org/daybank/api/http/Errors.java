@@ -1,0 +1,112 @@
+package org.daybank.api.http;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.MethodNotAllowedResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.daybank.api.wire.Json;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Turns everything that goes wrong into problem details (RFC 9457); what went wrong inside stays in the log. */
+public final class Errors {
+    /** The media type of every error. */
+    public static final String PROBLEM = "application/problem+json; charset=utf-8";
+
+    private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
+    private static final int IN_DETAIL = 5;
+
+    /** The response of the contract that describes each kind of error. */
+    private static final Map<Integer, String> RESPONSES = Map.of(
+            400, "InvalidInput",
+            404, "NotFound",
+            405, "MethodNotAllowed",
+            406, "NotAcceptable",
+            413, "ContentTooLarge",
+            415, "UnsupportedMediaType",
+            500, "Unexpected",
+            503, "Unavailable");
+
+    private final long maxBodyBytes;
+
+    /**
+     * Error answers of a service.
+     *
+     * @param maxBodyBytes largest body that it reads
+     */
+    public Errors(long maxBodyBytes) {
+        this.maxBodyBytes = maxBodyBytes;
+    }
+
+    /** Answers every exception. */
+    public void handleIn(RoutesConfig routes) {
+        routes.exception(InvalidInput.class, (refused, context) -> invalid(context, refused.problems()));
+        routes.exception(HttpResponseException.class, this::refused);
+        routes.exception(Exception.class, (unexpected, context) -> unexpected(context, unexpected));
+    }
+
+    private void refused(HttpResponseException refused, Context context) {
+        String detail = String.valueOf(refused.getMessage());
+        if (refused instanceof ContentTooLargeResponse) {
+            detail = "The body is larger than %d bytes".formatted(maxBodyBytes);
+        } else if (refused instanceof MethodNotAllowedResponse) {
+            String allowed = String.join(", ", refused.getDetails().values());
+            context.header("Allow", allowed);
+            detail = "This path answers " + allowed;
+        }
+        send(context, refused.getStatus(), detail, List.of());
+    }
+
+    /** Answers that something went wrong here, and logs what. */
+    public static void unexpected(Context context, Throwable cause) {
+        LOG.error("{} failed", RequestId.of(context), cause);
+        send(
+                context,
+                HttpStatus.INTERNAL_SERVER_ERROR.getCode(),
+                "Something went wrong here; the request id finds it in the log",
+                List.of());
+    }
+
+    /** Answers that the input is not right, with everything that is wrong with it. */
+    private static void invalid(Context context, List<Problem> problems) {
+        String detail = problems.stream().limit(IN_DETAIL).map(Problem::message).collect(Collectors.joining("; "));
+        send(
+                context,
+                HttpStatus.BAD_REQUEST.getCode(),
+                problems.size() > IN_DETAIL ? detail + "; and more, see errors" : detail,
+                problems);
+    }
+
+    /** Answers an error. */
+    static void send(Context context, int status, String detail, List<Problem> problems) {
+        HttpStatus known = HttpStatus.forStatus(status);
+        ObjectNode document = JsonNodeFactory.instance.objectNode();
+        document.put("type", "/openapi.yaml#/components/responses/" + RESPONSES.getOrDefault(status, "Unexpected"));
+        document.put("title", known.getMessage());
+        document.put("status", status);
+        document.put("detail", detail);
+        if (!problems.isEmpty()) {
+            ArrayNode errors = document.putArray("errors");
+            problems.forEach(problem -> errors.addObject()
+                    .put(isPointer(problem.path()) ? "pointer" : "parameter", problem.path())
+                    .put("code", problem.code())
+                    .put("detail", problem.message()));
+        }
+        context.status(status).contentType(PROBLEM).result(Json.write(document));
+    }
+
+    /** A path into a body begins with a slash or is empty; a query parameter is called by its name. */
+    private static boolean isPointer(String path) {
+        return path.isEmpty() || path.startsWith("/");
+    }
+}

@@ -1,0 +1,61 @@
+package org.daybank.api.http;
+
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.daybank.core.working.Scalars;
+
+/** Takes out of the query what chooses the form of the answer; what is left is what is asked. */
+final class QueryOptions {
+    private final Map<String, List<String>> left;
+
+    QueryOptions(Context context) {
+        this.left = new LinkedHashMap<>(context.queryParamMap());
+    }
+
+    /** The text of an option, empty when it is absent. */
+    String text(String name) {
+        List<String> texts = left.remove(name);
+        return texts == null ? "" : texts.get(0);
+    }
+
+    /**
+     * A yes or no; absent means no.
+     *
+     * @throws InvalidInput when it is neither
+     */
+    boolean flag(String name) {
+        String text = text(name);
+        try {
+            return !text.isEmpty() && (Boolean) Scalars.parse(Boolean.class, text);
+        } catch (IllegalArgumentException refused) {
+            throw new InvalidInput(List.of(new Problem(name, "unreadable", name + ": " + refused.getMessage())));
+        }
+    }
+
+    /** What is left. */
+    Map<String, List<String>> others() {
+        return left;
+    }
+
+    /**
+     * Refuses whatever is left.
+     *
+     * @throws InvalidInput when anything is
+     */
+    void refuseOthers() {
+        if (!left.isEmpty()) {
+            throw new InvalidInput(left.keySet().stream()
+                    .limit(100)
+                    .map(name -> new Problem(
+                            name,
+                            "unknownName",
+                            "the query parameter '%s' is not known here; what is asked stands in the body"
+                                    .formatted(name.length() > 40 ? name.substring(0, 40) + "…" : name)))
+                    .toList());
+        }
+    }
+}

@@ -1,0 +1,236 @@
+package org.daybank.api.wire;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Assumption;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Builds a record from a JSON tree by its components, and finds everything that is wrong on the way.
+ *
+ * <p>A part that cannot be read is told and left out; its siblings are still checked by the constructor of the record, and
+ * what that says of the part left out is dropped. What is absent (or null) comes from {@link Assumed}, or is left to the
+ * constructor.
+ */
+public final class Binder {
+    private static final ObjectNode NOTHING_GIVEN = JsonNodeFactory.instance.objectNode();
+
+    private final Problems problems = new Problems();
+    private final List<Assumption> assumptions = new ArrayList<>();
+    private final Scalar scalars;
+    private final boolean flat;
+
+    private Binder(boolean flat) {
+        this.flat = flat;
+        this.scalars = new Scalar(problems, flat);
+    }
+
+    /**
+     * Builds a record from JSON.
+     *
+     * @throws InvalidInput with everything that is wrong, each problem under its JSON pointer
+     */
+    public static <R extends Record> Bound<R> bind(Class<R> type, JsonNode tree) {
+        return new Binder(false).root(type, tree);
+    }
+
+    /**
+     * Builds a record from a tree whose leaves are all text, as {@link FlatForm} makes it: numbers are read from text, and
+     * one text is taken for a list of one.
+     *
+     * @throws InvalidInput with everything that is wrong, each problem under its JSON pointer
+     */
+    public static <R extends Record> Bound<R> bindText(Class<R> type, JsonNode tree) {
+        return new Binder(true).root(type, tree);
+    }
+
+    private <R extends Record> Bound<R> root(Class<R> type, JsonNode tree) {
+        Object value = read(type, tree, "");
+        if (value == null || !problems.isEmpty()) {
+            throw problems.asException();
+        }
+        return new Bound<>(type.cast(value), assumptions);
+    }
+
+    /** Reads what was given; null when it could not be read, which is then told already. */
+    private @Nullable Object read(Type type, JsonNode given, String pointer) {
+        Class<?> raw = Shape.Part.raw(type);
+        if (raw == Optional.class) {
+            Object content = read(Shape.Part.argument(type), given, pointer);
+            return content == null ? null : Optional.of(content);
+        }
+        if (raw == List.class) {
+            return list(Shape.Part.argument(type), given, pointer);
+        }
+        JsonNode node = given.isArray() && given.size() == 1 ? given.get(0) : given;
+        if (node.isArray()) {
+            problems.add(
+                    pointer,
+                    "unreadable",
+                    "%s: one value is expected but there are %d".formatted(label(pointer), node.size()));
+            return null;
+        }
+        if (Form.of(raw) != Form.OBJECT) {
+            return scalars.read(raw, node, pointer);
+        }
+        if (node instanceof ObjectNode members) {
+            Shape shape = Shape.of(raw);
+            refuseUnknown(shape.names(), members, pointer, problems);
+            return build(shape, members, pointer);
+        }
+        return scalars.readShort(raw, node, pointer);
+    }
+
+    private @Nullable Object list(Type element, JsonNode given, String pointer) {
+        JsonNode series = given;
+        if (given instanceof ObjectNode members && Form.of(Shape.Part.raw(element)) == Form.QUANTITY) {
+            series = scalars.series(members, pointer);
+        } else if (flat && given.isTextual()) {
+            series = JsonNodeFactory.instance.arrayNode().add(given);
+        }
+        if (series == null || !series.isArray()) {
+            if (series != null) {
+                problems.add(pointer, "unreadable", "%s: a list in brackets is expected".formatted(label(pointer)));
+            }
+            return null;
+        }
+        List<Object> values = new ArrayList<>(series.size());
+        for (int i = 0; i < series.size(); i++) {
+            String at = pointer + "/" + i;
+            if (series.get(i).isNull()) {
+                problems.add(at, "missing", "%s is missing".formatted(label(at)));
+                continue;
+            }
+            Object value = read(element, series.get(i), at);
+            if (value != null) {
+                values.add(value);
+            }
+        }
+        return values.size() == series.size() ? List.copyOf(values) : null;
+    }
+
+    static void refuseUnknown(List<String> known, ObjectNode members, String pointer, Problems problems) {
+        for (Iterator<String> names = members.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!known.contains(name)) {
+                problems.add(
+                        pointer + "/" + escape(name),
+                        "unknownName",
+                        problems.full() ? "" : Names.complaint(name, known));
+            }
+        }
+    }
+
+    /** Builds a record from members; null when it or a part of it could not be built. */
+    private @Nullable Record build(Shape shape, ObjectNode members, String pointer) {
+        List<Shape.Part> parts = shape.parts();
+        @Nullable Object[] values = new @Nullable Object[parts.size()];
+        Set<String> failed = new HashSet<>();
+        for (int i = 0; i < values.length; i++) {
+            Shape.Part part = parts.get(i);
+            JsonNode given = given(members, part);
+            if (part.inline()) {
+                values[i] = build(Shape.of(part.raw()), members, pointer);
+            } else if (given != null) {
+                values[i] = read(part.type(), given, pointer + "/" + part.name());
+            } else if (part.policy() && part.assumed() == null && !part.nullable()) {
+                values[i] = build(Shape.of(part.raw()), NOTHING_GIVEN, pointer + "/" + part.name());
+            } else {
+                values[i] = part.whenAbsent(shape.type());
+                continue;
+            }
+            if (values[i] == null) {
+                failed.add(part.name());
+                values[i] = part.placeholder();
+            }
+        }
+        Record built = construct(shape, values, pointer, failed);
+        return built != null && !tellMissing(shape, built, members, pointer) && failed.isEmpty()
+                ? assume(shape, built, members, pointer)
+                : null;
+    }
+
+    private @Nullable Record construct(Shape shape, @Nullable Object[] values, String pointer, Set<String> failed) {
+        try {
+            return shape.construct(values);
+        } catch (InvalidInput refused) {
+            refused.problems().stream()
+                    .filter(problem -> !failed.contains(firstName(problem)))
+                    .forEach(problem -> problems.add(onTheWire(shape, problem).under(pointer)));
+        } catch (RuntimeException refused) {
+            if (failed.isEmpty()) {
+                problems.add(pointer, "outOfRange", "%s: %s".formatted(label(pointer), refused.getMessage()));
+            }
+        }
+        return null;
+    }
+
+    /** Tells what is absent though its record cannot do without it, where the record does not tell itself. */
+    private boolean tellMissing(Shape shape, Record built, ObjectNode members, String pointer) {
+        boolean found = false;
+        for (Shape.Part part : shape.parts()) {
+            if (!part.inline()
+                    && !part.mayBeAbsent()
+                    && given(members, part) == null
+                    && (part.raw().isPrimitive() || part.in(built) == null)) {
+                problems.add(pointer + "/" + part.name(), "missing", part.name() + " is missing");
+                found = true;
+            }
+        }
+        return found;
+    }
+
+    private Record assume(Shape shape, Record built, ObjectNode members, String pointer) {
+        for (Shape.Part part : shape.parts()) {
+            Assumed assumed = part.assumed();
+            Object value = assumed == null ? null : part.in(built);
+            boolean absent = given(members, part) == null;
+            if (assumed != null && value != null && (absent || shape.policy())) {
+                assumptions.add(new Assumption(pointer + "/" + part.name(), value, absent, assumed.source()));
+            }
+        }
+        return built;
+    }
+
+    private static @Nullable JsonNode given(ObjectNode members, Shape.Part part) {
+        JsonNode given = members.get(part.name());
+        return given == null || given.isNull() ? null : given;
+    }
+
+    private static String firstName(Problem problem) {
+        String[] names = problem.path().split("/", 3);
+        return names.length > 1 ? names[1] : "";
+    }
+
+    /** The parts of an inlined component stand where the component would. */
+    private static Problem onTheWire(Shape shape, Problem problem) {
+        String first = firstName(problem);
+        boolean inlined = shape.parts().stream()
+                .anyMatch(part -> part.inline() && part.name().equals(first));
+        return inlined
+                ? new Problem(problem.path().substring(first.length() + 1), problem.code(), problem.message())
+                : problem;
+    }
+
+    /** The place of a pointer as a sentence names it. */
+    static String label(String pointer) {
+        return pointer.isEmpty()
+                ? "the request"
+                : pointer.substring(1).replace('/', '.').replace("~1", "/").replace("~0", "~");
+    }
+
+    private static String escape(String name) {
+        return Names.shown(name).replace("~", "~0").replace("/", "~1");
+    }
+}

@@ -1,0 +1,123 @@
+package org.daybank.api.wire;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Longitude;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Scalars;
+import org.jspecify.annotations.Nullable;
+
+/** Writes records as JSON by their components, in the forms of {@link Form}; what is absent is not written. */
+public final class RecordWriter {
+    /** Lists of more quantities than this are written as a series, with the unit once. */
+    static final int LONGEST_LIST = 48;
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private RecordWriter() {}
+
+    /** A record as an object. */
+    public static ObjectNode write(Record record) {
+        return write(record, Set.of());
+    }
+
+    /** A record as an object without some of its components. */
+    public static ObjectNode write(Record record, Set<String> without) {
+        ObjectNode members = NODES.objectNode();
+        for (Shape.Part part : Shape.of(record.getClass()).parts()) {
+            Object value = without.contains(part.name()) ? null : present(part.in(record));
+            if (value != null && part.inline()) {
+                members.setAll(write((Record) value));
+            } else if (value != null) {
+                members.set(part.name(), value(value));
+            }
+        }
+        return members;
+    }
+
+    /** Any value that stands in a record. */
+    public static JsonNode value(Object value) {
+        if (value instanceof List<?> list) {
+            return list(list);
+        }
+        if (value instanceof Enum<?> constant) {
+            return NODES.textNode(Scalars.name(constant));
+        }
+        return switch (Form.of(value.getClass())) {
+            case QUANTITY -> quantity((Quantity) value);
+            case NUMBER -> number(value);
+            case MONEY ->
+                NODES.objectNode()
+                        .put("amount", ((Money) value).amount())
+                        .put("currency", ((Money) value).currency().getCurrencyCode());
+            case FLAG -> NODES.booleanNode((Boolean) value);
+            case NAME, TEXT -> NODES.textNode(value.toString());
+            case OBJECT -> write((Record) value);
+        };
+    }
+
+    /** The bare number of a value that is one: what stands in a quantity's {@code value}. */
+    public static JsonNode number(double number) {
+        return number == Math.rint(number) && Math.abs(number) < 1e15
+                ? NODES.numberNode((long) number)
+                : NODES.numberNode(number);
+    }
+
+    /**
+     * The value of a component by its name; null when it is absent.
+     *
+     * @throws IllegalArgumentException when the record has no such component
+     */
+    public static @Nullable Object component(Record record, String name) {
+        return Shape.of(record.getClass()).parts().stream()
+                .filter(part -> part.name().equals(name))
+                .findFirst()
+                .map(part -> Optional.ofNullable(present(part.in(record))))
+                .orElseThrow(() -> new IllegalArgumentException("No component " + name))
+                .orElse(null);
+    }
+
+    private static JsonNode number(Object value) {
+        if (value instanceof Ratio ratio) {
+            return number(ratio.fraction());
+        }
+        if (value instanceof Latitude latitude) {
+            return number(latitude.degrees());
+        }
+        if (value instanceof Longitude longitude) {
+            return number(longitude.degrees());
+        }
+        return number(((Number) value).doubleValue());
+    }
+
+    private static ObjectNode quantity(Quantity quantity) {
+        return NODES.objectNode()
+                .<ObjectNode>set("value", number(quantity.baseValue()))
+                .put("unit", quantity.baseUnit().code());
+    }
+
+    private static JsonNode list(List<?> list) {
+        if (list.size() > LONGEST_LIST && list.stream().allMatch(Quantity.class::isInstance)) {
+            ArrayNode values = NODES.arrayNode(list.size());
+            list.forEach(element -> values.add(number(((Quantity) element).baseValue())));
+            return NODES.objectNode()
+                    .put("unit", ((Quantity) list.get(0)).baseUnit().code())
+                    .set("values", values);
+        }
+        ArrayNode elements = NODES.arrayNode(list.size());
+        list.forEach(element -> elements.add(value(element)));
+        return elements;
+    }
+
+    private static @Nullable Object present(@Nullable Object value) {
+        return value instanceof Optional<?> optional ? optional.orElse(null) : value;
+    }
+}

@@ -1,0 +1,68 @@
+package org.daybank.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.Javalin;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+
+/** A real service on a free port, and a client that asks it. */
+final class RunningService implements AutoCloseable {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private final Javalin service = Service.start(new Settings("127.0.0.1", 0));
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    HttpResponse<String> get(String path, String... headers) {
+        return send(request(path, headers).GET());
+    }
+
+    HttpResponse<String> post(String path, String body) {
+        return send(request(path, "Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    HttpResponse<String> method(String method, String path, String... headers) {
+        return send(request(path, headers).method(method, HttpRequest.BodyPublishers.noBody()));
+    }
+
+    HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new IllegalStateException(broken);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    HttpRequest.Builder request(String path, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path));
+        return headers.length == 0 ? request : request.headers(headers);
+    }
+
+    int port() {
+        return service.port();
+    }
+
+    static JsonNode json(HttpResponse<String> response) {
+        return json(response.body());
+    }
+
+    static JsonNode json(String text) {
+        try {
+            return MAPPER.readTree(text);
+        } catch (IOException broken) {
+            throw new IllegalArgumentException(text, broken);
+        }
+    }
+
+    @Override
+    public void close() {
+        service.stop();
+    }
+}
