@@ -20,9 +20,6 @@ import org.slf4j.LoggerFactory;
 
 /** The server: the routes, with limits, request ids, an access log and a graceful stop around them. */
 public final class Service {
-    /** Largest body that is read, in bytes. */
-    public static final long MAX_BODY_BYTES = 1_000_000;
-
     private static final Logger ACCESS = LoggerFactory.getLogger("access");
     private static final long STOP_MILLIS = 8000;
 
@@ -37,7 +34,6 @@ public final class Service {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
-        config.http.maxRequestSize = MAX_BODY_BYTES;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
@@ -45,7 +41,7 @@ public final class Service {
         });
         config.requestLogger.http(Service::log);
         config.routes.before(RequestId::give);
-        new Errors(MAX_BODY_BYTES).handleIn(config.routes);
+        Errors.handleIn(config.routes);
         register(config.routes);
     }
 

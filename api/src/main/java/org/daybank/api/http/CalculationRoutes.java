@@ -41,7 +41,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         QueryOptions options = new QueryOptions(context);
         boolean withWorking = options.flag("working");
         options.refuseOthers();
-        answer(context, Binder.bind(calculation.request(), Json.read(context.bodyAsBytes())), withWorking);
+        answer(context, Binder.bind(calculation.request(), Json.read(Body.read(context))), withWorking);
     }
 
     private void query(Context context, FlatForm<Q> form) {

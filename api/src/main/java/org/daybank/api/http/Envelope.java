@@ -4,14 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 
 /** The one form of every JSON answer: {@code {given, result, assumptions, cautions, working?}}. */
-public final class Envelope {
+final class Envelope {
     private Envelope() {}
 
     /** Writes an answer. */
@@ -19,7 +17,7 @@ public final class Envelope {
             Calculation<Q, R> calculation, Bound<Q> asked, R found, boolean withWorking) {
         ObjectNode envelope = JsonNodeFactory.instance.objectNode();
         envelope.set("given", RecordWriter.write(asked.value()));
-        envelope.set("result", RecordWriter.write(found, repeated(calculation)));
+        envelope.set("result", RecordWriter.write(found));
         envelope.set("assumptions", list(asked.assumptions()));
         envelope.set("cautions", list(calculation.cautions().apply(found)));
         if (withWorking) {
@@ -28,22 +26,11 @@ public final class Envelope {
         return envelope;
     }
 
-    /** The components of a result that are its request's own: they stand in {@code given} and are not repeated. */
-    public static Set<String> repeated(Calculation<?, ?> calculation) {
-        List<Shape.Part> asked = Shape.of(calculation.request()).parts();
-        return Shape.of(calculation.result()).parts().stream()
-                .filter(part -> asked.stream()
-                        .anyMatch(own ->
-                                own.name().equals(part.name()) && own.type().equals(part.type())))
-                .map(Shape.Part::name)
-                .collect(Collectors.toSet());
-    }
-
     /** The components of a result that can be asked for one by one. */
     static List<String> figures(Calculation<?, ?> calculation) {
-        Set<String> repeated = repeated(calculation);
-        return Shape.of(calculation.result()).names().stream()
-                .filter(name -> !repeated.contains(name))
+        return Shape.of(calculation.result()).parts().stream()
+                .filter(part -> !part.untold())
+                .map(Shape.Part::name)
                 .toList();
     }
 

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
-import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
@@ -37,29 +36,18 @@ public final class Errors {
             500, "Unexpected",
             503, "Unavailable");
 
-    private final long maxBodyBytes;
-
-    /**
-     * Error answers of a service.
-     *
-     * @param maxBodyBytes largest body that it reads
-     */
-    public Errors(long maxBodyBytes) {
-        this.maxBodyBytes = maxBodyBytes;
-    }
+    private Errors() {}
 
     /** Answers every exception. */
-    public void handleIn(RoutesConfig routes) {
+    public static void handleIn(RoutesConfig routes) {
         routes.exception(InvalidInput.class, (refused, context) -> invalid(context, refused.problems()));
-        routes.exception(HttpResponseException.class, this::refused);
+        routes.exception(HttpResponseException.class, Errors::refused);
         routes.exception(Exception.class, (unexpected, context) -> unexpected(context, unexpected));
     }
 
-    private void refused(HttpResponseException refused, Context context) {
+    private static void refused(HttpResponseException refused, Context context) {
         String detail = String.valueOf(refused.getMessage());
-        if (refused instanceof ContentTooLargeResponse) {
-            detail = "The body is larger than %d bytes".formatted(maxBodyBytes);
-        } else if (refused instanceof MethodNotAllowedResponse) {
+        if (refused instanceof MethodNotAllowedResponse) {
             String allowed = String.join(", ", refused.getDetails().values());
             context.header("Allow", allowed);
             detail = "This path answers " + allowed;

@@ -19,9 +19,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Builds a record from a JSON tree by its components, and finds everything that is wrong on the way.
  *
- * <p>A part that cannot be read is told and left out; its siblings are still checked by the constructor of the record, and
- * what that says of the part left out is dropped. What is absent (or null) comes from {@link Assumed}, or is left to the
- * constructor.
+ * <p>A part that cannot be read is told and left out, and so is one that is missing; its siblings are still checked by the
+ * constructor of the record, and what that says of the part left out is dropped. What may be absent (or null) comes from
+ * {@link Assumed}, or is left to the constructor.
  */
 public final class Binder {
     private static final ObjectNode NOTHING_GIVEN = JsonNodeFactory.instance.objectNode();
@@ -29,10 +29,8 @@ public final class Binder {
     private final Problems problems = new Problems();
     private final List<Assumption> assumptions = new ArrayList<>();
     private final Scalar scalars;
-    private final boolean flat;
 
     private Binder(boolean flat) {
-        this.flat = flat;
         this.scalars = new Scalar(problems, flat);
     }
 
@@ -46,8 +44,7 @@ public final class Binder {
     }
 
     /**
-     * Builds a record from a tree whose leaves are all text, as {@link FlatForm} makes it: numbers are read from text, and
-     * one text is taken for a list of one.
+     * Builds a record from a tree whose leaves are all text, as {@link FlatForm} makes it: numbers are read from text.
      *
      * @throws InvalidInput with everything that is wrong, each problem under its JSON pointer
      */
@@ -96,7 +93,8 @@ public final class Binder {
         JsonNode series = given;
         if (given instanceof ObjectNode members && Form.of(Shape.Part.raw(element)) == Form.QUANTITY) {
             series = scalars.series(members, pointer);
-        } else if (flat && given.isTextual()) {
+        } else if (given.isTextual() || given.isNumber()) {
+            // whether one value may stand for many is for the record to say
             series = JsonNodeFactory.instance.arrayNode().add(given);
         }
         if (series == null || !series.isArray()) {
@@ -146,9 +144,12 @@ public final class Binder {
                 values[i] = read(part.type(), given, pointer + "/" + part.name());
             } else if (part.policy() && part.assumed() == null && !part.nullable()) {
                 values[i] = build(Shape.of(part.raw()), NOTHING_GIVEN, pointer + "/" + part.name());
-            } else {
+            } else if (part.mayBeAbsent()) {
                 values[i] = part.whenAbsent(shape.type());
                 continue;
+            } else {
+                String at = pointer + "/" + part.name();
+                problems.add(at, "missing", label(at) + " is missing");
             }
             if (values[i] == null) {
                 failed.add(part.name());
@@ -156,9 +157,7 @@ public final class Binder {
             }
         }
         Record built = construct(shape, values, pointer, failed);
-        return built != null && !tellMissing(shape, built, members, pointer) && failed.isEmpty()
-                ? assume(shape, built, members, pointer)
-                : null;
+        return built != null && failed.isEmpty() ? assume(shape, built, members, pointer) : null;
     }
 
     private @Nullable Record construct(Shape shape, @Nullable Object[] values, String pointer, Set<String> failed) {
@@ -169,26 +168,12 @@ public final class Binder {
                     .filter(problem -> !failed.contains(firstName(problem)))
                     .forEach(problem -> problems.add(onTheWire(shape, problem).under(pointer)));
         } catch (RuntimeException refused) {
+            // with a part left out a constructor may stumble over its absence, which is told already
             if (failed.isEmpty()) {
                 problems.add(pointer, "outOfRange", "%s: %s".formatted(label(pointer), refused.getMessage()));
             }
         }
         return null;
-    }
-
-    /** Tells what is absent though its record cannot do without it, where the record does not tell itself. */
-    private boolean tellMissing(Shape shape, Record built, ObjectNode members, String pointer) {
-        boolean found = false;
-        for (Shape.Part part : shape.parts()) {
-            if (!part.inline()
-                    && !part.mayBeAbsent()
-                    && given(members, part) == null
-                    && (part.raw().isPrimitive() || part.in(built) == null)) {
-                problems.add(pointer + "/" + part.name(), "missing", part.name() + " is missing");
-                found = true;
-            }
-        }
-        return found;
     }
 
     private Record assume(Shape shape, Record built, ObjectNode members, String pointer) {

@@ -64,7 +64,7 @@ public enum Form {
         if (type == boolean.class || type == Boolean.class) {
             return FLAG;
         }
-        return type.isRecord() && !isNotation(type) ? OBJECT : TEXT;
+        return type.isRecord() && !isNotation(type) && !CharSequence.class.isAssignableFrom(type) ? OBJECT : TEXT;
     }
 
     private static boolean isNotation(Class<?> record) {

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
@@ -24,16 +23,11 @@ public final class RecordWriter {
 
     private RecordWriter() {}
 
-    /** A record as an object. */
+    /** A record as an object, without what its reader has already. */
     public static ObjectNode write(Record record) {
-        return write(record, Set.of());
-    }
-
-    /** A record as an object without some of its components. */
-    public static ObjectNode write(Record record, Set<String> without) {
         ObjectNode members = NODES.objectNode();
         for (Shape.Part part : Shape.of(record.getClass()).parts()) {
-            Object value = without.contains(part.name()) ? null : present(part.in(record));
+            Object value = part.untold() ? null : present(part.in(record));
             if (value != null && part.inline()) {
                 members.setAll(write((Record) value));
             } else if (value != null) {

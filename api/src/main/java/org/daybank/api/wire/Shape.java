@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /** What the wire needs to know of a record type; looked up once. */
@@ -100,6 +101,7 @@ public final class Shape {
      * @param name of the component and on the wire
      * @param type as declared
      * @param inline whether its own components stand in its place
+     * @param untold whether answers leave it out, since their reader has it already
      * @param assumed what is assumed when it is absent, if something is
      * @param nullable whether it may stay absent
      * @param accessor reads it
@@ -108,6 +110,7 @@ public final class Shape {
             String name,
             Type type,
             boolean inline,
+            boolean untold,
             @Nullable Assumed assumed,
             boolean nullable,
             Method accessor) {
@@ -117,6 +120,7 @@ public final class Shape {
                     component.getName(),
                     component.getGenericType(),
                     component.isAnnotationPresent(Inline.class),
+                    component.isAnnotationPresent(ToldElsewhere.class),
                     component.getAnnotation(Assumed.class),
                     component.getAnnotatedType().isAnnotationPresent(Nullable.class),
                     component.getAccessor());
