@@ -17,6 +17,7 @@ import org.daybank.core.working.Checks;
  *     month's mean
  * @param recordHigh hottest air, from the warmest month's mean up to 65 °C
  * @param months twelve monthly means
+ * @param horizon what stands between the array and the low sun
  */
 @RecordBuilder
 public record Site(
@@ -32,7 +33,10 @@ public record Site(
                 source = "warmest month's mean + 15 K, the usual distance between a monthly mean and the hottest hour")
         Temperature recordHigh,
 
-        MonthlyClimate months)
+        MonthlyClimate months,
+
+        @Assumed(value = "open", source = "nothing stated that would shade the array")
+        Horizon horizon)
         implements SiteBuilder.With {
     private static final TemperatureDifference HOTTEST_OVER_WARMEST_MONTH = TemperatureDifference.kelvins(15);
 
@@ -43,6 +47,7 @@ public record Site(
      */
     public Site {
         elevation = elevation == null ? Length.ZERO : elevation;
+        horizon = horizon == null ? Horizon.OPEN : horizon;
         recordHigh = recordHigh == null && months != null
                 ? months.warmestMonth().plus(HOTTEST_OVER_WARMEST_MONTH)
                 : recordHigh;

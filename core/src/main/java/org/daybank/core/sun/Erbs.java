@@ -26,4 +26,20 @@ final class Erbs {
                 : 1.311 - 3.022 * k + 3.427 * k * k - 1.821 * k * k * k;
         return Math.min(1, share);
     }
+
+    /**
+     * Share of an hour's irradiation that is diffuse.
+     *
+     * @param clearness of the hour, from 0
+     */
+    static double hourly(double clearness) {
+        double k = clearness;
+        if (k <= 0.22) {
+            return 1 - 0.09 * k;
+        }
+        if (k <= 0.8) {
+            return 0.9511 - k * (0.1604 - k * (4.388 - k * (16.638 - k * 12.336)));
+        }
+        return 0.165;
+    }
 }

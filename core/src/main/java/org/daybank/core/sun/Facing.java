@@ -17,8 +17,13 @@ record Facing(double up, double north, double east, double skyShare) {
                 (1 + cosTilt) / 2);
     }
 
+    /** Cosine of the angle between the normal and a direction; negative from behind. */
+    double dot(double up, double north, double east) {
+        return this.up * up + this.north * north + this.east * east;
+    }
+
     /** Cosine of the angle between the normal and a direction, zero for light from behind. */
     double cosIncidence(double up, double north, double east) {
-        return Math.max(0, this.up * up + this.north * north + this.east * east);
+        return Math.max(0, dot(up, north, east));
     }
 }

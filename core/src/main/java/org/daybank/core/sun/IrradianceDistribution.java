@@ -26,7 +26,7 @@ public final class IrradianceDistribution {
     /** The distribution on a plane at a site, over a whole year. */
     public static IrradianceDistribution of(Site site, Plane plane, SunPolicy policy) {
         IrradianceDistribution distribution = new IrradianceDistribution();
-        Facing facing = Facing.of(plane);
+        View view = View.of(plane, site.horizon());
         for (MeanDay mean : PlaneOfArray.meanDays(site, policy)) {
             double albedo =
                     site.months().albedo().get(mean.month.getValue() - 1).fraction();
@@ -34,7 +34,7 @@ public final class IrradianceDistribution {
             double slice = mean.day.dayLength().hours() / MeanDay.SLICES;
             for (double clearness : ClearnessDistribution.classes(mean.clearness, DAYS)) {
                 MeanDay day = new MeanDay(mean.month, mean.day, clearness * extraterrestrial, policy.monthlySkyModel());
-                for (double watts : day.wattsOn(facing, albedo)) {
+                for (double watts : day.wattsOn(view, albedo)) {
                     distribution.add(watts, slice * daysOf(mean.month) / DAYS);
                 }
             }

@@ -124,37 +124,37 @@ final class MeanDay {
     }
 
     /** The beam on a plane. */
-    double beamOn(Facing plane) {
-        return turned(beamNormal, plane);
+    double beamOn(View view) {
+        return turned(beamNormal, view);
     }
 
     /** The sky's diffuse light on a plane: what comes from around the sun, and the rest equally from everywhere. */
-    double skyDiffuseOn(Facing plane) {
-        return turned(circumsolarNormal, plane)
-                + Math.max(0, globalWattHours - beamWattHours - circumsolarWattHours) * plane.skyShare();
+    double skyDiffuseOn(View view) {
+        return turned(circumsolarNormal, view)
+                + Math.max(0, globalWattHours - beamWattHours - circumsolarWattHours) * view.skyShare();
     }
 
-    double groundOn(Facing plane, double albedo) {
-        return globalWattHours * albedo * (1 - plane.skyShare());
+    double groundOn(View view, double albedo) {
+        return globalWattHours * albedo * view.groundShare();
     }
 
-    private double turned(double[] normal, Facing plane) {
+    private double turned(double[] normal, View view) {
         double sum = 0;
         for (int i = 0; i < SLICES; i++) {
-            sum += normal[i] * plane.cosIncidence(up[i], north[i], east[i]);
+            sum += normal[i] * view.cosIncidence(up[i], north[i], east[i]);
         }
         return sum;
     }
 
     /** What falls on a plane in each slice, in W/m². */
-    double[] wattsOn(Facing plane, double albedo) {
+    double[] wattsOn(View view, double albedo) {
         double hours = day.dayLength().hours() / SLICES;
         double[] watts = new double[SLICES];
         for (int i = 0; i < SLICES && hours > 0; i++) {
             double fromTheSun = beamNormal[i] + circumsolarNormal[i];
-            watts[i] = (fromTheSun * plane.cosIncidence(up[i], north[i], east[i])
-                            + (global[i] - fromTheSun * up[i]) * plane.skyShare()
-                            + global[i] * albedo * (1 - plane.skyShare()))
+            watts[i] = (fromTheSun * view.cosIncidence(up[i], north[i], east[i])
+                            + (global[i] - fromTheSun * up[i]) * view.skyShare()
+                            + global[i] * albedo * view.groundShare())
                     / hours;
         }
         return watts;

@@ -105,7 +105,7 @@ public record MonthlySun(Latitude latitude, Plane plane, SunPolicy policy, List<
         return "hourly shares: Collares-Pereira and Rabl 1979, Liu and Jordan 1960; sky: "
                 + switch (policy.monthlySkyModel()) {
                     case ISOTROPIC -> "isotropic, Liu and Jordan 1960";
-                    case HAY_DAVIES -> "Hay and Davies 1980";
+                    case HAY_DAVIES, PEREZ -> "Hay and Davies 1980";
                 };
     }
 }

@@ -29,7 +29,8 @@ public final class PlaneOfArray {
      * <p>Clearness by the extraterrestrial irradiation of Klein's mean days; diffuse share by Erbs, Klein and Duffie;
      * spread over the day by Collares-Pereira and Rabl (global) and Liu and Jordan (diffuse), normalised; turned onto the
      * plane in 48 equal slices of the day, with the sky model of the policy. Clearness above 0.8, where nothing is
-     * published, counts as diffuse light; so does whatever arrives in polar night.
+     * published, counts as diffuse light; so does whatever arrives in polar night. The site's horizon hides the sun and
+     * the light around it while it stands below the skyline, and that part of the sky.
      *
      * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
      */
@@ -38,13 +39,13 @@ public final class PlaneOfArray {
     }
 
     static MonthlySun turn(Site site, List<MeanDay> days, Plane plane, SunPolicy policy) {
-        Facing facing = Facing.of(plane);
+        View view = View.of(plane, site.horizon());
         return new MonthlySun(
                 site.latitude(),
                 plane,
                 policy,
                 days.stream()
-                        .map(day -> month(day, facing, albedo(site, day.month)))
+                        .map(day -> month(day, view, albedo(site, day.month)))
                         .toList());
     }
 
@@ -58,7 +59,7 @@ public final class PlaneOfArray {
         return new DayCourse(
                 month,
                 TimeSpan.hours(day.day.dayLength().hours() / MeanDay.SLICES),
-                Arrays.stream(day.wattsOn(Facing.of(plane), albedo(site, month)))
+                Arrays.stream(day.wattsOn(View.of(plane, site.horizon()), albedo(site, month)))
                         .mapToObj(Irradiance::wattsPerSquareMetre)
                         .toList());
     }
@@ -114,10 +115,10 @@ public final class PlaneOfArray {
         return site.months().albedo().get(month.getValue() - 1).fraction();
     }
 
-    private static SunMonth month(MeanDay day, Facing plane, double albedo) {
-        Irradiation beam = Irradiation.wattHoursPerSquareMetre(day.beamOn(plane));
-        Irradiation skyDiffuse = Irradiation.wattHoursPerSquareMetre(day.skyDiffuseOn(plane));
-        Irradiation ground = Irradiation.wattHoursPerSquareMetre(day.groundOn(plane, albedo));
+    private static SunMonth month(MeanDay day, View view, double albedo) {
+        Irradiation beam = Irradiation.wattHoursPerSquareMetre(day.beamOn(view));
+        Irradiation skyDiffuse = Irradiation.wattHoursPerSquareMetre(day.skyDiffuseOn(view));
+        Irradiation ground = Irradiation.wattHoursPerSquareMetre(day.groundOn(view, albedo));
         return new SunMonth(
                 day.month,
                 day.day.declination(),

@@ -3,13 +3,16 @@ package org.daybank.core.sun;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
 
 /**
  * What a planner may argue with when sunshine is reckoned.
  *
  * @param solarConstant what the sun sends on a plane that faces it, outside the air at the mean distance
- * @param monthlySkyModel how diffuse light is spread over the sky on the mean day of a month
+ * @param monthlySkyModel how diffuse light is spread over the sky on the mean day of a month; isotropic or Hay and Davies
+ * @param hourlySkyModel how diffuse light is spread over the sky in a real hour
+ * @param cover what the light passes on its way into the cells, in hours of a year
  */
 @RecordBuilder
 public record SunPolicy(
@@ -22,7 +25,13 @@ public record SunPolicy(
         Irradiance solarConstant,
 
         @Assumed(value = "hayDavies", source = "Hay and Davies 1980, as Duffie and Beckman recommend it for means")
-        SkyModel monthlySkyModel)
+        SkyModel monthlySkyModel,
+
+        @Assumed(value = "perez", source = "Perez and others 1990, the closest to measurements in most comparisons")
+        SkyModel hourlySkyModel,
+
+        @Assumed(value = "glass", source = "modules are covered by glass; De Soto, Klein and Beckman 2006, eq. 13–14")
+        Cover cover)
         implements SunPolicyBuilder.With {
     private static final SunPolicy STANDARD = Policies.standard(SunPolicy.class);
 
@@ -32,7 +41,14 @@ public record SunPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public SunPolicy {
-        Policies.check(SunPolicy.class, solarConstant, monthlySkyModel);
+        Policies.check(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover);
+        new Checks()
+                .that(
+                        monthlySkyModel != SkyModel.PEREZ,
+                        "monthlySkyModel",
+                        "outOfRange",
+                        "monthlySkyModel must be isotropic or hayDavies but is perez, which was made for hours")
+                .done();
     }
 
     /** The cited defaults. */

@@ -1,0 +1,41 @@
+package org.daybank.core.site;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Longitude;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+
+/**
+ * Where and by which clock hourly values were taken.
+ *
+ * @param latitude decimal degrees, positive to the north
+ * @param longitude decimal degrees, positive to the east
+ * @param utcOffset of the clock, the same all year
+ * @param elevation above the sea, from −430 to 9000 m
+ */
+@RecordBuilder
+public record Place(
+        Latitude latitude,
+        Longitude longitude,
+        UtcOffset utcOffset,
+
+        @Assumed(value = "0 m", sensible = "0–5000 m", source = "sea level: no elevation stated")
+        Length elevation)
+        implements PlaceBuilder.With {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     */
+    public Place {
+        elevation = elevation == null ? Length.ZERO : elevation;
+        new Checks()
+                .required("latitude", latitude)
+                .required("longitude", longitude)
+                .required("utcOffset", utcOffset)
+                .within("elevation", elevation, Length.metres(-430), Length.metres(9000))
+                .done();
+    }
+}

@@ -1,0 +1,85 @@
+package org.daybank.core.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Month;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Longitude;
+import org.daybank.core.working.InvalidInput;
+import org.junit.jupiter.api.Test;
+
+class WeatherYearTest {
+    private static final Place PLACE =
+            new Place(Latitude.degrees(46.87), Longitude.degrees(-113.5), UtcOffset.hours(-7), null);
+
+    private static WeatherYearBuilder year() {
+        return WeatherYearBuilder.builder().place(PLACE).year(2001);
+    }
+
+    @Test
+    void globalOrDirectAndDiffuseIsNeeded() {
+        assertThatThrownBy(() -> year().direct(HourlySeries.wattsPerSquareMetre(new double[8760]))
+                        .build())
+                .hasMessageContaining("global is missing: give it, or direct and diffuse in its place");
+    }
+
+    @Test
+    void everythingWrongIsToldAtOnce() {
+        double[] global = new double[8760];
+        global[7] = -4;
+        assertThatThrownBy(() -> WeatherYearBuilder.builder()
+                        .year(1900)
+                        .global(HourlySeries.wattsPerSquareMetre(global))
+                        .air(HourlySeries.celsius(new double[8759]))
+                        .wind(HourlySeries.celsius(new double[8760]))
+                        .build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/place missing",
+                                        "/year outOfRange",
+                                        "/global/7 outOfRange",
+                                        "/air inconsistent",
+                                        "/wind inconsistent"));
+    }
+
+    @Test
+    void aCommonYearHasNoLeapDay() {
+        assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(new double[8784]))
+                        .build())
+                .hasMessageContaining("2001 is no leap year but has 8784 hours");
+        assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(new double[100]))
+                        .build())
+                .hasMessageContaining("a year has 8760 or 8784 hours but here are 100");
+    }
+
+    @Test
+    void theCalendarFollowsTheMonths() {
+        HourCalendar common = new HourCalendar(2001, 8760);
+
+        assertThat(common.firstHour(Month.MARCH)).isEqualTo(59 * 24);
+        assertThat(common.endHour(Month.DECEMBER)).isEqualTo(8760);
+        assertThat(common.date(364)).hasToString("2001-12-31");
+        assertThat(common.words(5 * 24 + 2)).isEqualTo("6 January, 02:00–03:00");
+    }
+
+    @Test
+    void offsetsHaveHalfHours() {
+        assertThat(UtcOffset.parse("-03:30").hours()).isEqualTo(-3.5);
+        assertThat(UtcOffset.parse("5.75")).hasToString("+05:45");
+        assertThat(UtcOffset.parse(UtcOffset.hours(-9.5).toString())).isEqualTo(UtcOffset.hours(-9.5));
+        assertThatThrownBy(() -> UtcOffset.parse("15:00"))
+                .hasMessageContaining("must be from -12:00 to +14:00 but is +15:00");
+        assertThatThrownBy(() -> UtcOffset.parse("CET"))
+                .hasMessageContaining("write hours and minutes, as in '+05:30' or '-7'");
+    }
+
+    @Test
+    void numbersThatAreNoneCannotEnter() {
+        assertThatThrownBy(() -> HourlySeries.celsius(1, Double.NaN))
+                .hasMessageContaining("Hour 1 must be a finite number of °C but is NaN");
+    }
+}
