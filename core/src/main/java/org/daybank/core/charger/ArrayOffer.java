@@ -26,6 +26,12 @@ public record ArrayOffer(
         return extremes.module();
     }
 
+    /** What the modules cost at the least, whichever controller: in minor units of their currency. */
+    public long leastPriceMinorUnits() {
+        long least = Math.min(modulesDirect, (long) Math.ceil(exactTracking.fraction() - 1e-9));
+        return module().price().minorUnits() * least;
+    }
+
     /** Modules needed through a controller. */
     int modulesFor(ChargeController controller) {
         return switch (controller.kind().path()) {

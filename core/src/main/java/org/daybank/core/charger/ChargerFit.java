@@ -288,10 +288,9 @@ public record ChargerFit(
                     "inputCurrent",
                     input,
                     inputLimit,
-                    "%s strings bring %s with a factor of %s for bright sun; one controller takes %s.",
+                    "On the fullest controller, with %s × one string, the array brings %s, bright sun reckoned in; it takes %s.",
                     layout.stringsOnEach().get(0),
                     input,
-                    policy.shortCircuitFactor(),
                     inputLimit));
             Ratio clipping = clipping(layout);
             limits.add(new Finding(

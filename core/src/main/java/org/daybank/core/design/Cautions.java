@@ -1,13 +1,270 @@
 package org.daybank.core.design;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.bank.BankFit;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankLocation;
+import org.daybank.core.bank.BatteryFamily;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.bank.Ventilation;
+import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Mass;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Caution;
+import org.daybank.core.working.Severity;
 
-/** What can hurt someone or something in a design; each caution only where its cause is. */
-public final class Cautions {
-    private Cautions() {}
+/**
+ * What can hurt someone or something in a design. A caution appears when its cause is in the design, not always and not never;
+ * each names the part or circuit, says what can happen here and what to do, and defers to local codes.
+ */
+final class Cautions {
+    /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
+    private static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
+    private static final Mass ONE_PERSON_LIFTS = Mass.kilograms(25);
+    private static final Length LONG_RUN = Length.metres(30);
+    private static final Length EXPOSED_HEIGHT = Length.metres(1000);
+
+    private final List<Caution> cautions = new ArrayList<>();
+    private final SystemDesign design;
+
+    private Cautions(SystemDesign design) {
+        this.design = design;
+    }
+
+    /** The cautions of a complete design, the gravest first within each part; none while nothing is chosen. */
     static List<Caution> of(SystemDesign design) {
-        return List.of();
+        if (!design.complete()) {
+            return List.of();
+        }
+        Cautions all = new Cautions(design);
+        BankFit bank = SystemDesign.part(design.bank());
+        BankLayout layout = SystemDesign.part(bank.layout());
+        all.bank(layout);
+        if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
+            all.leadAcid(layout, bank);
+        } else {
+            all.lithium(bank);
+        }
+        all.array(SystemDesign.part(design.array()), SystemDesign.part(design.moduleExtremes()));
+        all.inverter();
+        all.system();
+        return List.copyOf(all.cautions);
+    }
+
+    private void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
+        Object[] shown = new Object[figures.length];
+        for (int i = 0; i < figures.length; i++) {
+            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(2) : figures[i];
+        }
+        cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
+    }
+
+    private void bank(BankLayout layout) {
+        add(
+                "bankArc",
+                Severity.DANGER,
+                "bank",
+                "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
+                "A bank of %s can weld metal, arc and burn, whatever its voltage.",
+                layout.trueNominal());
+        Current shortCircuit = layout.shortCircuitCurrent();
+        add(
+                "bankShortCircuit",
+                Severity.DANGER,
+                "bank to inverter",
+                "Put a fuse that can break this current at this voltage right at the bank, before any other device.",
+                "Bridged, the bank drives about %s until something melts; the cable is not reckoned in.",
+                shortCircuit);
+        add(
+                "hotTerminals",
+                Severity.WARNING,
+                "bank",
+                "Tighten to the maker's torque, check again after a month and then each year.",
+                "A loose terminal heats up under %s and can start a fire.",
+                layout.maximumDischargeCurrent());
+        add(
+                "reversePolarity",
+                Severity.WARNING,
+                "bank",
+                "Measure the polarity before the last connection is made.",
+                "Connected the wrong way round, the bank destroys controller and inverter at once.");
+        if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
+            add(
+                    "lifting",
+                    Severity.WARNING,
+                    "bank",
+                    "Lift with two people or a hoist; check what the floor carries.",
+                    "One battery weighs %s, the whole bank %s.",
+                    layout.battery().mass(),
+                    layout.mass());
+        }
+        if (layout.count() > 1) {
+            add(
+                    "mixedBatteries",
+                    Severity.WARNING,
+                    "bank",
+                    "Use batteries of one model, age and charge; replace them together.",
+                    "In a bank of %s batteries an old or different one is overcharged or starved by the others.",
+                    layout.count());
+        }
+        if (layout.parallel() > 1) {
+            add(
+                    "parallelStrings",
+                    Severity.NOTICE,
+                    "bank",
+                    "Give each string its own fuse and equal cable lengths to common bars.",
+                    "%s strings in parallel share current unequally, and a faulty one is fed by the others.",
+                    layout.parallel());
+        }
+    }
+
+    private void leadAcid(BankLayout layout, BankFit bank) {
+        boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
+        Ventilation ventilation = design.ventilation();
+        if (ventilation != null) {
+            add(
+                    "hydrogen",
+                    Severity.DANGER,
+                    "bank",
+                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank. A heated cupboard needs its airflow all the same.",
+                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings of %s below and above.",
+                    ventilation.flow(),
+                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()));
+        }
+        if (vented) {
+            add(
+                    "acid",
+                    Severity.DANGER,
+                    "bank",
+                    "Wear goggles and gloves, keep water and soda at hand, stand the bank in a tray.",
+                    "Vented cells hold sulphuric acid and spray it when charged hard.");
+        }
+        if (bank.temperature().celsius() < 0) {
+            add(
+                    "freezing",
+                    Severity.WARNING,
+                    "bank",
+                    "Never leave it discharged in the cold; keep the low-voltage disconnect in use.",
+                    "Around the bank it gets down to %s: a deeply discharged battery freezes and bursts.",
+                    bank.temperature());
+        }
+    }
+
+    private void lithium(BankFit bank) {
+        add(
+                "batteryManagement",
+                Severity.DANGER,
+                "bank",
+                "Use only batteries with their own management system; set the controller so that the management never has to act, and see that controller and inverter stand its opening.",
+                "Lithium cells must be watched one by one; when the management system disconnects, the array may drive the bus up and the inverter stops.");
+        add(
+                "lithiumFire",
+                Severity.DANGER,
+                "bank",
+                "Mount on a wall that does not burn, away from escape routes; keep to the maker's distances.",
+                "A damaged or overcharged lithium battery can burn and cannot be put out with little water.");
+        if (bank.heated()) {
+            add(
+                    "heatedBank",
+                    Severity.WARNING,
+                    "bank",
+                    "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
+                    "Without its heater the bank would fall to freezing air; below 0 °C lithium must not be charged.");
+        }
+    }
+
+    private void array(ArrayLayout array, ModuleExtremes extremes) {
+        Voltage coldest = extremes.coldestOpenCircuit(array.series());
+        if (coldest.compareTo(TOUCHABLE_DC) > 0) {
+            add(
+                    "arrayVoltage",
+                    Severity.DANGER,
+                    "array to controller",
+                    "Cover the modules or wait for night before touching conductors; use only parts rated for this DC voltage.",
+                    "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there is light.",
+                    coldest);
+        }
+        add(
+                "connectorsUnderLoad",
+                Severity.DANGER,
+                "array to controller",
+                "Open the array disconnect first; use connectors of one make and type.",
+                "A connector pulled apart under %s draws an arc that does not go out.",
+                array.shortCircuitCurrent());
+        add(
+                "arrayFaults",
+                Severity.WARNING,
+                "array to controller",
+                "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
+                "Damaged insulation in a %s array feeds a fault that no fuse may clear.",
+                array.power());
+        if (array.stringFuses()) {
+            add(
+                    "stringFuses",
+                    Severity.WARNING,
+                    "string",
+                    "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
+                    "%s strings in parallel can feed more into a faulty one than its modules stand.",
+                    array.stringsOnEach().get(0));
+        }
+        add(
+                "windAndSnow",
+                Severity.WARNING,
+                "array",
+                "Have roof or frame checked for wind, snow and the weight of %s modules.".formatted(array.modules()),
+                "Wind lifts and snow loads the array; what falls off it can kill.");
+        boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
+        if (exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
+            add(
+                    "lightning",
+                    Severity.WARNING,
+                    "array to controller",
+                    "Plan surge protective devices at both ends of the run, and bonding of frames.",
+                    "With a run of %s at a height of %s a stroke nearby destroys controller and loads.",
+                    design.brief().array().cableLength(),
+                    design.brief().site().elevation());
+        }
+    }
+
+    private void inverter() {
+        if (design.inverter() == null) {
+            return;
+        }
+        add(
+                "neutralEarthBond",
+                Severity.DANGER,
+                "AC output",
+                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator or shore power is connected.",
+                "Without the bond no residual-current device trips; with two, currents run where none should.");
+        add(
+                "storedCharge",
+                Severity.WARNING,
+                "inverter",
+                "Disconnect the bank, wait as the maker says and measure before opening; pre-charge where the maker asks for it.",
+                "The capacitors of %s stay charged after switching off, and spark when the bank is connected.",
+                design.inverter().product());
+    }
+
+    private void system() {
+        add(
+                "preliminarySizes",
+                Severity.WARNING,
+                "all circuits",
+                "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
+                "Figures here are preliminary: they choose parts that fit each other, not the installation.");
+        if (design.brief().bank().location() == BankLocation.INDOORS) {
+            add(
+                    "bankIndoors",
+                    Severity.NOTICE,
+                    "bank",
+                    "Keep the bank out of bedrooms and escape routes.",
+                    "The bank stands in a heated room where people are.");
+        }
     }
 }

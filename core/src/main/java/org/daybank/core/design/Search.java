@@ -78,14 +78,15 @@ final class Search {
     /** The cheapest complete system, if there is one. */
     Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry) {
         if (!loads.needsInverter()) {
-            return withInverter(voltage, chemistry, null);
+            return withInverter(voltage, chemistry, null, null);
         }
         Candidate best = null;
         for (InverterFit inverter : inverters(voltage, chemistry).ranked()) {
             if (best != null && inverter.price().compareTo(best.price()) >= 0) {
                 break;
             }
-            best = cheaper(best, withInverter(voltage, chemistry, inverter).orElse(null));
+            best = cheaper(
+                    best, withInverter(voltage, chemistry, inverter, best).orElse(null));
         }
         return Optional.ofNullable(best);
     }
@@ -127,11 +128,12 @@ final class Search {
     }
 
     /** What the controllers draw goes back into the budget until it no longer grows; three passes at most. */
-    private Optional<Candidate> withInverter(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
+    private Optional<Candidate> withInverter(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable Candidate best) {
         Power controllerDraw = Power.ZERO;
         Optional<Candidate> found = Optional.empty();
         for (int pass = 0; pass < PASSES; pass++) {
-            found = pass(voltage, chemistry, inverter, controllerDraw);
+            found = pass(voltage, chemistry, inverter, controllerDraw, best);
             Power drawn = found.map(Candidate::controllerDraw).orElse(Power.ZERO);
             if (drawn.compareTo(controllerDraw) <= 0) {
                 break;
@@ -142,7 +144,11 @@ final class Search {
     }
 
     private Optional<Candidate> pass(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, Power controllerDraw) {
+            Voltage voltage,
+            Chemistry chemistry,
+            @Nullable InverterFit inverter,
+            Power controllerDraw,
+            @Nullable Candidate known) {
         Candidate best = null;
         for (boolean heated : List.of(false, true)) {
             List<Battery> batteries = catalog.batteries().stream()
@@ -158,7 +164,12 @@ final class Search {
             if (banks.isEmpty()) {
                 continue;
             }
-            List<ChargerFit> arrays = arrays(voltage, chemistry, budget);
+            List<ArrayOffer> offers = offers(voltage, chemistry, budget);
+            if (known != null
+                    && atLeast(inverter, banks.get(0), offers) >= known.price().minorUnits()) {
+                continue;
+            }
+            List<ChargerFit> arrays = arrays(voltage, chemistry, offers);
             for (BankFit bank : banks) {
                 best = cheaper(
                         best, complete(voltage, budget, inverter, bank, arrays).orElse(null));
@@ -220,29 +231,39 @@ final class Search {
                 .build();
     }
 
+    /** What the parts cost at the least, in minor units: the cheapest bank and modules without any controller. */
+    private static long atLeast(@Nullable InverterFit inverter, BankFit bank, List<ArrayOffer> offers) {
+        long modules = offers.stream()
+                .mapToLong(ArrayOffer::leastPriceMinorUnits)
+                .min()
+                .orElse(0);
+        return modules
+                + Objects.requireNonNull(bank.layout()).price().minorUnits()
+                + (inverter == null ? 0 : inverter.price().minorUnits());
+    }
+
+    private List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+        return extremes.stream()
+                .flatMap(module -> offer(module, voltage, chemistry, budget).stream())
+                .toList();
+    }
+
     /** Every module with every controller that keeps the rules, cheapest first; the bank's charging limit still aside. */
-    private List<ChargerFit> arrays(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+    private List<ChargerFit> arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
         ChargerNeed need = chargerNeed(voltage, chemistry, null);
         List<ChargeController> controllers = catalog.controllers().stream()
                 .filter(controller -> controller.busVoltages().contains(voltage)
                         && controller.chemistries().contains(chemistry))
                 .toList();
-        List<ChargerFit> fits = new ArrayList<>();
-        for (ModuleExtremes module : extremes) {
-            offer(module, voltage, chemistry, budget).ifPresent(offer -> {
-                for (ChargeController controller : controllers) {
-                    ChargerFit fit = ChargerFit.of(
-                            need, offer, controller, brief.policy().charger());
-                    if (fit.fits()) {
-                        fits.add(fit);
-                    }
-                }
-            });
-        }
-        fits.sort(Comparator.comparing(ChargerFit::priceWithArray)
-                .thenComparing(ChargerFit::product)
-                .thenComparing(fit -> fit.array().product()));
-        return fits;
+        return offers.stream()
+                .flatMap(offer -> controllers.stream()
+                        .map(controller -> ChargerFit.of(
+                                need, offer, controller, brief.policy().charger())))
+                .filter(ChargerFit::fits)
+                .sorted(Comparator.comparing(ChargerFit::priceWithArray)
+                        .thenComparing(ChargerFit::product)
+                        .thenComparing(fit -> fit.array().product()))
+                .toList();
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */

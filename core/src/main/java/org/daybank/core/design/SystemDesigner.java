@@ -31,6 +31,7 @@ import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /** Runs the whole job: a brief and a catalogue in, a complete design out. Deterministic; safe for any number of threads. */
@@ -204,7 +205,7 @@ public final class SystemDesigner {
         if (loads.needsInverter()) {
             var inverters = search.inverters(voltage, chemistry);
             if (inverters.ranked().isEmpty()) {
-                return nearest("inverter", inverters.rejected());
+                return nearest("inverter", atVoltage(inverters.rejected(), "nominalVoltage"));
             }
         }
         BankSelection banks = BankSelection.of(
@@ -220,7 +221,7 @@ public final class SystemDesigner {
                                 .map(fit -> new Rejection(fit.product(), List.of())))
                 .toList();
         if (unusable.size() == catalog.batteries().size()) {
-            return nearest("battery", banks.rejected());
+            return nearest("battery", atVoltage(banks.rejected(), "seriesCount"));
         }
         return List.of(Finding.that(
                 "chargeController",
@@ -229,10 +230,31 @@ public final class SystemDesigner {
                 voltage));
     }
 
+    /** The broken rules of a product, led by its name. */
+    private static List<Finding> named(Rejection rejection) {
+        return rejection.broken().stream()
+                .map(finding -> new Finding(
+                        finding.rule(),
+                        false,
+                        finding.actual(),
+                        finding.limit(),
+                        finding.margin(),
+                        Sentence.of("The nearest, %s: %s", rejection.product(), finding.sentence())))
+                .toList();
+    }
+
+    /** Products for another voltage are no near misses. */
+    private static List<Rejection> atVoltage(List<Rejection> rejected, String rule) {
+        return rejected.stream()
+                .filter(rejection -> rejection.broken().stream()
+                        .noneMatch(finding -> finding.rule().equals(rule)))
+                .toList();
+    }
+
     private static List<Finding> nearest(String part, List<Rejection> rejected) {
         return rejected.stream()
                 .min(Comparator.comparing(rejection -> rejection.broken().size()))
-                .map(Rejection::broken)
+                .map(SystemDesigner::named)
                 .filter(broken -> !broken.isEmpty())
                 .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
     }

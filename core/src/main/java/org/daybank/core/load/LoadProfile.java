@@ -18,6 +18,8 @@ public final class LoadProfile {
     private final EnergyDemand demand;
     private final LoadPolicy policy;
     private final PeakLoad peak;
+    private final PeakLoad essentialPeak;
+    private final List<LoadEnergy> table;
     private final List<HourlyDraw> meanDays = new ArrayList<>();
     private final List<HourlyDraw> worstDays = new ArrayList<>();
     private final List<HourlyDraw> essentialDays = new ArrayList<>();
@@ -27,6 +29,9 @@ public final class LoadProfile {
         this.demand = demand;
         this.policy = policy;
         this.peak = PeakLoad.of(demand.loads(), policy.coincidentStarts());
+        this.essentialPeak =
+                PeakLoad.of(demand.loads().stream().filter(Load::essential).toList(), policy.coincidentStarts());
+        this.table = demand.loads().stream().map(LoadProfile::line).toList();
     }
 
     /** Spreads the loads of a demand over the hours. */
@@ -92,15 +97,7 @@ public final class LoadProfile {
         for (Month month : Month.values()) {
             months.add(month(month, inverter, standing));
         }
-        return new EnergyBudget(
-                demand,
-                policy,
-                inverter,
-                months,
-                peak,
-                PeakLoad.of(demand.loads().stream().filter(Load::essential).toList(), policy.coincidentStarts()),
-                dcPeak(),
-                demand.loads().stream().map(LoadProfile::line).toList());
+        return new EnergyBudget(demand, policy, inverter, months, peak, essentialPeak, dcPeak(), table);
     }
 
     private MonthBudget month(Month month, InverterCurve inverter, StandingDraw standing) {

@@ -2,7 +2,9 @@ package org.daybank.core.load;
 
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Power;
 
@@ -21,18 +23,40 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
 
     /** The peak of some loads, AC and DC mixed: DC loads do not count. */
     public static PeakLoad of(List<Load> loads, CoincidentStarts coincident) {
+        List<Load> ac =
+                loads.stream().filter(load -> load.supply() == Supply.AC).toList();
         PeakLoad most = NONE;
-        for (Month month : Month.values()) {
-            List<Load> used = loads.stream()
-                    .filter(load -> load.supply() == Supply.AC && load.usedIn(month))
-                    .toList();
-            for (int hour = 0; hour < 24; hour++) {
-                int at = hour;
-                most = most.or(together(
-                        used.stream().filter(load -> load.onShare(at) > 0).toList(), coincident));
-            }
+        // hours of different months in which the same loads may run are alike
+        for (List<Load> atOnce : sets(ac)) {
+            most = most.or(together(atOnce, coincident));
         }
         return most;
+    }
+
+    /** The sets of loads that may run in the same hour of some month. */
+    private static Set<List<Load>> sets(List<Load> loads) {
+        List<boolean[]> hours = loads.stream().map(PeakLoad::hoursOn).toList();
+        Set<List<Load>> sets = new LinkedHashSet<>();
+        for (Month month : Month.values()) {
+            for (int hour = 0; hour < 24; hour++) {
+                List<Load> atOnce = new ArrayList<>();
+                for (int i = 0; i < loads.size(); i++) {
+                    if (hours.get(i)[hour] && loads.get(i).usedIn(month)) {
+                        atOnce.add(loads.get(i));
+                    }
+                }
+                sets.add(atOnce);
+            }
+        }
+        return sets;
+    }
+
+    private static boolean[] hoursOn(Load load) {
+        boolean[] on = new boolean[24];
+        for (int hour = 0; hour < 24; hour++) {
+            on[hour] = load.onShare(hour) > 0;
+        }
+        return on;
     }
 
     private PeakLoad or(PeakLoad other) {

@@ -7,14 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The units of one dimension: reads and prints its values. */
 final class UnitTable {
     private final String noun;
     private final List<Unit> units;
+    private List<Unit> readableUnits;
     private final Map<String, Unit> bySpelling = new LinkedHashMap<>();
 
-    /** The first unit is the base unit; values print in the largest unit that shows at least one whole. */
+    /** The first unit is the base unit; values print in it, its thousandfold or its millionfold. */
     UnitTable(String noun, Unit... units) {
         this.noun = noun;
         this.units = List.of(units);
@@ -23,6 +25,16 @@ final class UnitTable {
             bySpelling.put(unit.symbol(), unit);
             unit.definition().otherSpellings().forEach(spelling -> bySpelling.put(spelling, unit));
         }
+        String code = units[0].code();
+        readableUnits = List.of(code, "k" + code, "M" + code).stream()
+                .flatMap(readable -> Stream.ofNullable(bySpelling.get(readable)))
+                .toList();
+    }
+
+    /** This table, whose values print in the given units instead, smallest first. */
+    UnitTable readIn(Unit... readable) {
+        readableUnits = List.of(readable);
+        return this;
     }
 
     String noun() {
@@ -94,12 +106,14 @@ final class UnitTable {
         return Decimals.rounded(unit.definition().scale().fromBase(base), significantDigits) + " " + unit.symbol();
     }
 
-    /** The base unit, or its thousandfold or millionfold where that shows at least one whole. */
+    /** The largest of the readable units that shows at least one whole, or else the smallest of them. */
     private Unit readableUnit(double base) {
-        Unit readable = units.get(0);
-        for (String prefix : List.of("k", "M")) {
-            Unit larger = bySpelling.get(prefix + units.get(0).code());
-            if (larger != null && Math.abs(larger.definition().scale().fromBase(base)) >= 1) {
+        if (base == 0) {
+            return units.get(0);
+        }
+        Unit readable = readableUnits.get(0);
+        for (Unit larger : readableUnits) {
+            if (Math.abs(larger.definition().scale().fromBase(base)) >= 1) {
                 readable = larger;
             }
         }

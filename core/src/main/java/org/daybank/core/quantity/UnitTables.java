@@ -10,13 +10,16 @@ final class UnitTables {
     static final UnitTable CHARGE = new UnitTable("charge", ChargeUnit.values());
     static final UnitTable VOLTAGE = new UnitTable("voltage", VoltageUnit.values());
     static final UnitTable CURRENT = new UnitTable("current", CurrentUnit.values());
-    static final UnitTable RESISTANCE = new UnitTable("resistance", ResistanceUnit.values());
+    static final UnitTable RESISTANCE = new UnitTable("resistance", ResistanceUnit.values())
+            .readIn(ResistanceUnit.MILLIOHM, ResistanceUnit.OHM, ResistanceUnit.KILOOHM);
     static final UnitTable TEMPERATURE = new UnitTable("temperature", TemperatureUnit.values());
     static final UnitTable TEMPERATURE_DIFFERENCE =
             new UnitTable("temperature difference", TemperatureDifferenceUnit.values());
-    static final UnitTable TEMPERATURE_COEFFICIENT =
-            new UnitTable("temperature coefficient", TemperatureCoefficientUnit.values());
-    static final UnitTable VOLTAGE_COEFFICIENT = new UnitTable("voltage coefficient", VoltageCoefficientUnit.values());
+    static final UnitTable TEMPERATURE_COEFFICIENT = new UnitTable(
+                    "temperature coefficient", TemperatureCoefficientUnit.values())
+            .readIn(TemperatureCoefficientUnit.PERCENT_PER_KELVIN);
+    static final UnitTable VOLTAGE_COEFFICIENT = new UnitTable("voltage coefficient", VoltageCoefficientUnit.values())
+            .readIn(VoltageCoefficientUnit.MILLIVOLT_PER_KELVIN);
     static final UnitTable THERMAL_CONDUCTANCE = new UnitTable("thermal conductance", ThermalConductanceUnit.values());
     static final UnitTable IRRADIANCE = new UnitTable("irradiance", IrradianceUnit.values());
     static final UnitTable IRRADIATION = new UnitTable("irradiation", IrradiationUnit.values());
@@ -26,7 +29,8 @@ final class UnitTables {
     static final UnitTable SPEED = new UnitTable("speed", SpeedUnit.values());
     static final UnitTable FREQUENCY = new UnitTable("frequency", FrequencyUnit.values());
     static final UnitTable VOLUME_FLOW = new UnitTable("volume flow", VolumeFlowUnit.values());
-    static final UnitTable TIME_SPAN = new UnitTable("time span", TimeSpanUnit.values());
+    static final UnitTable TIME_SPAN = new UnitTable("time span", TimeSpanUnit.values())
+            .readIn(TimeSpanUnit.SECOND, TimeSpanUnit.MINUTE, TimeSpanUnit.HOUR, TimeSpanUnit.DAY);
     static final UnitTable ANGLE = new UnitTable("angle", AngleUnit.values());
 
     private static final List<UnitTable> ALL = List.of(

@@ -1,7 +1,10 @@
 package org.daybank.core.working;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
@@ -10,10 +13,11 @@ import org.daybank.core.quantity.Ratio;
  * A sentence with figures in it, put into words only when it is read: a search judges thousands of products and shows a few.
  *
  * @param template text in which each {@code %s} takes the next value
- * @param values quantities (shown to three digits), ratios (as percentages), enum constants, lists of these, or text
+ * @param values quantities (shown to three digits), ratios (as percentages), enum constants (as words), lists of these, or text
  */
 public record Sentence(String template, List<Object> values) implements CharSequence {
     private static final int DIGITS = 3;
+    private static final Set<String> ABBREVIATIONS = Set.of("AC", "AGM", "DC", "MPPT", "PWM");
 
     /** A sentence with these figures. */
     public static Sentence of(String template, Object... values) {
@@ -28,12 +32,19 @@ public record Sentence(String template, List<Object> values) implements CharSequ
             return ratio.rounded();
         }
         if (value instanceof Enum<?> constant) {
-            return Scalars.name(constant);
+            return words(constant);
         }
         if (value instanceof Collection<?> list) {
             return list.stream().map(Sentence::shown).map(Object::toString).collect(Collectors.joining(", "));
         }
         return value;
+    }
+
+    /** The name of a constant as words: {@code modified sine}; the trade's abbreviations stay in capitals. */
+    private static String words(Enum<?> constant) {
+        return Arrays.stream(constant.name().split("_", -1))
+                .map(word -> ABBREVIATIONS.contains(word) ? word : word.toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(" "));
     }
 
     @Override
