@@ -1,6 +1,7 @@
 package org.daybank.core.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,22 +82,30 @@ final class UnitTable {
     /** Text that {@link #parse} reads back to exactly this number of base units. */
     String print(double base) {
         Unit unit = readableUnit(base);
-        Scale scale = unit.definition().scale();
-        String number = Decimals.shortest(scale.fromBase(base));
-        return scale.toBase(new BigDecimal(number)) == base
-                ? number + " " + unit.symbol()
-                : Decimals.shortest(base) + " " + units.get(0).symbol();
+        return Decimals.plain(number(base, unit)) + " " + unit.symbol();
     }
 
     /** Text to so many significant digits. */
     String print(double base, int significantDigits) {
         Unit unit = readableUnit(base);
-        return Decimals.rounded(unit.definition().scale().fromBase(base), significantDigits) + " " + unit.symbol();
+        return Decimals.plain(number(base, unit).round(new MathContext(significantDigits))) + " " + unit.symbol();
     }
 
-    /** The base unit, or its thousandfold or millionfold where that shows at least one whole. */
+    /** The shortest decimal that is this number, as a number of a unit that is a power of ten of the base unit: no digit is lost. */
+    private static BigDecimal number(double base, Unit unit) {
+        Scale scale = unit.definition().scale();
+        return new BigDecimal(Double.toString(base)).multiply(scale.divisor()).divide(scale.multiplier());
+    }
+
+    /**
+     * The base unit, or its thousandfold or millionfold where that shows at least one whole; a bare number for each of
+     * something reads as a percentage.
+     */
     private Unit readableUnit(double base) {
         Unit readable = units.get(0);
+        if (readable.code().startsWith("1/")) {
+            return bySpelling.getOrDefault("%" + readable.code().substring(1), readable);
+        }
         for (String prefix : List.of("k", "M")) {
             Unit larger = bySpelling.get(prefix + units.get(0).code());
             if (larger != null && Math.abs(larger.definition().scale().fromBase(base)) >= 1) {
