@@ -5,6 +5,7 @@ import java.util.function.DoublePredicate;
 import org.daybank.core.array.kernel.DiodeKernel;
 import org.daybank.core.array.kernel.DiodeKernelBuilder;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 
@@ -163,16 +164,14 @@ final class DiodeFit {
         if (target > mildest || target < steepest) {
             throw refuse(
                     "powerCoefficient",
-                    ("powerCoefficient %s %%/K does not go with openCircuitVoltageCoefficient %s %%/K and"
-                                    + " shortCircuitCurrentCoefficient %s %%/K: with them it can be from %s %%/K to %s %%/K")
+                    ("powerCoefficient %s does not go with openCircuitVoltageCoefficient %s and"
+                                    + " shortCircuitCurrentCoefficient %s: with them it can be from %s to %s")
                             .formatted(
-                                    percent(module.powerCoefficient().percentPerKelvin()),
-                                    percent(module.openCircuitVoltageCoefficient()
-                                            .percentPerKelvin()),
-                                    percent(module.shortCircuitCurrentCoefficient()
-                                            .percentPerKelvin()),
-                                    percent(steepest * 100),
-                                    percent(mildest * 100)));
+                                    module.powerCoefficient(),
+                                    module.openCircuitVoltageCoefficient(),
+                                    module.shortCircuitCurrentCoefficient(),
+                                    TemperatureCoefficient.perKelvin(steepest).rounded(3),
+                                    TemperatureCoefficient.perKelvin(mildest).rounded(3)));
         }
         return kernel(
                 trial, last(LEAST_EXPONENT, MOST_EXPONENT, exponent -> powerCoefficient(trial, exponent) > target));
@@ -206,10 +205,6 @@ final class DiodeFit {
 
     private static double kelvins(double rise) {
         return DiodeKernel.CELSIUS_ZERO_KELVINS + DiodeKernel.REFERENCE_CELSIUS + rise;
-    }
-
-    private static String percent(double percentPerKelvin) {
-        return Ratio.of(percentPerKelvin).significant(3);
     }
 
     /** The last place of an interval where something holds that holds up to some place and not beyond. */

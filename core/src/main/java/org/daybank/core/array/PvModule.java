@@ -169,15 +169,11 @@ public record PvModule(
 
     private static void checkCoefficient(
             Checks checks, String field, @Nullable TemperatureCoefficient given, double least, double most) {
-        if (given != null) {
-            double percent = given.percentPerKelvin();
-            checks.that(
-                    percent >= least && percent <= most,
-                    field,
-                    "outOfRange",
-                    () -> "%s must be from %s %%/K to %s %%/K but is %s %%/K"
-                            .formatted(field, Ratio.of(least), Ratio.of(most), Ratio.of(percent)));
-        }
+        checks.within(
+                field,
+                given,
+                TemperatureCoefficient.percentPerKelvin(least),
+                TemperatureCoefficient.percentPerKelvin(most));
     }
 
     /** A cell of any common technology opens at 0.45 V to 1 V; half cells counted twice fall below. */

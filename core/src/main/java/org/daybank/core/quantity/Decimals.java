@@ -70,7 +70,8 @@ final class Decimals {
         return text.toString().contains(",") ? "the decimal sign is a point, not a comma; " : "";
     }
 
-    private static String plain(BigDecimal decimal) {
+    /** Without an exponent where a person would write none. */
+    static String plain(BigDecimal decimal) {
         if (decimal.signum() == 0) {
             return "0";
         }

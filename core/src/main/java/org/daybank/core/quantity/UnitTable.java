@@ -1,6 +1,7 @@
 package org.daybank.core.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,9 +94,8 @@ final class UnitTable {
     /** Text that {@link #parse} reads back to exactly this number of base units. */
     String print(double base) {
         Unit unit = readableUnit(base);
-        Scale scale = unit.definition().scale();
-        String number = Decimals.shortest(scale.fromBase(base));
-        return scale.toBase(new BigDecimal(number)) == base
+        String number = Decimals.shortest(number(base, unit).doubleValue());
+        return unit.definition().scale().toBase(new BigDecimal(number)) == base
                 ? number + " " + unit.symbol()
                 : Decimals.shortest(base) + " " + units.get(0).symbol();
     }
@@ -103,7 +103,16 @@ final class UnitTable {
     /** Text to so many significant digits. */
     String print(double base, int significantDigits) {
         Unit unit = readableUnit(base);
-        return Decimals.rounded(unit.definition().scale().fromBase(base), significantDigits) + " " + unit.symbol();
+        return Decimals.plain(number(base, unit).round(new MathContext(significantDigits))) + " " + unit.symbol();
+    }
+
+    /** The shortest decimal that is this number, as a number of the unit. */
+    private static BigDecimal number(double base, Unit unit) {
+        Scale scale = unit.definition().scale();
+        return new BigDecimal(Double.toString(base))
+                .multiply(scale.divisor())
+                .divide(scale.multiplier(), MathContext.DECIMAL128)
+                .subtract(scale.shift());
     }
 
     /** The largest of the readable units that shows at least one whole, or else the smallest of them. */

@@ -164,5 +164,7 @@ class UnitsTest {
         assertThat(CrossSection.squareMillimetres(35)).hasToString("35 mm²");
         assertThat(Power.watts(1234.567).rounded(3)).isEqualTo("1.23 kW");
         assertThat(Power.ZERO).hasToString("0 W");
+        assertThat(TemperatureCoefficient.parse("-0.0028 1/K")).hasToString("-0.28 %/K");
+        assertThat(Length.metres(4350.1)).hasToString("4.3501 km");
     }
 }
