@@ -94,9 +94,11 @@ final class UnitTable {
     /** Text that {@link #parse} reads back to exactly this number of base units. */
     String print(double base) {
         Unit unit = readableUnit(base);
-        String number = Decimals.shortest(number(base, unit).doubleValue());
-        return unit.definition().scale().toBase(new BigDecimal(number)) == base
-                ? number + " " + unit.symbol()
+        double number = number(base, unit).doubleValue();
+        boolean same = Double.isFinite(number)
+                && unit.definition().scale().toBase(new BigDecimal(Double.toString(number))) == base;
+        return same
+                ? Decimals.shortest(number) + " " + unit.symbol()
                 : Decimals.shortest(base) + " " + units.get(0).symbol();
     }
 
