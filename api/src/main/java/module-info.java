@@ -5,5 +5,6 @@ module org.daybank.api {
     requires com.fasterxml.jackson.dataformat.yaml;
     requires io.javalin;
     requires org.jspecify;
+    requires org.eclipse.jetty.server;
     requires org.slf4j;
 }

@@ -15,6 +15,7 @@ import org.daybank.api.http.Contract;
 import org.daybank.api.http.Errors;
 import org.daybank.api.http.RequestId;
 import org.daybank.api.http.Route;
+import org.daybank.api.http.TransportErrors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -38,6 +39,7 @@ public final class Service {
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(true);
+            server.setErrorHandler(new TransportErrors());
         });
         config.requestLogger.http(Service::log);
         config.routes.before(RequestId::give);

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -45,8 +47,12 @@ final class RunningService implements AutoCloseable {
         return headers.length == 0 ? request : request.headers(headers);
     }
 
-    int port() {
-        return service.port();
+    /** What comes back to bytes sent as they are. */
+    String raw(String request) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), service.port())) {
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 
     static JsonNode json(HttpResponse<String> response) {

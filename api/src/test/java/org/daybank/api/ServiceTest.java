@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -218,6 +219,18 @@ class ServiceTest {
                         .at("/errors/0/parameter")
                         .asText())
                 .isEqualTo("working");
+    }
+
+    @Test
+    void refusesWhatIsNotReadableAsHttp() throws IOException {
+        HttpResponse<String> large = service.get("/health", "X-Large", "x".repeat(20_000));
+        assertThat(large.statusCode()).isEqualTo(431);
+        assertThat(SCHEMAS.faults("#/components/schemas/Problem", RunningService.json(large)))
+                .isEmpty();
+        assertThat(service.raw("GET /%zz HTTP/1.1\r\nHost: here\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 400")
+                .contains("application/problem+json", "\"status\":400");
+        assertThat(service.raw("NONSENSE\r\n\r\n")).startsWith("HTTP/1.1 400").contains("application/problem+json");
     }
 
     @Test

@@ -75,14 +75,8 @@ public final class Errors {
                 problems);
     }
 
-    /** Answers an error. */
-    static void send(Context context, int status, String detail, List<Problem> problems) {
-        HttpStatus known = HttpStatus.forStatus(status);
-        ObjectNode document = JsonNodeFactory.instance.objectNode();
-        document.put("type", "/openapi.yaml#/components/responses/" + RESPONSES.getOrDefault(status, "Unexpected"));
-        document.put("title", known.getMessage());
-        document.put("status", status);
-        document.put("detail", detail);
+    private static void send(Context context, int status, String detail, List<Problem> problems) {
+        ObjectNode document = describe(status, detail);
         if (!problems.isEmpty()) {
             ArrayNode errors = document.putArray("errors");
             problems.forEach(problem -> errors.addObject()
@@ -91,6 +85,21 @@ public final class Errors {
                     .put("detail", problem.message()));
         }
         context.status(status).contentType(PROBLEM).result(Json.write(document));
+    }
+
+    /** A problem document without particulars. */
+    static byte[] document(int status, String detail) {
+        return Json.write(describe(status, detail));
+    }
+
+    private static ObjectNode describe(int status, String detail) {
+        String response = RESPONSES.getOrDefault(status, status < 500 ? "Unreadable" : "Unexpected");
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("type", "/openapi.yaml#/components/responses/" + response)
+                .put("title", HttpStatus.forStatus(status).getMessage())
+                .put("status", status)
+                .put("detail", detail);
     }
 
     /** A path into a body begins with a slash or is empty; a query parameter is called by its name. */
