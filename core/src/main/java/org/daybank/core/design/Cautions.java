@@ -60,7 +60,7 @@ final class Cautions {
     private void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
         Object[] shown = new Object[figures.length];
         for (int i = 0; i < figures.length; i++) {
-            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(2) : figures[i];
+            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(3) : figures[i];
         }
         cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
     }
