@@ -74,7 +74,7 @@ class PoliciesTest {
                                         new Problem(
                                                 "/autonomy",
                                                 "outOfRange",
-                                                "autonomy must be at most 720 h but is 744 h"),
+                                                "autonomy must be at most 30 d but is 31 d"),
                                         new Problem(
                                                 "/depth/low",
                                                 "outOfRange",
