@@ -1,7 +1,9 @@
 package org.daybank.core.sun;
 
 import java.time.Month;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.daybank.core.quantity.Angle;
@@ -16,6 +18,7 @@ import org.daybank.core.working.Checks;
  * a hundredth of a degree.
  */
 public final class BestTilt {
+    private static final Set<Month> WHOLE_YEAR = EnumSet.allOf(Month.class);
     private static final double UPRIGHT = 90;
     private static final double COARSE_STEP = 5;
     private static final double FINE_ENOUGH = 0.01;
@@ -29,7 +32,7 @@ public final class BestTilt {
      * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static MonthlySun forYear(Site site, Angle azimuth, SunPolicy policy) {
-        return search(site, azimuth, policy, sun -> sun.yearly().kilowattHoursPerSquareMetre());
+        return search(site, azimuth, policy, sun -> gathered(sun, WHOLE_YEAR));
     }
 
     /**
@@ -41,19 +44,57 @@ public final class BestTilt {
      *     at this latitude
      */
     public static MonthlySun forNeed(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
+        check(dailyNeed);
+        return search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, WHOLE_YEAR));
+    }
+
+    /**
+     * The two tilts, changed in April and October, that gather the most in a year.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     */
+    public static SeasonalTilt forYearTwice(Site site, Angle azimuth, SunPolicy policy) {
+        return new SeasonalTilt(
+                search(site, azimuth, policy, sun -> gathered(sun, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, sun -> gathered(sun, SeasonalTilt.OCTOBER_TO_MARCH)));
+    }
+
+    /**
+     * The two tilts, changed in April and October, each of which makes the hardest month of its half year as easy as it can
+     * be.
+     *
+     * @param dailyNeed energy needed on a mean day of each month, or anything proportional to it; twelve from January
+     * @throws org.daybank.core.working.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
+     *     at this latitude
+     */
+    public static SeasonalTilt forNeedTwice(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
+        check(dailyNeed);
+        return new SeasonalTilt(
+                search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, SeasonalTilt.OCTOBER_TO_MARCH)));
+    }
+
+    private static void check(List<Energy> dailyNeed) {
         new Checks()
                 .required("dailyNeed", dailyNeed)
                 .length("dailyNeed", dailyNeed, Month.values().length)
                 .eachWithin("dailyNeed", dailyNeed, Energy.ZERO, Energy.kilowattHours(1e6))
                 .done();
-        return search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed));
     }
 
-    private static double hardestMonth(MonthlySun sun, List<Energy> dailyNeed) {
+    private static double gathered(MonthlySun sun, Set<Month> season) {
+        double sum = 0;
+        for (SunMonth month : sun.months()) {
+            sum += season.contains(month.month()) ? month.wholeMonth().kilowattHoursPerSquareMetre() : 0;
+        }
+        return sum;
+    }
+
+    private static double hardestMonth(MonthlySun sun, List<Energy> dailyNeed, Set<Month> season) {
         double hardest = 0;
         for (SunMonth month : sun.months()) {
-            Energy need = dailyNeed.get(month.month().getValue() - 1);
-            if (month.horizontal().compareTo(Irradiation.ZERO) > 0) {
+            if (season.contains(month.month()) && month.horizontal().compareTo(Irradiation.ZERO) > 0) {
+                Energy need = dailyNeed.get(month.month().getValue() - 1);
                 hardest = Math.max(
                         hardest, need.wattHours() / month.planeOfArray().wattHoursPerSquareMetre());
             }
