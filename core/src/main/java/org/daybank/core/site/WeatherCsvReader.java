@@ -29,7 +29,7 @@ public final class WeatherCsvReader {
      */
     public static WeatherYear read(String text, Place place, int year) {
         WeatherCsvReader reader = new WeatherCsvReader();
-        reader.readLines(text);
+        reader.readLines(text.startsWith("\uFEFF") ? text.substring(1) : text);
         reader.checkComplete();
         return reader.weather(place, year);
     }

@@ -8,7 +8,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Energy;
-import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.site.Site;
 import org.daybank.core.working.Checks;
@@ -32,7 +31,7 @@ public final class BestTilt {
      * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static MonthlySun forYear(Site site, Angle azimuth, SunPolicy policy) {
-        return search(site, azimuth, policy, sun -> gathered(sun, WHOLE_YEAR));
+        return search(site, azimuth, policy, days -> gathered(days, WHOLE_YEAR));
     }
 
     /**
@@ -45,7 +44,7 @@ public final class BestTilt {
      */
     public static MonthlySun forNeed(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
         check(dailyNeed);
-        return search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, WHOLE_YEAR));
+        return search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, WHOLE_YEAR));
     }
 
     /**
@@ -55,8 +54,8 @@ public final class BestTilt {
      */
     public static SeasonalTilt forYearTwice(Site site, Angle azimuth, SunPolicy policy) {
         return new SeasonalTilt(
-                search(site, azimuth, policy, sun -> gathered(sun, SeasonalTilt.APRIL_TO_SEPTEMBER)),
-                search(site, azimuth, policy, sun -> gathered(sun, SeasonalTilt.OCTOBER_TO_MARCH)));
+                search(site, azimuth, policy, days -> gathered(days, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, days -> gathered(days, SeasonalTilt.OCTOBER_TO_MARCH)));
     }
 
     /**
@@ -70,8 +69,8 @@ public final class BestTilt {
     public static SeasonalTilt forNeedTwice(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
         check(dailyNeed);
         return new SeasonalTilt(
-                search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, SeasonalTilt.APRIL_TO_SEPTEMBER)),
-                search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed, SeasonalTilt.OCTOBER_TO_MARCH)));
+                search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, SeasonalTilt.OCTOBER_TO_MARCH)));
     }
 
     private static void check(List<Energy> dailyNeed) {
@@ -82,35 +81,32 @@ public final class BestTilt {
                 .done();
     }
 
-    private static double gathered(MonthlySun sun, Set<Month> season) {
+    private static double gathered(double[] dailyWattHours, Set<Month> season) {
         double sum = 0;
-        for (SunMonth month : sun.months()) {
-            sum += season.contains(month.month()) ? month.wholeMonth().kilowattHoursPerSquareMetre() : 0;
+        for (Month month : season) {
+            sum += dailyWattHours[month.getValue() - 1] * month.minLength();
         }
         return sum;
     }
 
-    private static double hardestMonth(MonthlySun sun, List<Energy> dailyNeed, Set<Month> season) {
+    private static double hardestMonth(double[] dailyWattHours, List<Energy> dailyNeed, Set<Month> season) {
         double hardest = 0;
-        for (SunMonth month : sun.months()) {
-            if (season.contains(month.month()) && month.horizontal().compareTo(Irradiation.ZERO) > 0) {
-                Energy need = dailyNeed.get(month.month().getValue() - 1);
-                hardest = Math.max(
-                        hardest, need.wattHours() / month.planeOfArray().wattHoursPerSquareMetre());
+        for (Month month : season) {
+            double sun = dailyWattHours[month.getValue() - 1];
+            if (sun > 0) {
+                hardest = Math.max(hardest, dailyNeed.get(month.getValue() - 1).wattHours() / sun);
             }
         }
         return hardest;
     }
 
-    private static MonthlySun search(
-            Site site, Angle azimuth, SunPolicy policy, ToDoubleFunction<MonthlySun> goodness) {
+    private static MonthlySun search(Site site, Angle azimuth, SunPolicy policy, ToDoubleFunction<double[]> goodness) {
         List<MeanDay> days = PlaneOfArray.meanDays(site, policy);
-        double best = bestDegrees(tilt -> goodness.applyAsDouble(at(site, days, tilt, azimuth, policy)));
-        return at(site, days, best, azimuth, policy);
-    }
-
-    private static MonthlySun at(Site site, List<MeanDay> days, double tiltDegrees, Angle azimuth, SunPolicy policy) {
-        return PlaneOfArray.turn(site, days, new Plane(Angle.degrees(tiltDegrees), azimuth), policy);
+        double best = bestDegrees(tilt -> {
+            View view = View.of(new Plane(Angle.degrees(tilt), azimuth), site.horizon());
+            return goodness.applyAsDouble(PlaneOfArray.dailyWattHours(site, days, view));
+        });
+        return PlaneOfArray.turn(site, days, new Plane(Angle.degrees(best), azimuth), policy);
     }
 
     /** Coarse steps first, for there may be more than one summit; then the golden section around the best of them. */

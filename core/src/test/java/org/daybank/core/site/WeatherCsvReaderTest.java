@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class WeatherCsvReaderTest {
     private static final Place PLACE =
             new Place(Latitude.degrees(-12.5), Longitude.degrees(131), UtcOffset.parse("+09:30"), null);
-    private static final String HEADER = "# invented\r\nglobal_kW/m2,air_[degF],wind_km/h\r\n";
+    private static final String HEADER = "\uFEFF# invented\r\nglobal_kW/m2,air_[degF],wind_km/h\r\n";
 
     private static String year(int hours) {
         return HEADER + String.join("\n", Collections.nCopies(hours, "0.25, 50 ,36"));
