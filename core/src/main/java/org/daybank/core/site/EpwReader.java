@@ -1,5 +1,6 @@
 package org.daybank.core.site;
 
+import java.util.Objects;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
@@ -27,6 +28,10 @@ public final class EpwReader {
      *     impossible; the first fifty are named by their line
      */
     public static WeatherYear read(String text) {
+        return readPlain(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    }
+
+    private static WeatherYear readPlain(String text) {
         RowProblems problems = new RowProblems();
         int lastHeader = text.indexOf(LAST_HEADER);
         String[] location = text.lines().findFirst().orElse("").split(",", -1);
@@ -44,7 +49,7 @@ public final class EpwReader {
         }
         rows.checkComplete();
         problems.done();
-        return rows.weather(java.util.Objects.requireNonNull(place));
+        return rows.weather(Objects.requireNonNull(place));
     }
 
     private static @Nullable Place place(String[] cells, RowProblems problems) {

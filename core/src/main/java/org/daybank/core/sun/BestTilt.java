@@ -1,12 +1,13 @@
 package org.daybank.core.sun;
 
 import java.time.Month;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Energy;
-import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.site.Site;
 import org.daybank.core.working.Checks;
@@ -16,6 +17,7 @@ import org.daybank.core.working.Checks;
  * a hundredth of a degree.
  */
 public final class BestTilt {
+    private static final Set<Month> WHOLE_YEAR = EnumSet.allOf(Month.class);
     private static final double UPRIGHT = 90;
     private static final double COARSE_STEP = 5;
     private static final double FINE_ENOUGH = 0.01;
@@ -29,7 +31,7 @@ public final class BestTilt {
      * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static MonthlySun forYear(Site site, Angle azimuth, SunPolicy policy) {
-        return search(site, azimuth, policy, sun -> sun.yearly().kilowattHoursPerSquareMetre());
+        return search(site, azimuth, policy, days -> gathered(days, WHOLE_YEAR));
     }
 
     /**
@@ -41,35 +43,70 @@ public final class BestTilt {
      *     at this latitude
      */
     public static MonthlySun forNeed(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
+        check(dailyNeed);
+        return search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, WHOLE_YEAR));
+    }
+
+    /**
+     * The two tilts, changed in April and October, that gather the most in a year.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     */
+    public static SeasonalTilt forYearTwice(Site site, Angle azimuth, SunPolicy policy) {
+        return new SeasonalTilt(
+                search(site, azimuth, policy, days -> gathered(days, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, days -> gathered(days, SeasonalTilt.OCTOBER_TO_MARCH)));
+    }
+
+    /**
+     * The two tilts, changed in April and October, each of which makes the hardest month of its half year as easy as it can
+     * be.
+     *
+     * @param dailyNeed energy needed on a mean day of each month, or anything proportional to it; twelve from January
+     * @throws org.daybank.core.working.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
+     *     at this latitude
+     */
+    public static SeasonalTilt forNeedTwice(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
+        check(dailyNeed);
+        return new SeasonalTilt(
+                search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, SeasonalTilt.APRIL_TO_SEPTEMBER)),
+                search(site, azimuth, policy, days -> -hardestMonth(days, dailyNeed, SeasonalTilt.OCTOBER_TO_MARCH)));
+    }
+
+    private static void check(List<Energy> dailyNeed) {
         new Checks()
                 .required("dailyNeed", dailyNeed)
                 .length("dailyNeed", dailyNeed, Month.values().length)
                 .eachWithin("dailyNeed", dailyNeed, Energy.ZERO, Energy.kilowattHours(1e6))
                 .done();
-        return search(site, azimuth, policy, sun -> -hardestMonth(sun, dailyNeed));
     }
 
-    private static double hardestMonth(MonthlySun sun, List<Energy> dailyNeed) {
+    private static double gathered(double[] dailyWattHours, Set<Month> season) {
+        double sum = 0;
+        for (Month month : season) {
+            sum += dailyWattHours[month.getValue() - 1] * month.minLength();
+        }
+        return sum;
+    }
+
+    private static double hardestMonth(double[] dailyWattHours, List<Energy> dailyNeed, Set<Month> season) {
         double hardest = 0;
-        for (SunMonth month : sun.months()) {
-            Energy need = dailyNeed.get(month.month().getValue() - 1);
-            if (month.horizontal().compareTo(Irradiation.ZERO) > 0) {
-                hardest = Math.max(
-                        hardest, need.wattHours() / month.planeOfArray().wattHoursPerSquareMetre());
+        for (Month month : season) {
+            double sun = dailyWattHours[month.getValue() - 1];
+            if (sun > 0) {
+                hardest = Math.max(hardest, dailyNeed.get(month.getValue() - 1).wattHours() / sun);
             }
         }
         return hardest;
     }
 
-    private static MonthlySun search(
-            Site site, Angle azimuth, SunPolicy policy, ToDoubleFunction<MonthlySun> goodness) {
+    private static MonthlySun search(Site site, Angle azimuth, SunPolicy policy, ToDoubleFunction<double[]> goodness) {
         List<MeanDay> days = PlaneOfArray.meanDays(site, policy);
-        double best = bestDegrees(tilt -> goodness.applyAsDouble(at(site, days, tilt, azimuth, policy)));
-        return at(site, days, best, azimuth, policy);
-    }
-
-    private static MonthlySun at(Site site, List<MeanDay> days, double tiltDegrees, Angle azimuth, SunPolicy policy) {
-        return PlaneOfArray.turn(site, days, new Plane(Angle.degrees(tiltDegrees), azimuth), policy);
+        double best = bestDegrees(tilt -> {
+            View view = View.of(new Plane(Angle.degrees(tilt), azimuth), site.horizon());
+            return goodness.applyAsDouble(PlaneOfArray.dailyWattHours(site, days, view));
+        });
+        return PlaneOfArray.turn(site, days, new Plane(Angle.degrees(best), azimuth), policy);
     }
 
     /** Coarse steps first, for there may be more than one summit; then the golden section around the best of them. */

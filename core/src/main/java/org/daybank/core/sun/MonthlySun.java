@@ -35,9 +35,7 @@ public record MonthlySun(Latitude latitude, Plane plane, SunPolicy policy, List<
 
     /** What falls on the plane in a year of 365 days. */
     public Irradiation yearly() {
-        return months.stream()
-                .map(month -> month.planeOfArray().times(month.month().minLength()))
-                .reduce(Irradiation.ZERO, Irradiation::plus);
+        return months.stream().map(SunMonth::wholeMonth).reduce(Irradiation.ZERO, Irradiation::plus);
     }
 
     /** The steps, month by month, as one would write them on paper. */

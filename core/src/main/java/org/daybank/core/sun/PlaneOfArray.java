@@ -49,6 +49,16 @@ public final class PlaneOfArray {
                         .toList());
     }
 
+    /** What falls on a plane on each mean day, in plain numbers. */
+    static double[] dailyWattHours(Site site, List<MeanDay> days, View view) {
+        double[] wattHours = new double[days.size()];
+        for (int i = 0; i < wattHours.length; i++) {
+            MeanDay day = days.get(i);
+            wattHours[i] = day.beamOn(view) + day.skyDiffuseOn(view) + day.groundOn(view, albedo(site, day.month));
+        }
+        return wattHours;
+    }
+
     /**
      * What falls on a plane in the course of the mean day of a month.
      *

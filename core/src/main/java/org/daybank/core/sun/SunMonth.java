@@ -34,4 +34,9 @@ public record SunMonth(
         Irradiation beam,
         Irradiation skyDiffuse,
         Irradiation ground,
-        Irradiation planeOfArray) {}
+        Irradiation planeOfArray) {
+    /** What falls on the plane in the whole month, 28 days in February. */
+    public Irradiation wholeMonth() {
+        return planeOfArray.times(month.minLength());
+    }
+}

@@ -45,6 +45,12 @@ class EpwReaderTest {
     }
 
     @Test
+    void aByteOrderMarkDoesNoHarm() {
+        assertThat(EpwReader.read("\uFEFF" + EpwTexts.join(EpwTexts.lines(2001))))
+                .isEqualTo(EpwReader.read(EpwTexts.join(EpwTexts.lines(2001))));
+    }
+
+    @Test
     void aLeapYearHasItsDay() {
         WeatherYear weather = EpwReader.read(EpwTexts.join(EpwTexts.lines(2020)));
 

@@ -88,4 +88,33 @@ class BestTiltTest {
         assertThatThrownBy(() -> BestTilt.forNeed(Sites.withClearness(47, 0.5), SOUTH, POLICY, EVEN_NEED.subList(0, 3)))
                 .hasMessageContaining("dailyNeed must have 12 values but has 3");
     }
+
+    @Test
+    void twoTiltsGatherMoreThanOne() {
+        Site site = Sites.withClearness(47, 0.5);
+        SeasonalTilt twice = BestTilt.forYearTwice(site, SOUTH, POLICY);
+
+        assertThat(twice.yearly())
+                .isGreaterThan(BestTilt.forYear(site, SOUTH, POLICY).yearly());
+        // customary: latitude less some 20° in summer, plus some 10° in winter
+        assertThat(twice.aprilToSeptember().plane().tilt().degrees()).isBetween(15.0, 32.0);
+        assertThat(twice.octoberToMarch().plane().tilt().degrees()).isBetween(50.0, 65.0);
+        assertThat(twice.months().get(2)).isEqualTo(twice.octoberToMarch().in(Month.MARCH));
+        assertThat(twice.months().get(3)).isEqualTo(twice.aprilToSeptember().in(Month.APRIL));
+    }
+
+    @Test
+    void twoTiltsEaseTheHardestMonthOfEachHalfYear() {
+        Site site = Sites.withClearness(47, 0.5);
+        MonthlySun once = BestTilt.forNeed(site, SOUTH, POLICY, EVEN_NEED);
+        SeasonalTilt twice = BestTilt.forNeedTwice(site, SOUTH, POLICY, EVEN_NEED);
+
+        // one tilt has to weigh December's low sun against June's high one; two need not
+        assertThat(twice.octoberToMarch().in(Month.DECEMBER).planeOfArray())
+                .isGreaterThan(once.in(Month.DECEMBER).planeOfArray());
+        assertThat(twice.aprilToSeptember().in(Month.JUNE).planeOfArray())
+                .isGreaterThan(once.in(Month.JUNE).planeOfArray());
+        assertThat(twice.octoberToMarch().plane().tilt())
+                .isGreaterThan(twice.aprilToSeptember().plane().tilt());
+    }
 }

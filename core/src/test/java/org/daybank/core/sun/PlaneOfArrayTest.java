@@ -10,6 +10,7 @@ import java.util.List;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.Horizon;
 import org.daybank.core.site.Site;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Step;
@@ -145,5 +146,31 @@ class PlaneOfArrayTest {
                         .formatted(
                                 sun.in(Month.JANUARY).horizontal().rounded(),
                                 sun.in(Month.JANUARY).extraterrestrial().rounded()));
+    }
+
+    @Test
+    void aRidgeInTheSouthTakesTheWinterSun() {
+        Site open = Sites.withClearness(47, 0.5);
+        // noon sun at 47° N: 20° high in December, 66° in June
+        Site shaded =
+                open.withHorizon(Horizon.parse("100 deg: 0 deg; 110 deg: 25 deg; 250 deg: 25 deg; 260 deg: 0 deg"));
+        MonthlySun before = PlaneOfArray.monthly(open, upright(180), POLICY);
+        MonthlySun after = PlaneOfArray.monthly(shaded, upright(180), POLICY);
+
+        assertThat(after.in(Month.DECEMBER).beam()).isEqualTo(Irradiation.ZERO);
+        assertThat(after.in(Month.DECEMBER).skyDiffuse())
+                .isLessThan(before.in(Month.DECEMBER).skyDiffuse());
+        assertThat(after.in(Month.DECEMBER).ground())
+                .isEqualTo(before.in(Month.DECEMBER).ground());
+        assertThat(after.in(Month.JUNE).beam()).isEqualTo(before.in(Month.JUNE).beam());
+    }
+
+    @Test
+    void wallsAllAroundLeaveTheLightOfTheGround() {
+        Site pit = Sites.withClearness(47, 0.5).withHorizon(Horizon.parse("0 deg: 90 deg"));
+
+        for (SunMonth month : PlaneOfArray.monthly(pit, upright(180), POLICY).months()) {
+            assertThat(month.planeOfArray()).isEqualTo(month.ground());
+        }
     }
 }
