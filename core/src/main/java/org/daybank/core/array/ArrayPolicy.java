@@ -2,7 +2,6 @@ package org.daybank.core.array;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Policies;
 
@@ -16,7 +15,7 @@ import org.daybank.core.working.Policies;
  * @param ageingFactor what the years leave of the yield
  * @param voltageAgeingFactor what the years leave of the voltage; most of ageing is lost current
  * @param chargerEfficiency of a tracking controller while none is chosen
- * @param daytimeOverMeanAir how much warmer the air is while the sun shines than the month's mean
+ * @param yieldModel how a module's yield is reckoned
  */
 @RecordBuilder
 public record ArrayPolicy(
@@ -51,13 +50,8 @@ public record ArrayPolicy(
         @Assumed(value = "0.96", least = "0.5", most = "1", sensible = "0.93–0.98", source = "typical data sheets")
         Ratio chargerEfficiency,
 
-        @Assumed(
-                value = "3 K",
-                least = "0 K",
-                most = "15 K",
-                sensible = "2–5 K",
-                source = "customary daily swing of air")
-        TemperatureDifference daytimeOverMeanAir)
+        @Assumed(value = "singleDiode", source = "De Soto, Klein and Beckman 2006, fitted to the data sheet")
+        YieldModel yieldModel)
         implements ArrayPolicyBuilder.With {
     private static final ArrayPolicy STANDARD = Policies.standard(ArrayPolicy.class);
 
@@ -76,7 +70,7 @@ public record ArrayPolicy(
                 ageingFactor,
                 voltageAgeingFactor,
                 chargerEfficiency,
-                daytimeOverMeanAir);
+                yieldModel);
     }
 
     /** The cited defaults. */

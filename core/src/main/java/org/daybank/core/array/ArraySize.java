@@ -109,6 +109,18 @@ public record ArraySize(
         return months.get(designMonth.getValue() - 1);
     }
 
+    private String formula() {
+        boolean diode = policy.yieldModel() == YieldModel.SINGLE_DIODE;
+        if (moduleYield.path() == ChargePath.TRACKING) {
+            return diode
+                    ? "E₁ = Σ P_mp(G, T_cell) · t · factors · η"
+                    : "E₁ = Σ P · G / (1 kW/m²) · (1 + γ·(T_cell − 25 °C)) · t · factors · η";
+        }
+        return diode
+                ? "E₁ = U_nominal / n · Σ I(U_charging / n, G, T_cell) · t · factors"
+                : "E₁ = U_nominal / n · Σ I_mp · G / (1 kW/m²) · t · factors";
+    }
+
     /** The steps, as one would write them on paper. */
     public Working working() {
         MonthlyYield month = inDesignMonth();
@@ -124,10 +136,10 @@ public record ArraySize(
                         need.afterDark().get(designMonth.getValue() - 1))
                 .step(
                         "yield of one module in the design month",
-                        moduleYield.path() == ChargePath.TRACKING
-                                ? "E₁ = P · H · (1 + γ·(T − 25 °C)) · factors · η"
-                                : "E₁ = I_mp · H · U_bank / n · factors",
-                        "IEC 61724-1 terms; cells by Ross",
+                        formula(),
+                        policy.yieldModel() == YieldModel.SINGLE_DIODE
+                                ? "De Soto, Klein and Beckman 2006; cells by Ross 1976"
+                                : "in proportion to irradiance; cells by Ross 1976",
                         month.moduleYield(),
                         "%s module, factors %s",
                         moduleYield.module().power(),

@@ -1,9 +1,9 @@
 package org.daybank.core.array;
 
+import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
-import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.site.Site;
 import org.daybank.core.working.ToldElsewhere;
@@ -25,11 +25,13 @@ public record ModuleExtremes(
         Temperature hottestCell,
         Voltage coldestOpenCircuit,
         Voltage hottestMaximumPower) {
+    private static final Irradiance FULL_SUN = Irradiance.wattsPerSquareMetre(1000);
     private static final Temperature STANDARD_CELL = Temperature.celsius(25);
 
     /** The extremes of a module at a site. */
     public static ModuleExtremes of(PvModule module, Site site, ArrayPolicy policy) {
-        Temperature hottestCell = site.recordHigh().plus(rise(module, 1000));
+        Temperature hottestCell =
+                CellTemperature.ross(site.recordHigh(), FULL_SUN, module.nominalOperatingCellTemperature());
         double cold = module.openCircuitVoltageCoefficient()
                 .times(site.recordLow().minus(STANDARD_CELL))
                 .fraction();
@@ -42,13 +44,6 @@ public record ModuleExtremes(
                 hottestCell,
                 module.openCircuitVoltage().times(1 + cold),
                 module.maximumPowerVoltage().times(Math.max(0, 1 + hot)).times(policy.voltageAgeingFactor()));
-    }
-
-    /** How much warmer than the air cells get at an irradiance in W/m²: {@code (NOCT − 20 °C) / 800 · G} (Ross). */
-    static TemperatureDifference rise(PvModule module, double wattsPerSquareMetre) {
-        return module.nominalOperatingCellTemperature()
-                .minus(Temperature.celsius(20))
-                .times(wattsPerSquareMetre / 800);
     }
 
     /** The relative power of the module with cells at a temperature. */

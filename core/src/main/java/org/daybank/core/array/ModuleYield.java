@@ -1,15 +1,17 @@
 package org.daybank.core.array;
 
 import java.time.Month;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.daybank.core.array.kernel.DiodeKernel;
 import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.site.Site;
-import org.daybank.core.sun.MonthlySun;
-import org.daybank.core.sun.SunMonth;
+import org.daybank.core.sun.IrradianceDistribution;
+import org.daybank.core.sun.SunClass;
 
 /**
  * What one module brings to the bank on the mean day of each month, before the battery's own loss.
@@ -20,75 +22,109 @@ import org.daybank.core.sun.SunMonth;
  * @param daily energy for each month, from January
  */
 public record ModuleYield(PvModule module, ChargePath path, int series, List<Energy> daily) {
-    /**
-     * Irradiance-weighted mean irradiance over the plain mean, of a day shaped like a half sine: {@code π²/8}. It is what
-     * the cells are heated by while most of the energy comes in.
-     */
-    private static final double WEIGHTED_OVER_MEAN = Math.PI * Math.PI / 8;
-
     /** Keeps a copy. */
     public ModuleYield {
         daily = List.copyOf(daily);
     }
 
     /**
-     * Yield through a controller that tracks the best point: {@code P · H / (1 kW/m²) · (1 + γ · (T_cell − 25 °C)) · factors ·
-     * efficiency}.
+     * Yield through a controller that tracks the best point: the largest power of the module at each irradiance and cell
+     * temperature (Ross), times the factors and the controller's efficiency. In proportion, that is {@code P · G / (1 kW/m²) ·
+     * (1 + γ · (T_cell − 25 °C))}.
+     *
+     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
      */
-    public static ModuleYield tracking(PvModule module, Site site, MonthlySun sun, ArrayPolicy policy) {
-        List<Energy> daily = new ArrayList<>();
-        for (SunMonth month : sun.months()) {
-            double factors = policy.whenAged().fraction()
-                    * policy.chargerEfficiency().fraction()
-                    * snowLeft(site, month)
-                    * ModuleExtremes.powerAt(module, cell(module, site, month, policy))
-                            .fraction();
-            daily.add(module.power().times(month.planeOfArray().peakSunHours()).times(factors));
+    public static ModuleYield tracking(
+            PvModule module, Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
+        double bothSides = module.bifacialGain().onePlus();
+        ToDoubleFunction<SunClass> watts;
+        if (policy.yieldModel() == YieldModel.SINGLE_DIODE) {
+            DiodeKernel diode = SingleDiode.of(module).kernel();
+            watts = sun -> diode.maximumPowerWatts(
+                    sun.irradiance().wattsPerSquareMetre() * bothSides,
+                    cell(module, sun).celsius());
+        } else {
+            watts = sun -> module.power().watts()
+                    * sun.irradiance().wattsPerSquareMetre()
+                    / 1000
+                    * bothSides
+                    * ModuleExtremes.powerAt(module, cell(module, sun)).fraction();
         }
-        return new ModuleYield(module, ChargePath.TRACKING, 1, daily);
+        Ratio left = policy.whenAged().times(policy.chargerEfficiency());
+        return new ModuleYield(module, ChargePath.TRACKING, 1, daily(site, sunshine, watts, left));
     }
 
     /**
-     * Yield at the bank's own voltage: the module's current flows whatever its voltage, so {@code I_mp · H / (1 kW/m²) ·
-     * factors} of charge reach the bank for each string, at the bank's true nominal voltage.
+     * Yield at the bank's own voltage: the current that the module drives at its share of it, at each irradiance and cell
+     * temperature, times the factors. The charge counts at the bank's true nominal voltage. In proportion, the current is
+     * {@code I_mp · G / (1 kW/m²)} whatever the voltage.
      *
      * @param series modules in a string
+     * @param trueNominal of the bank
+     * @param charging voltage of the bank while the sun shines
+     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
      */
     public static ModuleYield direct(
-            PvModule module, int series, Voltage bank, Site site, MonthlySun sun, ArrayPolicy policy) {
-        List<Energy> daily = new ArrayList<>();
-        for (SunMonth month : sun.months()) {
-            double factors = policy.whenAged().fraction() * snowLeft(site, month);
-            daily.add(module.maximumPowerCurrent()
-                    .times(month.planeOfArray().peakSunHours())
-                    .times(bank)
-                    .times(factors)
-                    .dividedBy(series));
+            PvModule module,
+            int series,
+            Voltage trueNominal,
+            Voltage charging,
+            Site site,
+            IrradianceDistribution sunshine,
+            ArrayPolicy policy) {
+        double bothSides = module.bifacialGain().onePlus();
+        double nominalVolts = trueNominal.volts() / series;
+        double chargingVolts = charging.volts() / series;
+        ToDoubleFunction<SunClass> watts;
+        if (policy.yieldModel() == YieldModel.SINGLE_DIODE) {
+            DiodeKernel diode = SingleDiode.of(module).kernel();
+            watts = sun -> nominalVolts
+                    * Math.max(
+                            0,
+                            diode.amperes(
+                                    chargingVolts,
+                                    sun.irradiance().wattsPerSquareMetre() * bothSides,
+                                    cell(module, sun).celsius()));
+        } else {
+            watts = sun -> nominalVolts
+                    * module.maximumPowerCurrent().amperes()
+                    * sun.irradiance().wattsPerSquareMetre()
+                    / 1000
+                    * bothSides;
         }
-        return new ModuleYield(module, ChargePath.DIRECT, series, daily);
+        return new ModuleYield(module, ChargePath.DIRECT, series, daily(site, sunshine, watts, policy.whenAged()));
     }
 
-    private static double snowLeft(Site site, SunMonth month) {
-        return site.months()
-                .snowLoss()
-                .get(month.month().getValue() - 1)
-                .complement()
-                .fraction();
+    private static List<Energy> daily(
+            Site site, IrradianceDistribution sunshine, ToDoubleFunction<SunClass> watts, Ratio left) {
+        return Arrays.stream(Month.values())
+                .map(month -> {
+                    double wattHours = 0;
+                    for (SunClass sun : sunshine.in(month)) {
+                        wattHours += watts.applyAsDouble(sun) * sun.perDay().hours();
+                    }
+                    Ratio bare =
+                            site.months().snowLoss().get(month.getValue() - 1).complement();
+                    return Energy.wattHours(wattHours).times(left).times(bare);
+                })
+                .toList();
     }
 
-    private static Temperature cell(PvModule module, Site site, SunMonth month, ArrayPolicy policy) {
-        Temperature air =
-                site.months().meanAir().get(month.month().getValue() - 1).plus(policy.daytimeOverMeanAir());
-        double hours = month.dayLength().hours();
-        TemperatureDifference rise = hours == 0
-                ? TemperatureDifference.ZERO
-                : ModuleExtremes.rise(
-                        module, month.planeOfArray().wattHoursPerSquareMetre() / hours * WEIGHTED_OVER_MEAN);
-        return air.plus(rise);
+    private static Temperature cell(PvModule module, SunClass sun) {
+        return CellTemperature.ross(sun.air(), sun.irradiance(), module.nominalOperatingCellTemperature());
     }
 
     /** The yield of a month's mean day. */
     public Energy in(Month month) {
         return daily.get(month.getValue() - 1);
+    }
+
+    /** The same module through a controller of another efficiency. */
+    public ModuleYield times(Ratio efficiency) {
+        return new ModuleYield(
+                module,
+                path,
+                series,
+                daily.stream().map(energy -> energy.times(efficiency)).toList());
     }
 }

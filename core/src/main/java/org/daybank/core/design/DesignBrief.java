@@ -8,17 +8,22 @@ import org.daybank.core.inverter.Service;
 import org.daybank.core.load.EnergyDemand;
 import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
+import org.daybank.core.site.WeatherYear;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a customer brings: where, what must run, and what is wanted besides.
  *
  * @param name of the project
  * @param kind what the system hangs on
- * @param site where it stands
+ * @param site where it stands; left out, what the weather year shows of it
+ * @param weather hours of a year there, which yields are then reckoned with; absent when only monthly means are known
  * @param loads what must run
  * @param service AC service that the loads are made for
  * @param array where the array may stand
@@ -34,7 +39,10 @@ public record DesignBrief(
         @Assumed(value = "standAlone", source = "no grid or shore stated")
         SystemKind kind,
 
+        @Assumed(source = "what the weather year shows: its months, its coldest and hottest hour")
         Site site,
+
+        @Nullable WeatherYear weather,
         List<Load> loads,
 
         @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
@@ -49,6 +57,9 @@ public record DesignBrief(
         @Assumed(source = "none stated") Wishes wishes,
         DesignPolicy policy)
         implements DesignBriefBuilder.With {
+    /** How far north or south a weather year may have been taken. */
+    private static final Angle FARTHEST = Angle.degrees(2);
+
     /**
      * Resolves what was left out.
      *
@@ -62,8 +73,23 @@ public record DesignBrief(
         bank = Objects.requireNonNullElseGet(bank, BankHousing::standard);
         wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);
         policy = Objects.requireNonNullElseGet(policy, DesignPolicy::standard);
+        site = site == null && weather != null ? weather.site() : site;
         new Checks()
                 .required("site", site)
+                .that(
+                        site == null || weather == null || near(site, weather.place()),
+                        "weather/place/latitude",
+                        "inconsistent",
+                        "the weather year is from latitude %s, more than %s away from the site's %s"
+                                .formatted(
+                                        weather == null ? "" : weather.place().latitude(),
+                                        FARTHEST,
+                                        site == null ? "" : site.latitude()))
+                .that(
+                        weather == null || weather.air() != null,
+                        "weather/air",
+                        "missing",
+                        "the weather year has no air temperature, without which no yield is known")
                 .notEmpty("loads", loads)
                 .that(
                         loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
@@ -73,6 +99,10 @@ public record DesignBrief(
                                 .formatted(EnergyDemand.MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);
+    }
+
+    private static boolean near(Site site, Place place) {
+        return Math.abs(site.latitude().degrees() - place.latitude().degrees()) <= FARTHEST.degrees();
     }
 
     /** The facts of the energy budget. */

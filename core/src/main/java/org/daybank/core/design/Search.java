@@ -2,13 +2,16 @@ package org.daybank.core.design;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.ModuleYield;
+import org.daybank.core.array.PathComparison;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
@@ -39,7 +42,6 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.sun.IrradianceDistribution;
-import org.daybank.core.sun.MonthlySun;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,18 +54,20 @@ final class Search {
     private final DesignBrief brief;
     private final Catalog catalog;
     private final LoadProfile loads;
-    private final MonthlySun sun;
     private final IrradianceDistribution sunshine;
     private final Temperature lowest;
     private final List<ModuleExtremes> extremes;
 
-    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, MonthlySun sun) {
+    /** What a module brings through a tracking controller without loss. */
+    private final Map<PvModule, ModuleYield> trackingYields = new HashMap<>();
+
+    private final Map<DirectKey, ModuleYield> directYields = new HashMap<>();
+
+    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, IrradianceDistribution sunshine) {
         this.brief = brief;
         this.catalog = catalog;
         this.loads = loads;
-        this.sun = sun;
-        this.sunshine = IrradianceDistribution.of(
-                brief.site(), sun.plane(), brief.policy().sun());
+        this.sunshine = sunshine;
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
@@ -270,37 +274,63 @@ final class Search {
     Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
         ArrayNeed need = arrayNeed(chemistry, budget);
         ArraySize tracking = ArraySize.of(
-                need, trackingYield(module.module(), Ratio.ONE), brief.policy().array());
-        ArraySize direct = ArraySize.of(
-                need,
-                directYield(module.module(), voltage, chemistry),
-                brief.policy().array());
-        return tracking.possible() && direct.possible()
-                ? Optional.of(new ArrayOffer(
-                        module,
-                        tracking.exactModules(),
-                        direct.modules(),
-                        brief.policy().array().whenNew(),
-                        sunshine))
-                : Optional.empty();
+                need, trackingYield(module.module()), brief.policy().array());
+        if (!tracking.possible()) {
+            return Optional.empty();
+        }
+        // a module of no voltage group is refused at the bank's own voltage, however many there are
+        int direct = module.module().nominalGroup() == null
+                ? tracking.modules()
+                : ArraySize.of(
+                                need,
+                                directYield(module, voltage, chemistry),
+                                brief.policy().array())
+                        .modules();
+        return Optional.of(new ArrayOffer(
+                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), sunshine));
     }
 
-    private ModuleYield trackingYield(PvModule module, Ratio efficiency) {
-        return ModuleYield.tracking(
-                module, brief.site(), sun, brief.policy().array().withChargerEfficiency(efficiency));
-    }
-
-    private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
-        Voltage group = module.nominalGroup();
-        int series = group == null ? 1 : (int) Math.max(1, Math.rint(voltage.dividedBy(group)));
-        return ModuleYield.direct(
+    /** What a module brings at its best point, through a controller without loss. */
+    ModuleYield trackingYield(PvModule module) {
+        return trackingYields.computeIfAbsent(
                 module,
-                series,
-                chemistry.trueNominal(voltage),
+                any -> ModuleYield.tracking(
+                        any, brief.site(), sunshine, brief.policy().array().withChargerEfficiency(Ratio.ONE)));
+    }
+
+    /**
+     * What a module brings at a bank's own voltage; while the sun shines that lies between nominal and absorption. A module of
+     * no voltage group stands in the shortest string that still charges in the hottest sun.
+     */
+    ModuleYield directYield(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
+        return directYields.computeIfAbsent(
+                new DirectKey(module.module(), voltage, chemistry), any -> direct(module, voltage, chemistry));
+    }
+
+    private ModuleYield direct(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
+        Voltage trueNominal = chemistry.trueNominal(voltage);
+        Voltage absorption = settings(voltage, chemistry).absorption();
+        Voltage group = module.module().nominalGroup();
+        double series = group == null
+                ? Math.ceil(absorption.dividedBy(module.hottestMaximumPower()))
+                : Math.rint(voltage.dividedBy(group));
+        return ModuleYield.direct(
+                module.module(),
+                (int) Math.max(1, series),
+                trueNominal,
+                trueNominal.plus(absorption).dividedBy(2),
                 brief.site(),
-                sun,
+                sunshine,
                 brief.policy().array());
     }
+
+    /** What tracking gains for a module on a bank. */
+    PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
+        return PathComparison.of(trackingYield(module.module()), directYield(module, voltage, chemistry));
+    }
+
+    /** A module on a bank. */
+    private record DirectKey(PvModule module, Voltage voltage, Chemistry chemistry) {}
 
     private ArrayNeed arrayNeed(Chemistry chemistry, EnergyBudget budget) {
         return new ArrayNeed(
@@ -341,13 +371,17 @@ final class Search {
         Chemistry chemistry = layout.battery().chemistry();
         PvModule module = fit.array().module();
         ModuleYield moduleYield = switch (fit.controller().kind().path()) {
-            case TRACKING -> trackingYield(module, fit.controller().efficiency());
-            case DIRECT -> directYield(module, layout.nominalVoltage(), chemistry);
+            case TRACKING -> trackingYield(module).times(fit.controller().efficiency());
+            case DIRECT -> directYield(extremesOf(module), layout.nominalVoltage(), chemistry);
         };
         return ArraySize.of(
                         arrayNeed(chemistry, budget),
                         moduleYield,
                         brief.policy().array())
                 .withModules(fit.array().modules());
+    }
+
+    private ModuleExtremes extremesOf(PvModule module) {
+        return ModuleExtremes.of(module, brief.site(), brief.policy().array());
     }
 }

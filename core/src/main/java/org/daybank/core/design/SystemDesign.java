@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.array.PathComparison;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.ChargeSettings;
@@ -38,6 +39,7 @@ import org.jspecify.annotations.Nullable;
  * @param charger the charge controllers
  * @param inverter the inverters; absent when every load is DC
  * @param monthlyBalance need and yield by month
+ * @param trackingGain what tracking the module's best point gains over charging at the bank's own voltage, by month
  * @param recovery time to refill the bank from its deepest discharge in the design month; absent when the array has no
  *     surplus then
  * @param chargeSettings set-points
@@ -63,6 +65,7 @@ public record SystemDesign(
         @Nullable ChargerFit charger,
         @Nullable InverterFit inverter,
         @Nullable ArraySize monthlyBalance,
+        @Nullable PathComparison trackingGain,
         @Nullable TimeSpan recovery,
         @Nullable ChargeSettings chargeSettings,
         @Nullable Ventilation ventilation,

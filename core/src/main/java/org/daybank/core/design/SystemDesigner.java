@@ -25,7 +25,12 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.BestTilt;
+import org.daybank.core.sun.Exposure;
+import org.daybank.core.sun.ExposureBuilder;
+import org.daybank.core.sun.HourlySky;
+import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
@@ -49,7 +54,11 @@ public final class SystemDesigner {
     public static SystemDesign design(DesignBrief brief, Catalog catalog) {
         LoadProfile loads = LoadProfile.of(brief.demand(), brief.policy().load());
         MonthlySun sun = sunOnArray(brief, loads);
-        Search search = new Search(brief, catalog, loads, sun);
+        Search search = new Search(
+                brief,
+                catalog,
+                loads,
+                sunshine(brief, sun.plane()));
 
         List<Candidate> complete = new ArrayList<>();
         List<NominalVoltage.PassedOver> passedOver = new ArrayList<>();
@@ -92,6 +101,21 @@ public final class SystemDesigner {
         return BestTilt.forNeed(brief.site(), azimuth, brief.policy().sun(), need);
     }
 
+    /** How the sunshine on the array is spread: by the hours of a weather year where there is one. */
+    private static IrradianceDistribution sunshine(DesignBrief brief, Plane plane) {
+        WeatherYear weather = brief.weather();
+        if (weather == null) {
+            return IrradianceDistribution.of(brief.site(), plane, brief.policy().sun());
+        }
+        Exposure exposure = ExposureBuilder.builder()
+                .plane(plane)
+                .horizon(brief.site().horizon())
+                .albedo(brief.site().months().albedo())
+                .build();
+        return IrradianceDistribution.of(
+                HourlySky.of(weather, brief.policy().sun()).on(exposure), weather);
+    }
+
     private static SystemDesign tell(
             DesignBrief brief,
             Catalog catalog,
@@ -130,6 +154,7 @@ public final class SystemDesigner {
                 .charger(charger)
                 .inverter(chosen.inverter())
                 .monthlyBalance(chosen.size())
+                .trackingGain(search.comparison(extremes, voltage, chemistry))
                 .recovery(recovery(chosen))
                 .chargeSettings(search.settings(voltage, chemistry))
                 .ventilation(Ventilation.of(layout).orElse(null))

@@ -2,6 +2,7 @@ package org.daybank.core.sun;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
+import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
@@ -13,6 +14,7 @@ import org.daybank.core.working.Policies;
  * @param monthlySkyModel how diffuse light is spread over the sky on the mean day of a month; isotropic or Hay and Davies
  * @param hourlySkyModel how diffuse light is spread over the sky in a real hour
  * @param cover what the light passes on its way into the cells, in hours of a year
+ * @param daytimeOverMeanAir how much warmer the air is while the sun shines than the month's mean
  */
 @RecordBuilder
 public record SunPolicy(
@@ -31,7 +33,15 @@ public record SunPolicy(
         SkyModel hourlySkyModel,
 
         @Assumed(value = "glass", source = "modules are covered by glass; De Soto, Klein and Beckman 2006, eq. 13–14")
-        Cover cover)
+        Cover cover,
+
+        @Assumed(
+                value = "3 K",
+                least = "0 K",
+                most = "15 K",
+                sensible = "2–5 K",
+                source = "customary daily swing of air")
+        TemperatureDifference daytimeOverMeanAir)
         implements SunPolicyBuilder.With {
     private static final SunPolicy STANDARD = Policies.standard(SunPolicy.class);
 
@@ -41,7 +51,7 @@ public record SunPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public SunPolicy {
-        Policies.check(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover);
+        Policies.check(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover, daytimeOverMeanAir);
         new Checks()
                 .that(
                         monthlySkyModel != SkyModel.PEREZ,
