@@ -44,8 +44,11 @@ final class HourlyDraw {
         double[] variance = load.supply() == Supply.AC ? acVariance : dcVariance;
         for (int hour = 0; hour < 24; hour++) {
             double drawing = onShare[hour] * load.dutyCycle().fraction() * dayShare;
-            watts[hour] += running * drawing + standby * (1 - onShare[hour]) * dayShare;
-            variance[hour] += running * running * drawing * (1 - drawing);
+            double standing = (1 - onShare[hour]) * dayShare;
+            double mean = running * drawing + standby * standing;
+            watts[hour] += mean;
+            // never below zero, whatever rounding leaves of a load that always draws the same
+            variance[hour] += Math.max(0, running * running * drawing + standby * standby * standing - mean * mean);
         }
     }
 

@@ -97,7 +97,6 @@ public record Load(
         selfSwitching = Objects.requireNonNullElse(selfSwitching, typical.selfSwitching());
         waveform = Objects.requireNonNullElse(waveform, typical.waveform());
         monthsOfUse = monthsOfUse == null ? List.of(Month.values()) : List.copyOf(monthsOfUse);
-        hourlyFractions = hourlyFractions == null ? null : List.copyOf(hourlyFractions);
         windows = windows == null ? null : List.copyOf(windows);
         long ways = Stream.of(hoursPerDay != null, hourlyFractions != null, windows != null)
                 .filter(given -> given)
@@ -116,6 +115,7 @@ public record Load(
                 .within("hoursPerDay", hoursPerDay, 0.0, 24.0)
                 .length("hourlyFractions", hourlyFractions, 24)
                 .eachWithin("hourlyFractions", hourlyFractions, Ratio.ZERO, Ratio.ONE)
+                .that(windows == null || !windows.isEmpty(), "windows", "missing", "windows must not be empty")
                 .within("dutyCycle", dutyCycle, Ratio.ZERO, Ratio.ONE)
                 .above("daysPerWeek", daysPerWeek, 0.0)
                 .atMost("daysPerWeek", daysPerWeek, 7.0)
@@ -130,6 +130,7 @@ public record Load(
                         "inconsistent",
                         "highestSupply must be above lowestSupply %s but is %s".formatted(lowestSupply, highestSupply))
                 .done();
+        hourlyFractions = hourlyFractions == null ? null : List.copyOf(hourlyFractions);
     }
 
     /** What all of it draws when running. */

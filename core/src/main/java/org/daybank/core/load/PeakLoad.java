@@ -81,32 +81,38 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
         }
         double startWatts = watts;
         double startVars = vars;
-        for (Start start : starts(loads, coincident)) {
-            startWatts += start.extraWatts();
-            startVars += start.extraVars();
+        List<Start> alone = new ArrayList<>();
+        for (Load load : loads) {
+            if (joins(load, coincident)) {
+                Start start = Start.of(load, load.count());
+                startWatts += start.extraWatts();
+                startVars += start.extraVars();
+            } else {
+                alone.add(Start.of(load, Math.min(1, load.count())));
+            }
+        }
+        double mostWatts = startWatts;
+        double mostVoltAmperes = Math.hypot(startWatts, startVars);
+        for (Start start : alone) {
+            // the start that asks the most watts need not be the one that asks the most volt-amperes
+            mostWatts = Math.max(mostWatts, startWatts + start.extraWatts());
+            mostVoltAmperes = Math.max(
+                    mostVoltAmperes, Math.hypot(startWatts + start.extraWatts(), startVars + start.extraVars()));
         }
         return new PeakLoad(
                 Power.watts(watts),
                 ApparentPower.voltAmperes(Math.hypot(watts, vars)),
-                Power.watts(startWatts),
-                ApparentPower.voltAmperes(Math.hypot(startWatts, startVars)));
+                Power.watts(mostWatts),
+                ApparentPower.voltAmperes(mostVoltAmperes));
     }
 
-    private static List<Start> starts(List<Load> loads, CoincidentStarts coincident) {
-        List<Start> together = new ArrayList<>();
-        Start largest = new Start(0, 0);
-        for (Load load : loads) {
-            boolean joins = coincident == CoincidentStarts.ALL
-                    || (coincident == CoincidentStarts.SELF_SWITCHING && load.selfSwitching());
-            if (joins) {
-                together.add(Start.of(load, load.count()));
-            } else {
-                Start one = Start.of(load, Math.min(1, load.count()));
-                largest = one.size() > largest.size() ? one : largest;
-            }
-        }
-        together.add(largest);
-        return together;
+    /** Whether it may start together with others; what does not counts if its start alone is the hardest. */
+    private static boolean joins(Load load, CoincidentStarts coincident) {
+        return switch (coincident) {
+            case ALL -> true;
+            case SELF_SWITCHING -> load.selfSwitching();
+            case LARGEST -> false;
+        };
     }
 
     private static double reactive(double voltAmperes, double powerFactor) {
@@ -131,10 +137,6 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
                             0,
                             reactive(startVa, startPowerFactor)
                                     - reactive(runningVa, load.powerFactor().fraction())));
-        }
-
-        double size() {
-            return Math.hypot(extraWatts, extraVars);
         }
     }
 }

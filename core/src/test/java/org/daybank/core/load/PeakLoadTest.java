@@ -1,0 +1,176 @@
+package org.daybank.core.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Month;
+import java.util.List;
+import org.daybank.core.quantity.Ratio;
+import org.junit.jupiter.api.Test;
+
+class PeakLoadTest {
+    /** 800 W at 0.8: S = 1000 VA, Q = 600 var; started at 5 times: 5000 VA, at 0.4 2000 W and √(1 − 0.16) · 5000 = 4582.576 var. */
+    private static final Load PUMP = motor("pump", 800, 0.8, 5, true);
+
+    /** 300 W at 0.6: S = 500 VA, Q = 400 var; started at 4 times: 2000 VA, 800 W and 1833.030 var. */
+    private static final Load FREEZER = motor("freezer", 300, 0.6, 4, true);
+
+    /** 600 W at 1: S = 600 VA; started at 2.5 times: 1500 VA, 600 W and 1374.773 var. */
+    private static final Load DRILL = motor("drill", 600, 1, 2.5, false);
+
+    /** 700 W at 0.7: S = 1000 VA, Q = 714.143 var; started at 3 times: 3000 VA, 1200 W and 2749.545 var. */
+    private static final Load SAW = motor("saw", 700, 0.7, 3, false);
+
+    private static final List<Load> ALL = List.of(PUMP, FREEZER, DRILL, SAW);
+
+    private static Load motor(String name, double watts, double powerFactor, double multiple, boolean selfSwitching) {
+        return Loads.named(name, Supply.AC, watts)
+                .hoursPerDay(1.0)
+                .powerFactor(Ratio.of(powerFactor))
+                .startingMultiple(Ratio.of(multiple))
+                .selfSwitching(selfSwitching)
+                .build();
+    }
+
+    @Test
+    void wattsAddUpAndSoDoVars() {
+        PeakLoad peak = PeakLoad.of(ALL, CoincidentStarts.LARGEST);
+
+        // 800 + 300 + 600 + 700 = 2400 W; 600 + 400 + 0 + 714.143 = 1714.143 var; √(2400² + 1714.143²) = 2949.29 VA
+        assertThat(peak.running().watts()).isCloseTo(2400, within(1e-9));
+        assertThat(peak.runningApparent().voltAmperes()).isCloseTo(2949.29, within(0.01));
+    }
+
+    @Test
+    void theLargestStartOnTopOfEverythingElse() {
+        PeakLoad peak = PeakLoad.of(ALL, CoincidentStarts.LARGEST);
+
+        // the pump's: 2400 − 800 + 2000 = 3600 W; 1714.143 − 600 + 4582.576 = 5696.719 var; 6738.89 VA
+        assertThat(peak.surge().watts()).isCloseTo(3600, within(1e-9));
+        assertThat(peak.surgeApparent().voltAmperes()).isCloseTo(6738.89, within(0.01));
+    }
+
+    @Test
+    void whatSwitchesItselfStartsTogetherWithTheLargestStartByHand() {
+        PeakLoad peak = PeakLoad.of(ALL, CoincidentStarts.SELF_SWITCHING);
+
+        // pump 2000, freezer 800, saw 1200 and the drill running 600: 4600 W
+        assertThat(peak.surge().watts()).isCloseTo(4600, within(1e-9));
+        // 4582.576 + 1833.030 + 2749.545 + 0 = 9165.151 var; √(4600² + 9165.151²) = 10254.76 VA
+        assertThat(peak.surgeApparent().voltAmperes()).isCloseTo(10254.76, within(0.01));
+    }
+
+    @Test
+    void everythingStartsAtOnce() {
+        PeakLoad peak = PeakLoad.of(ALL, CoincidentStarts.ALL);
+
+        // 2000 + 800 + 600 + 1200 = 4600 W; 9165.151 + 1374.773 = 10539.924 var; √(4600² + 10539.924²) = 11500 VA: at
+        // one
+        // power factor volt-amperes add up, 5000 + 2000 + 1500 + 3000
+        assertThat(peak.surge().watts()).isCloseTo(4600, within(1e-9));
+        assertThat(peak.surgeApparent().voltAmperes()).isCloseTo(11_500, within(1e-6));
+    }
+
+    @Test
+    void ofSeveralAlikeThatSwitchThemselvesAllStartAndOfThoseSwitchedByHandOne() {
+        Load pumps = PUMP.withCount(3);
+        Load saws = SAW.withCount(3);
+
+        // 3 · 2000 W
+        assertThat(PeakLoad.of(List.of(pumps), CoincidentStarts.SELF_SWITCHING)
+                        .surge()
+                        .watts())
+                .isCloseTo(6000, within(1e-9));
+        // one starts with 1200 W while two run: 2 · 700 + 1200 = 2600 W
+        assertThat(PeakLoad.of(List.of(saws), CoincidentStarts.SELF_SWITCHING)
+                        .surge()
+                        .watts())
+                .isCloseTo(2600, within(1e-9));
+        assertThat(PeakLoad.of(List.of(saws), CoincidentStarts.ALL).surge().watts())
+                .isCloseTo(3600, within(1e-9));
+    }
+
+    @Test
+    void withoutAStartTheSurgeIsTheRunningPeak() {
+        Load kettle = Loads.ac(2000).kind(LoadKind.RESISTIVE).hoursPerDay(0.2).build();
+        PeakLoad peak = PeakLoad.of(List.of(kettle), CoincidentStarts.ALL);
+
+        assertThat(peak.surge()).isEqualTo(peak.running());
+        assertThat(peak.surgeApparent()).isEqualTo(peak.runningApparent());
+        assertThat(peak.runningApparent().voltAmperes()).isCloseTo(2000, within(1e-9));
+    }
+
+    @Test
+    void aStartAtALowPowerFactorAsksNoFewerWattsThanRunning() {
+        // 1.5 · 1000 VA · 0.4 = 600 W, less than the 1000 W of running
+        Load mixer = motor("mixer", 1000, 1, 1.5, false);
+
+        assertThat(PeakLoad.of(List.of(mixer), CoincidentStarts.ALL).surge().watts())
+                .isCloseTo(1000, within(1e-9));
+    }
+
+    @Test
+    void wattsAndVoltAmperesEachCountTheStartThatAsksTheMostOfThem() {
+        // 100 W at 1, six times at 1: 600 W and no vars; 100 W at 1, six times at 0.05: no watts above the running 100
+        // W,
+        // √(1 − 0.0025) · 600 = 599.250 var
+        Load heavy = motor("heavy", 100, 1, 6, false).withStartPowerFactor(Ratio.ONE);
+        Load wattless = motor("wattless", 100, 1, 6, false).withStartPowerFactor(Ratio.of(0.05));
+        PeakLoad peak = PeakLoad.of(List.of(heavy, wattless), CoincidentStarts.LARGEST);
+
+        // 100 + 600 W beat 200 W; in volt-amperes 700 beat √(200² + 599.25²) = 631.75
+        assertThat(peak.surge().watts()).isCloseTo(700, within(1e-9));
+        assertThat(peak.surgeApparent().voltAmperes()).isCloseTo(700, within(1e-9));
+        // beside a load of 1000 var the wattless start asks more volt-amperes: 200 + 600 W, 1600 var against 1100 W,
+        // 1000 var
+        Load vars = motor("vars", 1000 / Math.sqrt(3), 0.5, 1, false);
+        PeakLoad beside = PeakLoad.of(List.of(heavy, wattless, vars), CoincidentStarts.LARGEST);
+        // 577.350 W at 0.5: 1000 var. Watts: 700 + 577.350; VA: √(777.350² + 1599.250²) = 1778.16 against
+        // √(1277.350² + 1000²) = 1622.24
+        assertThat(beside.surge().watts()).isCloseTo(1277.350, within(1e-3));
+        assertThat(beside.surgeApparent().voltAmperes()).isCloseTo(1778.16, within(0.01));
+    }
+
+    @Test
+    void schedulesThatNeverMeetDoNotAddUp() {
+        Load morning = Loads.ac(500)
+                .powerFactor(Ratio.ONE)
+                .windows(List.of(TimeWindow.parse("06:00-08:00")))
+                .build();
+        Load evening = Loads.ac(300)
+                .powerFactor(Ratio.ONE)
+                .windows(List.of(TimeWindow.parse("18:00-20:00")))
+                .build();
+        Load anyTime = Loads.ac(100).powerFactor(Ratio.ONE).hoursPerDay(0.1).build();
+
+        // the load without a known time meets either: 500 + 100 W
+        assertThat(PeakLoad.of(List.of(morning, evening, anyTime), CoincidentStarts.ALL)
+                        .running()
+                        .watts())
+                .isCloseTo(600, within(1e-9));
+    }
+
+    @Test
+    void seasonsThatNeverMeetDoNotAddUp() {
+        Load fan =
+                Loads.ac(60).hoursPerDay(8.0).monthsOfUse(List.of(Month.JULY)).build();
+        Load heater = Loads.ac(900)
+                .hoursPerDay(8.0)
+                .monthsOfUse(List.of(Month.JANUARY))
+                .build();
+
+        assertThat(PeakLoad.of(List.of(fan, heater), CoincidentStarts.ALL)
+                        .running()
+                        .watts())
+                .isCloseTo(900, within(1e-9));
+    }
+
+    @Test
+    void directCurrentLoadsDoNotBurdenTheInverter() {
+        Load pump =
+                Loads.dc(200).kind(LoadKind.INDUCTION_MOTOR).hoursPerDay(1.0).build();
+
+        assertThat(PeakLoad.of(List.of(pump), CoincidentStarts.ALL)).isEqualTo(PeakLoad.NONE);
+        assertThat(PeakLoad.of(List.of(), CoincidentStarts.ALL)).isEqualTo(PeakLoad.NONE);
+    }
+}
