@@ -23,11 +23,21 @@ final class Body {
      * @throws BadRequestResponse when it breaks off
      */
     static byte[] read(Context context) {
+        return read(context, MAX_BYTES);
+    }
+
+    /**
+     * The whole body, up to a limit of the caller's.
+     *
+     * @throws ContentTooLargeResponse when it is larger than the limit
+     * @throws BadRequestResponse when it breaks off
+     */
+    static byte[] read(Context context, int maxBytes) {
         try (InputStream in = context.bodyInputStream()) {
-            byte[] bytes = in.readNBytes(MAX_BYTES + 1);
-            if (bytes.length > MAX_BYTES) {
+            byte[] bytes = in.readNBytes(maxBytes + 1);
+            if (bytes.length > maxBytes) {
                 drain(in);
-                throw new ContentTooLargeResponse("The body is larger than %d bytes".formatted(MAX_BYTES));
+                throw new ContentTooLargeResponse("The body is larger than %d bytes".formatted(maxBytes));
             }
             return bytes;
         } catch (IOException broken) {

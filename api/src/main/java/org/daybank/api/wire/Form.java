@@ -7,6 +7,7 @@ import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.HourlySeries;
 import org.daybank.core.working.Scalars;
 
 /**
@@ -22,6 +23,8 @@ public enum Form {
     QUANTITY,
     /** A number that needs no unit; a ratio may also come as {@code "80 %"}. */
     NUMBER,
+    /** {@code {"unit": "W/m2", "values": […]}}: one number for each hour of a year. */
+    SERIES,
     /** {@code {"amount": "129.00", "currency": "EUR"}}. */
     MONEY,
     /** One of a closed set of camelCase names. */
@@ -54,6 +57,9 @@ public enum Form {
         }
         if (Number.class.isAssignableFrom(type) || (type.isPrimitive() && type != boolean.class)) {
             return NUMBER;
+        }
+        if (type == HourlySeries.class) {
+            return SERIES;
         }
         if (type == Money.class) {
             return MONEY;

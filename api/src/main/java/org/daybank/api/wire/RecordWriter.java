@@ -11,6 +11,7 @@ import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.HourlySeries;
 import org.daybank.core.working.Scalars;
 import org.jspecify.annotations.Nullable;
 
@@ -53,6 +54,7 @@ public final class RecordWriter {
                         .put("amount", ((Money) value).amount())
                         .put("currency", ((Money) value).currency().getCurrencyCode());
             case FLAG -> NODES.booleanNode((Boolean) value);
+            case SERIES -> series((HourlySeries) value);
             case NAME, TEXT -> NODES.textNode(value.toString());
             case OBJECT -> write((Record) value);
         };
@@ -96,6 +98,16 @@ public final class RecordWriter {
         return NODES.objectNode()
                 .<ObjectNode>set("value", number(quantity.baseValue()))
                 .put("unit", quantity.baseUnit().code());
+    }
+
+    private static ObjectNode series(HourlySeries series) {
+        ArrayNode values = NODES.arrayNode(series.size());
+        for (int hour = 0; hour < series.size(); hour++) {
+            values.add(number(series.at(hour)));
+        }
+        ObjectNode members = NODES.objectNode().put("unit", series.unit().code());
+        members.set("values", values);
+        return members;
     }
 
     private static JsonNode list(List<?> list) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.HourlySeries;
 import org.daybank.core.working.Scalars;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +46,10 @@ final class Scalar {
                                 node,
                                 pointer,
                                 "an amount, as in {\"amount\": \"129.00\", \"currency\": \"EUR\"}");
+            case SERIES ->
+                node instanceof ObjectNode members
+                        ? hourly(members, pointer)
+                        : refuse(node, pointer, "a series, as in {\"unit\": \"W/m2\", \"values\": [0, 0, …]}");
             case NUMBER -> number(type, node, pointer);
             case FLAG ->
                 node.isBoolean() || (flat && node.isTextual())
@@ -81,6 +86,29 @@ final class Scalar {
             quantities.addObject().<ObjectNode>set("value", value).set("unit", unit);
         }
         return quantities;
+    }
+
+    private @Nullable Object hourly(ObjectNode series, String pointer) {
+        Binder.refuseUnknown(SERIES_MEMBERS, series, pointer, problems);
+        JsonNode unit = series.path("unit");
+        JsonNode values = series.path("values");
+        if (!unit.isTextual() || !values.isArray()) {
+            return refuse(series, pointer, "a series, as in {\"unit\": \"W/m2\", \"values\": [0, 0, …]}");
+        }
+        double[] numbers = new double[values.size()];
+        for (int hour = 0; hour < numbers.length; hour++) {
+            JsonNode value = values.get(hour);
+            if (!value.isNumber()) {
+                return refuse(value, pointer + "/values/" + hour, "a number without quotes");
+            }
+            numbers[hour] = value.doubleValue();
+        }
+        try {
+            return HourlySeries.of(unit.textValue(), numbers);
+        } catch (IllegalArgumentException refused) {
+            problems.add(pointer, "unreadable", "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
+            return null;
+        }
     }
 
     private @Nullable Object quantity(Class<?> type, ObjectNode members, String pointer) {

@@ -52,6 +52,22 @@ public final class HourlySeries {
         return new HourlySeries(SpeedUnit.METRE_PER_SECOND, values);
     }
 
+    /**
+     * Numbers of the unit with a UCUM code: {@code W/m2}, {@code Cel} or {@code m/s}.
+     *
+     * @throws IllegalArgumentException when a number is not finite, or the unit is another
+     */
+    public static HourlySeries of(String unitCode, double... values) {
+        return switch (unitCode) {
+            case "W/m2" -> wattsPerSquareMetre(values);
+            case "Cel" -> celsius(values);
+            case "m/s" -> metresPerSecond(values);
+            default ->
+                throw new IllegalArgumentException(
+                        "'%s' is not a unit of hourly weather: W/m2, Cel or m/s are".formatted(unitCode));
+        };
+    }
+
     /** The unit of every number. */
     public Unit unit() {
         return unit;
