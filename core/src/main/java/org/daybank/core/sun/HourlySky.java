@@ -29,6 +29,11 @@ public final class HourlySky {
         return new HourlySky(weather, policy, path, Components.of(weather, path));
     }
 
+    /** Where the sun stands in every hour. */
+    public SunPath path() {
+        return path;
+    }
+
     /** The weather year with global, direct and diffuse irradiance all there. */
     public WeatherYear completed() {
         return weather.withGlobal(HourlySeries.wattsPerSquareMetre(light.global))

@@ -1,16 +1,19 @@
 package org.daybank.core.sun;
 
 import java.time.ZoneOffset;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.site.HourCalendar;
+import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.Place;
 
 /**
- * The sun in the middle of every hour of a year, as a direction in plain numbers.
+ * The sun in the middle of every hour of a year, found once and read hour by hour. Unchangeable.
  *
  * <p>Between the midnights of a day the hour angle and the sine of the declination run straight: the error stays under
  * 0.001°, and no sine or cosine has to be found hour by hour.
  */
-final class SunPath {
+public final class SunPath {
     private static final int HOURS_OF_A_DAY = 24;
     private static final double MINUTES_OF_A_DAY = 1440;
 
@@ -30,7 +33,8 @@ final class SunPath {
         normalExtraterrestrial = new double[hours / HOURS_OF_A_DAY];
     }
 
-    static SunPath of(Place place, HourCalendar calendar, SunPolicy policy) {
+    /** Follows the sun through a year. */
+    public static SunPath of(Place place, HourCalendar calendar, SunPolicy policy) {
         SunPath path = new SunPath(calendar.hours());
         double solarConstant = policy.solarConstant().wattsPerSquareMetre();
         double before = Double.NaN;
@@ -72,5 +76,34 @@ final class SunPath {
             cosHour = turnedCosine;
             sinDelta += declinationStep;
         }
+    }
+
+    /** How many hours. */
+    public int hours() {
+        return up.length;
+    }
+
+    /** Angle between the sun's centre and straight up in the middle of an hour, as if there were no air. */
+    public Angle zenith(int hour) {
+        return Angle.radians(Math.atan2(Math.hypot(north[hour], east[hour]), up[hour]));
+    }
+
+    /** Where the sun stands in the middle of an hour, clockwise from north, from 0° to below 360°. */
+    public Angle azimuth(int hour) {
+        return Angle.degrees((Math.toDegrees(Math.atan2(east[hour], north[hour])) + 360) % 360);
+    }
+
+    /** What the sun sends on a plane that faces it, outside the air. */
+    public Irradiance normalExtraterrestrial(int hour) {
+        return Irradiance.wattsPerSquareMetre(normalExtraterrestrial[hour / HOURS_OF_A_DAY]);
+    }
+
+    /** What the sun sends on the horizontal outside the air, in the middle of every hour. */
+    public HourlySeries extraterrestrial() {
+        double[] watts = new double[up.length];
+        for (int hour = 0; hour < watts.length; hour++) {
+            watts[hour] = normalExtraterrestrial[hour / HOURS_OF_A_DAY] * Math.max(0, up[hour]);
+        }
+        return HourlySeries.wattsPerSquareMetre(watts);
     }
 }

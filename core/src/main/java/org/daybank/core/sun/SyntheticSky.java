@@ -37,11 +37,8 @@ final class SyntheticSky {
         this.path = path;
         this.dice = dice;
         global = new double[path.up.length];
-        extraterrestrial = new double[path.up.length];
+        extraterrestrial = path.extraterrestrial().values();
         clearness = new double[path.up.length / HOURS_OF_A_DAY];
-        for (int hour = 0; hour < extraterrestrial.length; hour++) {
-            extraterrestrial[hour] = path.normalExtraterrestrial[hour / HOURS_OF_A_DAY] * Math.max(0, path.up[hour]);
-        }
     }
 
     /**

@@ -12,8 +12,9 @@
  * <p>The hourly path makes the sky of a {@link org.daybank.core.site.WeatherYear} ready once
  * ({@link org.daybank.core.sun.HourlySky}: where the sun stands, direct and diffuse light) and turns it onto any number of
  * planes; an {@link org.daybank.core.sun.Exposure} says how a plane lies in its surroundings, an
- * {@link org.daybank.core.sun.HourlySun} what falls on it. {@link org.daybank.core.sun.SolarPosition} and
- * {@link org.daybank.core.sun.SunTimes} answer for single instants and days.
+ * {@link org.daybank.core.sun.HourlySun} what falls on it. {@link org.daybank.core.sun.SunPath} follows the sun
+ * through a year; {@link org.daybank.core.sun.SolarPosition} and {@link org.daybank.core.sun.SunTimes} answer for single
+ * instants and days.
  * {@link org.daybank.core.sun.SyntheticWeather} makes up weather years from the twelve means of a site.
  *
  * <p>Azimuth is counted clockwise from north; times of day are solar times in the

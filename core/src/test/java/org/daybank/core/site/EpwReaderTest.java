@@ -138,6 +138,13 @@ class EpwReaderTest {
     }
 
     @Test
+    void aPlaceThatCannotBeIsNamed() {
+        assertRefused(
+                EpwTexts.withLine(1, line -> line.replace("46.87", "96.87")),
+                "line 1: A latitude must be from −90 to 90 degrees but is 96.87");
+    }
+
+    @Test
     void somethingElseIsNoWeather() {
         assertRefused(
                 "",

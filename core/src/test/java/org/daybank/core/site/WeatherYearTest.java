@@ -82,4 +82,28 @@ class WeatherYearTest {
         assertThatThrownBy(() -> HourlySeries.celsius(1, Double.NaN))
                 .hasMessageContaining("Hour 1 must be a finite number of °C but is NaN");
     }
+
+    @Test
+    void aLeapYearGivenWithoutItsDaySkipsIt() {
+        HourCalendar skipping = new HourCalendar(2020, 8760);
+
+        assertThat(skipping.date(58)).hasToString("2020-02-28");
+        assertThat(skipping.date(59)).hasToString("2020-03-01");
+        assertThat(new HourCalendar(2020, 8784).date(59)).hasToString("2020-02-29");
+        assertThatThrownBy(() -> new HourCalendar(2021, 8784)).hasMessageContaining("2021 is no leap year");
+        assertThatThrownBy(() -> new HourCalendar(2021, 24)).hasMessageContaining("8760 or 8784 hours but here are 24");
+    }
+
+    @Test
+    void seriesAreEqualByUnitAndNumbers() {
+        HourlySeries air = HourlySeries.celsius(1, 2, 4);
+
+        assertThat(air).isEqualTo(HourlySeries.celsius(1, 2, 4)).hasSameHashCodeAs(HourlySeries.celsius(1, 2, 4));
+        assertThat(air).isNotEqualTo(HourlySeries.metresPerSecond(1, 2, 4)).isNotEqualTo(HourlySeries.celsius(1, 2));
+        assertThat(air.mean(1, 3)).isEqualTo(3);
+        assertThat(air).hasToString("3 hours in °C");
+        double[] copy = air.values();
+        copy[0] = 100;
+        assertThat(air.at(0)).isEqualTo(1);
+    }
 }

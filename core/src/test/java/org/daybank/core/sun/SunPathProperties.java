@@ -1,6 +1,8 @@
 package org.daybank.core.sun;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.time.Duration;
 import java.time.ZoneOffset;
@@ -42,6 +44,16 @@ class SunPathProperties {
                 + square(path.east[hour] - level * sun.azimuth().sine()));
 
         assertThat(Math.toDegrees(off)).isLessThan(TOLERANCE_DEGREES);
+        assertThat(path.zenith(hour).degrees()).isCloseTo(sun.zenith().degrees(), within(TOLERANCE_DEGREES));
+        assertThat((path.azimuth(hour).minus(sun.azimuth()).degrees() + 540) % 360 - 180)
+                .isCloseTo(0, within(TOLERANCE_DEGREES / Math.max(1e-9, level)));
+        // the distance is that of midnight: a day changes it by less than 0.03 %
+        assertThat(path.normalExtraterrestrial(hour).wattsPerSquareMetre())
+                .isCloseTo(sun.extraterrestrial(SunPolicy.standard()).wattsPerSquareMetre(), withinPercentage(0.07));
+        assertThat(path.extraterrestrial().at(hour))
+                .isCloseTo(
+                        path.normalExtraterrestrial(hour).wattsPerSquareMetre() * Math.max(0, path.up[hour]),
+                        within(1e-9));
     }
 
     private static double square(double x) {
