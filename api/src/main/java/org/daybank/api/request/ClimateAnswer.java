@@ -14,7 +14,12 @@ import org.jspecify.annotations.Nullable;
  * @param hours how many
  * @param weather the hours, ready to stand in a brief; absent unless asked for
  */
-public record ClimateAnswer(Site site, Place place, int year, int hours, @Nullable WeatherYear weather) {
+public record ClimateAnswer(
+        Site site,
+        Place place,
+        int year,
+        int hours,
+        @Nullable WeatherYear weather) {
     /** What a weather year shows. */
     public static ClimateAnswer of(WeatherYear weather, boolean withWeather) {
         return new ClimateAnswer(

@@ -54,11 +54,7 @@ public final class SystemDesigner {
     public static SystemDesign design(DesignBrief brief, Catalog catalog) {
         LoadProfile loads = LoadProfile.of(brief.demand(), brief.policy().load());
         MonthlySun sun = sunOnArray(brief, loads);
-        Search search = new Search(
-                brief,
-                catalog,
-                loads,
-                sunshine(brief, sun.plane()));
+        Search search = new Search(brief, catalog, loads, sunshine(brief, sun.plane()));
 
         List<Candidate> complete = new ArrayList<>();
         List<NominalVoltage.PassedOver> passedOver = new ArrayList<>();
