@@ -16,8 +16,8 @@ import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
 import org.daybank.core.sun.SunPolicy;
-import org.jspecify.annotations.Nullable;
 import org.daybank.core.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How many modules cover the need of every month, through a controller that tracks their best point?

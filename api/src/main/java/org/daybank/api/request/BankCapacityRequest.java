@@ -19,9 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param policy what is assumed
  */
 public record BankCapacityRequest(
-        @Inline BankDemand demand,
-        @Nullable List<Battery> batteries,
-        BankPolicy policy) {
+        @Inline BankDemand demand, @Nullable List<Battery> batteries, BankPolicy policy) {
     /**
      * The capacity and the layouts that reach it.
      *

@@ -16,8 +16,8 @@ import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.jspecify.annotations.Nullable;
 import org.daybank.core.working.Checks;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which charge controllers fit an array and a bank?

@@ -17,9 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param policy what is assumed
  */
 public record InverterSelectionRequest(
-        @Inline InverterNeed need,
-        @Nullable List<Inverter> inverters,
-        InverterPolicy policy) {
+        @Inline InverterNeed need, @Nullable List<Inverter> inverters, InverterPolicy policy) {
     /** Asks the library. */
     public InverterSelection answer() {
         return InverterSelection.of(need, inverters == null ? Catalog.sample().inverters() : inverters, policy);

@@ -14,9 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param catalog the products on offer; the bundled sample when absent
  */
 public record SystemDesignRequest(
-        @Inline DesignBrief brief,
+        @Inline DesignBrief brief, @Nullable Catalog catalog) {
 
-        @Nullable Catalog catalog) {
     /** Asks the library. */
     public SystemDesign answer() {
         return SystemDesigner.design(brief, catalog == null ? Catalog.sample() : catalog);
