@@ -8,20 +8,63 @@ import java.util.stream.Stream;
 import org.daybank.api.http.Answers;
 import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Contract;
+import org.daybank.api.http.Offers;
 import org.daybank.api.http.Route;
+import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
-import org.daybank.core.bank.BankCapacity;
+import org.daybank.api.request.ChargeSettingsRequest;
+import org.daybank.api.request.ChargerSelectionRequest;
+import org.daybank.api.request.EnergyBudgetRequest;
+import org.daybank.api.request.InverterSelectionRequest;
+import org.daybank.api.request.SunRequest;
+import org.daybank.api.request.SystemDesignRequest;
+import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.design.SystemDesign;
+import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.load.EnergyBudget;
 
 /** Every route there is. */
 final class Routes {
-    /** The calls of the library. */
-    static final List<Calculation<?, ?>> CALCULATIONS = List.of(calculation(
-                    "/v1/bank-capacity",
-                    BankCapacityRequest.class,
-                    BankCapacity.class,
-                    asked -> BankCapacity.needed(asked.demand(), asked.policy()))
-            .working(BankCapacity::working)
-            .alsoFlat());
+    /** The calls of the library, in the order of the job. */
+    static final List<Calculation<?, ?>> CALCULATIONS = List.of(
+            calculation("/v1/energy-budget", EnergyBudgetRequest.class, EnergyBudget.class, EnergyBudgetRequest::answer)
+                    .working(EnergyBudget::working),
+            calculation(
+                            "/v1/bank-capacity",
+                            BankCapacityRequest.class,
+                            BankCapacityRequest.Answer.class,
+                            BankCapacityRequest::answer)
+                    .working(answer -> answer.capacity().working())
+                    .alsoFlat(),
+            calculation("/v1/sun", SunRequest.class, SunRequest.Answer.class, SunRequest::answer)
+                    .working(answer -> answer.sun().working()),
+            calculation(
+                            "/v1/array-size",
+                            ArraySizeRequest.class,
+                            ArraySizeRequest.Answer.class,
+                            ArraySizeRequest::answer)
+                    .working(ArraySizeRequest.Answer::working),
+            calculation(
+                    "/v1/charger-selection",
+                    ChargerSelectionRequest.class,
+                    ChargerSelection.class,
+                    ChargerSelectionRequest::answer),
+            calculation(
+                    "/v1/inverter-selection",
+                    InverterSelectionRequest.class,
+                    InverterSelection.class,
+                    InverterSelectionRequest::answer),
+            calculation(
+                            "/v1/charge-settings",
+                            ChargeSettingsRequest.class,
+                            ChargeSettings.class,
+                            ChargeSettingsRequest::answer)
+                    .working(ChargeSettings::working)
+                    .alsoFlat(),
+            calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
+                    .cautions(SystemDesign::cautions)
+                    .working(SystemDesign::working));
 
     private Routes() {}
 
@@ -32,7 +75,10 @@ final class Routes {
                 get("/openapi.yaml", contract::yaml),
                 get("/openapi.json", contract::json),
                 get("/v1/examples", contract::examples),
-                get("/v1/examples/{name}", contract::example));
+                get("/v1/examples/{name}", contract::example),
+                get("/v1/catalog", Offers::catalog),
+                get("/v1/catalog/{kind}", Offers::kind),
+                get("/v1/typical-loads", Offers::typicalLoads));
         return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()))
                 .toList();
     }

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.api.wire.Bound;
+import org.daybank.api.wire.Form;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 
@@ -26,12 +28,18 @@ final class Envelope {
         return envelope;
     }
 
-    /** The components of a result that can be asked for one by one. */
+    /** The components of a result that can be asked for one by one: those that are one value. */
     static List<String> figures(Calculation<?, ?> calculation) {
-        return Shape.of(calculation.result()).parts().stream()
+        return figures(Shape.of(calculation.result())).toList();
+    }
+
+    private static Stream<String> figures(Shape shape) {
+        return shape.parts().stream()
                 .filter(part -> !part.untold())
-                .map(Shape.Part::name)
-                .toList();
+                .flatMap(part -> part.inline()
+                        ? figures(Shape.of(part.raw()))
+                        : Stream.of(part.name())
+                                .filter(name -> part.raw() != List.class && Form.of(part.raw()) != Form.OBJECT));
     }
 
     private static ArrayNode list(List<? extends Record> records) {

@@ -1,13 +1,43 @@
 package org.daybank.api.request;
 
+import java.util.List;
 import org.daybank.api.wire.Inline;
+import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.BankDemand;
+import org.daybank.core.bank.BankNeed;
 import org.daybank.core.bank.BankPolicy;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.catalog.Catalog;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Which capacity does a demand call for?
+ * Which capacity does a demand call for, and which batteries make it up?
  *
  * @param demand what is asked of the bank
+ * @param batteries batteries on offer; those of another chemistry are left aside; the bundled sample when absent
  * @param policy what is assumed
  */
-public record BankCapacityRequest(@Inline BankDemand demand, BankPolicy policy) {}
+public record BankCapacityRequest(
+        @Inline BankDemand demand, @Nullable List<Battery> batteries, BankPolicy policy) {
+    /**
+     * The capacity and the layouts that reach it.
+     *
+     * @param capacity what the demand calls for
+     * @param layouts batteries of the chemistry, ranked and rejected
+     */
+    public record Answer(@Inline BankCapacity capacity, BankSelection layouts) {}
+
+    /** Asks the library. */
+    public Answer answer() {
+        List<Battery> offered = batteries == null ? Catalog.sample().batteries() : batteries;
+        return new Answer(
+                BankCapacity.needed(demand, policy),
+                BankSelection.of(
+                        BankNeed.of(demand),
+                        offered.stream()
+                                .filter(battery -> battery.chemistry() == demand.chemistry())
+                                .toList(),
+                        policy));
+    }
+}

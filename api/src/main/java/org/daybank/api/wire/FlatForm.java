@@ -13,7 +13,7 @@ import org.daybank.core.working.Scalars;
 
 /**
  * A request as query parameters: every component, however deep, by its bare name. {@code autonomy=3d} stands for
- * {@code {"policy": {"autonomy": "3d"}}}.
+ * {@code {"policy": {"autonomy": "3d"}}}. Lists of records, as data sheets, have no place in it.
  */
 public final class FlatForm<R extends Record> {
     private final Class<R> type;
@@ -67,10 +67,14 @@ public final class FlatForm<R extends Record> {
             String at = part.inline() ? pointer : pointer + "/" + part.name();
             if (part.inline() || (Form.of(part.raw()) == Form.OBJECT && !Scalars.readable(part.raw()))) {
                 gather(Shape.of(part.raw()), at);
-            } else if (pointers.put(part.name(), at) != null) {
+            } else if (!holdsRecords(part) && pointers.put(part.name(), at) != null) {
                 throw new IllegalArgumentException("%s has two components called %s".formatted(type, part.name()));
             }
         }
+    }
+
+    private static boolean holdsRecords(Shape.Part part) {
+        return part.raw() == List.class && Form.of(Shape.Part.raw(Shape.Part.argument(part.type()))) == Form.OBJECT;
     }
 
     private static void put(ObjectNode tree, String pointer, List<String> texts) {

@@ -68,17 +68,21 @@ public final class RecordWriter {
     }
 
     /**
-     * The value of a component by its name; null when it is absent.
+     * The value of a component by the name under which it is written; null when it is absent.
      *
      * @throws IllegalArgumentException when the record has no such component
      */
     public static @Nullable Object component(Record record, String name) {
-        return Shape.of(record.getClass()).parts().stream()
-                .filter(part -> part.name().equals(name))
-                .findFirst()
-                .map(part -> Optional.ofNullable(present(part.in(record))))
-                .orElseThrow(() -> new IllegalArgumentException("No component " + name))
-                .orElse(null);
+        for (Shape.Part part : Shape.of(record.getClass()).parts()) {
+            Object value = part.in(record);
+            if (part.inline() && value != null && Shape.of(part.raw()).names().contains(name)) {
+                return component((Record) value, name);
+            }
+            if (!part.inline() && part.name().equals(name)) {
+                return present(value);
+            }
+        }
+        throw new IllegalArgumentException("No component " + name);
     }
 
     private static JsonNode number(Object value) {

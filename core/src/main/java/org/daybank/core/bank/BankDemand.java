@@ -45,7 +45,8 @@ public record BankDemand(
 
         @Assumed(value = "0 A", source = "no surge stated") Current surgeCurrent)
         implements BankDemandBuilder.With {
-    private static final List<Voltage> BUSES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
+    /** What a bus may be called. */
+    static final List<Voltage> BUSES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
 
     /**
      * Resolves what was left out.

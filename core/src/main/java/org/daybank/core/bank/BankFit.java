@@ -33,6 +33,9 @@ public record BankFit(
         @Nullable BankCapacity capacity,
         @Nullable BankLayout layout,
         List<Finding> limits) {
+    /** A capacity that falls short of the need by no more than this share reaches it: no string is added for rounding. */
+    private static final double ROUNDING = 1e-9;
+
     /** Keeps a copy. */
     public BankFit {
         limits = List.copyOf(limits);
@@ -54,7 +57,7 @@ public record BankFit(
         boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
         Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
         int series = seriesCount(need, battery, limits);
-        judgeCold(need, battery, temperature, policy, limits);
+        judgeCold(battery, temperature, policy, limits);
         Optional<Ratio> factor = battery.temperatureFactor(temperature);
         limits.add(
                 factor.isPresent()
@@ -116,8 +119,7 @@ public record BankFit(
         return whole ? series : 0;
     }
 
-    private static void judgeCold(
-            BankNeed need, Battery battery, Temperature temperature, BankPolicy policy, List<Finding> limits) {
+    private static void judgeCold(Battery battery, Temperature temperature, BankPolicy policy, List<Finding> limits) {
         limits.add(Finding.atLeast(
                 "chargingTemperature",
                 temperature,
@@ -127,17 +129,6 @@ public record BankFit(
                         : "Its heater keeps it at %s or above; it may be charged from %s.",
                 temperature,
                 battery.coldestCharge()));
-        Power heater = battery.heater();
-        if (heater != null) {
-            Power asked = need.heaterPower(need.lowest());
-            limits.add(Finding.atMost(
-                    "heaterPower",
-                    asked,
-                    heater,
-                    "The box loses %s on the coldest days; the heater of one battery gives %s.",
-                    asked,
-                    heater));
-        }
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
             Temperature freezing =
                     Electrolyte.freezingPoint(policy.depthOfDischarge().leadAcid());
@@ -157,9 +148,9 @@ public record BankFit(
         Current running = capacity.demand().runningCurrent();
         Charge required = capacity.requiredCapacity();
         int parallel = (int)
-                Math.max(1, Math.ceil(required.dividedBy(battery.capacity().slowest()) - 1e-9));
+                Math.max(1, Math.ceil(required.dividedBy(battery.capacity().slowest()) - ROUNDING));
         BankLayout layout = BankLayout.of(battery, need.nominalVoltage(), series, parallel);
-        while (layout.capacityAt(running).compareTo(required) < 0) {
+        while (layout.capacityAt(running).compareTo(required.times(1 - ROUNDING)) < 0) {
             layout = BankLayout.of(battery, need.nominalVoltage(), series, layout.parallel() + 1);
         }
         return layout;
@@ -167,6 +158,18 @@ public record BankFit(
 
     private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
         Battery battery = layout.battery();
+        Power heater = battery.heater();
+        if (heater != null) {
+            Power asked = need.heaterPower(need.lowest());
+            Power heaters = heater.times(layout.count());
+            limits.add(Finding.atMost(
+                    "heaterPower",
+                    asked,
+                    heaters,
+                    "The box loses %s on the coldest days; the heaters of all batteries give %s.",
+                    asked,
+                    heaters));
+        }
         limits.add(Finding.that(
                 "parallelStrings",
                 layout.parallel() <= battery.mostInParallel(),

@@ -23,7 +23,7 @@ import org.daybank.core.working.ToldElsewhere;
  * @param ratedCapacity at the slowest published discharge
  * @param ratedEnergy rated capacity at the true nominal voltage
  * @param resistance of the whole bank when full
- * @param shortCircuitCurrent what flows when its terminals are bridged, {@code U / R}, the cable left out
+ * @param shortCircuitCurrent what flows when the terminals of the full bank are bridged, {@code U_oc / R}, the cable left out
  * @param minimumChargeCurrent least that keeps it healthy
  * @param maximumChargeCurrent most that it may be charged with for hours
  * @param maximumDischargeCurrent most that it gives for hours
@@ -68,7 +68,7 @@ public record BankLayout(
                 rated,
                 rated.times(trueNominal),
                 resistance,
-                trueNominal.dividedBy(resistance),
+                traits.openCircuit().times(battery.cells() * series).dividedBy(resistance),
                 rated.dividedBy(TimeSpan.hours(1)).times(traits.minimumChargeRate()),
                 battery.maximumChargeCurrent().times(parallel),
                 battery.maximumDischargeCurrent().times(parallel),

@@ -56,10 +56,16 @@ public record BankNeed(
         heaterSetPoint = Policies.otherwise(heaterSetPoint, BankNeed.class, "heaterSetPoint");
         new Checks()
                 .required("dailyEnergy", dailyEnergy)
-                .atLeast("dailyEnergy", dailyEnergy, Energy.ZERO)
-                .atLeast("worstDailyEnergy", worstDailyEnergy, Energy.ZERO)
+                .within("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
+                .within("worstDailyEnergy", worstDailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
                 .required("nominalVoltage", nominalVoltage)
+                .that(
+                        nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
+                        "nominalVoltage",
+                        "outOfRange",
+                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                 .required("lowest", lowest)
+                .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))
                 .atLeast("runningPower", runningPower, Power.ZERO)
                 .atLeast("continuousPower", continuousPower, Power.ZERO)
                 .atLeast("surgePower", surgePower, Power.ZERO)

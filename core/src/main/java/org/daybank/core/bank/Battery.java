@@ -16,6 +16,7 @@ import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,7 +76,7 @@ public record Battery(
      * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
      */
     public Battery {
-        mostInParallel = Objects.requireNonNullElse(mostInParallel, 4);
+        mostInParallel = Policies.otherwise(mostInParallel, Battery.class, "mostInParallel");
         new Checks()
                 .required("model", model)
                 .required("chemistry", chemistry)

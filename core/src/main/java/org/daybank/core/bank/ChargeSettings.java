@@ -22,7 +22,8 @@ import org.daybank.core.working.Working;
  * @param disconnect voltage at which loads are switched off
  * @param reconnect voltage at which they come back
  * @param compensation change of the charging voltages of the bank for each kelvin over 25 °C; zero for lithium
- * @param absorptionWhenCold absorption voltage at the coldest bank temperature: the highest the bus sees
+ * @param absorptionWhenCold absorption voltage at the coldest bank temperature: the highest the bus sees in an everyday
+ *     charge; an equalising charge goes higher still
  * @param absorptionWhenHot absorption voltage at the hottest bank temperature
  * @param chargingFrom coldest cell temperature at which charging is allowed; only lithium has one
  */
@@ -56,7 +57,11 @@ public record ChargeSettings(
             new Checks()
                     .required("chemistry", chemistry)
                     .required("nominalVoltage", nominalVoltage)
-                    .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                    .that(
+                            nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
+                            "nominalVoltage",
+                            "outOfRange",
+                            "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                     .required("coldest", coldest)
                     .required("hottest", hottest)
                     .that(
@@ -97,10 +102,13 @@ public record ChargeSettings(
 
     /** How far a charging voltage moves at a temperature; beyond the clamps no further. */
     private static Voltage shift(VoltageCoefficient compensation, Temperature temperature, ChargePolicy policy) {
-        Temperature clamped = temperature.compareTo(policy.coldestCompensated()) < 0
+        return compensation.times(clamped(temperature, policy).minus(REFERENCE));
+    }
+
+    private static Temperature clamped(Temperature temperature, ChargePolicy policy) {
+        return temperature.compareTo(policy.coldestCompensated()) < 0
                 ? policy.coldestCompensated()
                 : temperature.compareTo(policy.warmestCompensated()) > 0 ? policy.warmestCompensated() : temperature;
-        return compensation.times(clamped.minus(REFERENCE));
     }
 
     /** The steps, as one would write them on paper. */
@@ -123,7 +131,7 @@ public record ChargeSettings(
                         "%s + %s · (%s − 25 °C)",
                         absorption,
                         compensation,
-                        facts.coldest())
+                        clamped(facts.coldest(), policy))
                 .build();
     }
 }

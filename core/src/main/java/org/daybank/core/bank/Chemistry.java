@@ -27,6 +27,7 @@ public enum Chemistry {
      * @param family which family it belongs to
      * @param nominalCellVoltage true nominal voltage of a cell, for arithmetic
      * @param cellsPer12V cells in series that make a battery for a 12 V bus
+     * @param openCircuit voltage of a full cell at rest
      * @param absorption voltage held until the bank is full
      * @param floating voltage held afterwards
      * @param equalisation voltage of the occasional equalising charge; only vented cells have one
@@ -46,6 +47,7 @@ public enum Chemistry {
             BatteryFamily family,
             Voltage nominalCellVoltage,
             int cellsPer12V,
+            Voltage openCircuit,
             Voltage absorption,
             Voltage floating,
             Optional<Voltage> equalisation,
@@ -99,6 +101,7 @@ public enum Chemistry {
                     row.value(BatteryFamily.class, "family"),
                     volts(row, "nominal_V"),
                     row.value(Integer.class, "cellsPer12V"),
+                    volts(row, "openCircuit_V"),
                     volts(row, "absorption_V"),
                     volts(row, "float_V"),
                     row.optionalValue(Double.class, "equalisation_V").map(Voltage::volts),

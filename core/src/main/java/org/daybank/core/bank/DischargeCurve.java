@@ -41,23 +41,29 @@ public record DischargeCurve(List<Point> points) {
     /**
      * Sorts the points.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is none, or a slower discharge yields less
+     * @throws org.daybank.core.working.InvalidInput when there is none, or a slower discharge yields less or is no slower
      */
     public DischargeCurve {
         new Checks().notEmpty("points", points).done();
         points = points.stream().sorted(Comparator.comparing(Point::over)).toList();
+        Checks order = new Checks();
         for (int i = 1; i < points.size(); i++) {
             Point faster = points.get(i - 1);
             Point slower = points.get(i);
-            new Checks()
-                    .that(
+            order.that(
                             slower.capacity().compareTo(faster.capacity()) >= 0,
                             "points",
                             "inconsistent",
                             "capacity over %s is %s, less than %s over %s"
                                     .formatted(slower.over(), slower.capacity(), faster.capacity(), faster.over()))
-                    .done();
+                    .that(
+                            slower.amperes() < faster.amperes(),
+                            "points",
+                            "inconsistent",
+                            "%s over %s takes no smaller current than %s over %s"
+                                    .formatted(slower.capacity(), slower.over(), faster.capacity(), faster.over()));
         }
+        order.done();
     }
 
     /** Reads points written as {@code "5 h: 180 Ah; 20 h: 220 Ah"}. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.Checks;
 
 /**
  * Share of the rated capacity that a battery delivers at a temperature, from published points; linear between them, never
@@ -15,17 +16,34 @@ import org.daybank.core.quantity.Temperature;
  * @param points share by temperature in °C
  */
 public record TemperatureCurve(List<Point> points) {
+    private static final Ratio LEAST = Ratio.of(0.05);
+    private static final Ratio MOST = Ratio.of(1.5);
 
     /**
      * One published point.
      *
      * @param temperature of the cells
-     * @param share of the rated capacity, above 0
+     * @param share of the rated capacity, from 0.05 to 1.5
      */
     public record Point(Temperature temperature, Ratio share) {}
 
-    /** Keeps a copy, coldest first. */
+    /**
+     * Keeps a copy, coldest first.
+     *
+     * @throws org.daybank.core.working.InvalidInput when there is no point, a share is none that a battery delivers, or two
+     *     points stand at one temperature
+     */
     public TemperatureCurve {
+        Checks checks = new Checks().notEmpty("points", points);
+        for (int i = 0; i < points.size(); i++) {
+            checks.within("points/" + i + "/share", points.get(i).share(), LEAST, MOST);
+        }
+        checks.that(
+                        points.stream().map(Point::temperature).distinct().count() == points.size(),
+                        "points",
+                        "inconsistent",
+                        "points must each stand at a temperature of their own")
+                .done();
         points = points.stream()
                 .sorted((a, b) -> a.temperature().compareTo(b.temperature()))
                 .toList();
@@ -35,7 +53,7 @@ public record TemperatureCurve(List<Point> points) {
     public static TemperatureCurve parse(CharSequence text) {
         return new TemperatureCurve(Arrays.stream(text.toString().split(";", -1))
                 .map(point -> point.split(":", 2))
-                .map(pair -> new Point(Temperature.parse(pair[0]), Ratio.parse(pair[1])))
+                .map(pair -> new Point(Temperature.parse(pair[0]), Ratio.parse(pair.length < 2 ? "" : pair[1])))
                 .toList());
     }
 

@@ -5,29 +5,38 @@ import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.VolumeFlow;
 
 /**
- * The air that a lead-acid bank needs so that its hydrogen stays below 4 %.
+ * The air that a lead-acid bank needs so that its hydrogen stays below 4 %: {@code Q = 0.05 · n · I_gas · C_rt · 10⁻³} in
+ * m³/h with n cells in series; IEC 62485-2, clause 7. C_rt is taken at the slowest discharge, which is never less than the
+ * ten-hour capacity that the standard means.
  *
- * @param flow {@code Q = 0.05 · n · I_gas · C_rt · 10⁻³} in m³/h, with n cells in series and the gassing current at boost
- *     voltage: 20 mA/Ah vented, 8 mA/Ah valve-regulated; IEC 62485-2, clause 7
- * @param openings area of the inlet, and the same again of the outlet: {@code 28 · Q} cm²; IEC 62485-2, clause 7
+ * @param chargingFlow at the gassing current of boost charging up to 2.40 V a cell: 20 mA/Ah vented, 8 mA/Ah valve-regulated
+ * @param equalisingFlow at the current of an equalising charge, C/20 or 50 mA/Ah; vented cells only
+ * @param flow the larger of the two
+ * @param openings area of the inlet, and the same again of the outlet: {@code 28 · Q} cm²
  */
-public record Ventilation(VolumeFlow flow, CrossSection openings) {
+public record Ventilation(
+        VolumeFlow chargingFlow, Optional<VolumeFlow> equalisingFlow, VolumeFlow flow, CrossSection openings) {
+    private static final double EQUALISING_MILLIAMPERES = 50;
 
     /** The air that a bank needs; none for lithium. */
     public static Optional<Ventilation> of(BankLayout layout) {
-        double gassingMilliamperes = switch (layout.battery().chemistry()) {
-            case VENTED_LEAD_ACID -> 20;
-            case AGM, GEL -> 8;
-            case LITHIUM_IRON_PHOSPHATE -> 0;
+        return switch (layout.battery().chemistry()) {
+            case VENTED_LEAD_ACID ->
+                Optional.of(of(flow(layout, 20), Optional.of(flow(layout, EQUALISING_MILLIAMPERES))));
+            case AGM, GEL -> Optional.of(of(flow(layout, 8), Optional.empty()));
+            case LITHIUM_IRON_PHOSPHATE -> Optional.empty();
         };
-        if (gassingMilliamperes == 0) {
-            return Optional.empty();
-        }
+    }
+
+    private static Ventilation of(VolumeFlow charging, Optional<VolumeFlow> equalising) {
+        VolumeFlow flow = equalising.orElse(charging);
+        return new Ventilation(
+                charging, equalising, flow, CrossSection.squareCentimetres(28 * flow.cubicMetresPerHour()));
+    }
+
+    private static VolumeFlow flow(BankLayout layout, double gassingMilliamperes) {
         int cells = layout.battery().cells() * layout.series();
-        double cubicMetresPerHour =
-                0.05 * cells * gassingMilliamperes * layout.ratedCapacity().ampereHours() * 1e-3;
-        return Optional.of(new Ventilation(
-                VolumeFlow.cubicMetresPerHour(cubicMetresPerHour),
-                CrossSection.squareCentimetres(28 * cubicMetresPerHour)));
+        return VolumeFlow.cubicMetresPerHour(
+                0.05 * cells * gassingMilliamperes * layout.ratedCapacity().ampereHours() * 1e-3);
     }
 }

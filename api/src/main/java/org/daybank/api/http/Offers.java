@@ -1,0 +1,51 @@
+package org.daybank.api.http;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.api.wire.RecordWriter;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.load.TypicalLoad;
+
+/** What is on offer: products and typical loads. */
+public final class Offers {
+    private static final JsonNode CATALOG = RecordWriter.write(Catalog.sample());
+    private static final JsonNode TYPICAL_LOADS = typicalLoads();
+
+    private Offers() {}
+
+    /** Answers every product. */
+    public static void catalog(Context context) {
+        Answers.json(context, CATALOG);
+    }
+
+    /** Answers the products of one kind. */
+    public static void kind(Context context) {
+        String kind = context.pathParam("kind");
+        JsonNode products = CATALOG.get(kind);
+        if (products == null) {
+            List<String> kinds = new ArrayList<>();
+            CATALOG.fieldNames().forEachRemaining(kinds::add);
+            throw new NotFoundResponse("No such kind of product; there are " + String.join(", ", kinds));
+        }
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        answer.set(kind, products);
+        Answers.json(context, answer);
+    }
+
+    /** Answers what planners meet, lamp to pump. */
+    public static void typicalLoads(Context context) {
+        Answers.json(context, TYPICAL_LOADS);
+    }
+
+    private static JsonNode typicalLoads() {
+        ObjectNode answer = JsonNodeFactory.instance.objectNode();
+        var list = answer.putArray("typicalLoads");
+        TypicalLoad.list().forEach(load -> list.add(RecordWriter.write(load)));
+        return answer;
+    }
+}

@@ -1,0 +1,18 @@
+package org.daybank.api.request;
+
+import org.daybank.api.wire.Inline;
+import org.daybank.core.bank.ChargePolicy;
+import org.daybank.core.bank.ChargeSettings;
+
+/**
+ * Which set-points charge a bank well?
+ *
+ * @param facts the bank
+ * @param policy what is assumed
+ */
+public record ChargeSettingsRequest(@Inline ChargeSettings.Facts facts, ChargePolicy policy) {
+    /** Asks the library. */
+    public ChargeSettings answer() {
+        return ChargeSettings.of(facts, policy);
+    }
+}

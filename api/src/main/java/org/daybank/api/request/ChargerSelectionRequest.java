@@ -1,0 +1,68 @@
+package org.daybank.api.request;
+
+import java.util.List;
+import org.daybank.api.wire.Inline;
+import org.daybank.core.array.ArrayPolicy;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.array.PvModule;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ArrayOffer;
+import org.daybank.core.charger.ChargeController;
+import org.daybank.core.charger.ChargerNeed;
+import org.daybank.core.charger.ChargerPolicy;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.Site;
+import org.daybank.core.sun.IrradianceDistribution;
+import org.daybank.core.sun.Plane;
+import org.daybank.core.sun.SunPolicy;
+import org.daybank.core.working.Checks;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which charge controllers fit an array and a bank?
+ *
+ * @param site where
+ * @param plane how the array lies
+ * @param module what the array is made of
+ * @param modules how many at least; whole strings may ask for more
+ * @param need what is asked of the controller
+ * @param controllers controllers on offer; the bundled sample when absent
+ * @param policy what is assumed of controllers
+ * @param array what is assumed of the array
+ * @param sun what is assumed of the sun
+ */
+public record ChargerSelectionRequest(
+        Site site,
+        Plane plane,
+        PvModule module,
+        int modules,
+        @Inline ChargerNeed need,
+        @Nullable List<ChargeController> controllers,
+        ChargerPolicy policy,
+        ArrayPolicy array,
+        SunPolicy sun) {
+    private static final int MOST = 10_000;
+
+    /** Refuses what is missing. */
+    public ChargerSelectionRequest {
+        new Checks()
+                .required("site", site)
+                .required("plane", plane)
+                .required("module", module)
+                .within("modules", modules, 1, MOST)
+                .done();
+    }
+
+    /** Asks the library. */
+    public ChargerSelection answer() {
+        ArrayOffer offer = new ArrayOffer(
+                ModuleExtremes.of(module, site, array),
+                Ratio.of(modules),
+                modules,
+                array.whenNew(),
+                IrradianceDistribution.of(site, plane, sun));
+        return ChargerSelection.of(
+                need, offer, controllers == null ? Catalog.sample().controllers() : controllers, policy);
+    }
+}

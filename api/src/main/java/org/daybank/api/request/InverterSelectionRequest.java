@@ -1,0 +1,25 @@
+package org.daybank.api.request;
+
+import java.util.List;
+import org.daybank.api.wire.Inline;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.inverter.Inverter;
+import org.daybank.core.inverter.InverterNeed;
+import org.daybank.core.inverter.InverterPolicy;
+import org.daybank.core.inverter.InverterSelection;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which inverters carry the loads, start them and stand on the bank?
+ *
+ * @param need what is asked of the inverter
+ * @param inverters inverters on offer; the bundled sample when absent
+ * @param policy what is assumed
+ */
+public record InverterSelectionRequest(
+        @Inline InverterNeed need, @Nullable List<Inverter> inverters, InverterPolicy policy) {
+    /** Asks the library. */
+    public InverterSelection answer() {
+        return InverterSelection.of(need, inverters == null ? Catalog.sample().inverters() : inverters, policy);
+    }
+}

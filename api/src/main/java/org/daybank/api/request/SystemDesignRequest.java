@@ -1,0 +1,23 @@
+package org.daybank.api.request;
+
+import org.daybank.api.wire.Inline;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.DesignBrief;
+import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.SystemDesigner;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which parts make a system that does what a brief asks?
+ *
+ * @param brief what is asked
+ * @param catalog the products on offer; the bundled sample when absent
+ */
+public record SystemDesignRequest(
+        @Inline DesignBrief brief, @Nullable Catalog catalog) {
+
+    /** Asks the library. */
+    public SystemDesign answer() {
+        return SystemDesigner.design(brief, catalog == null ? Catalog.sample() : catalog);
+    }
+}

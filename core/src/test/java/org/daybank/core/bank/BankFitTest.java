@@ -1,0 +1,200 @@
+package org.daybank.core.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.junit.jupiter.api.Test;
+
+/** Each rule broken once, the others kept. */
+class BankFitTest {
+    private static final BankNeed NEED = BankNeedBuilder.builder()
+            .dailyEnergy(Energy.kilowattHours(2.4))
+            .nominalVoltage(Voltage.volts(24))
+            .lowest(Temperature.celsius(10))
+            .build();
+
+    /** Surge is allowed up to 20 C, so that the capacity does not follow from it. */
+    private static final BankPolicy POLICY = BankPolicy.standard().withSurgeRate(RatioByFamily.both(Ratio.of(20)));
+
+    private static List<String> broken(BankFit fit) {
+        return fit.rejection().broken().stream().map(Finding::rule).toList();
+    }
+
+    private static Finding finding(BankFit fit, String rule) {
+        return fit.limits().stream()
+                .filter(limit -> limit.rule().equals(rule))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void everyRuleKept() {
+        BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V, POLICY);
+        BankLayout layout = Objects.requireNonNull(fit.layout());
+
+        // 2400 Wh · 3 d / 25.6 V / 0.8 / 0.95 · 1.1 = 407.0724 Ah: five strings of 100 Ah, two in series
+        assertThat(Objects.requireNonNull(fit.capacity()).requiredCapacity().ampereHours())
+                .isCloseTo(407.0724, within(1e-4));
+        assertThat(layout.series()).isEqualTo(2);
+        assertThat(layout.parallel()).isEqualTo(5);
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.heated()).isFalse();
+        // at the lowest voltage, 8 · 2.9 V = 23.2 V, 100 W draw 4.3103 A; the bank gives 500 A: margin 1 − 4.3103/500
+        assertThat(Objects.requireNonNull(finding(fit, "dischargeCurrent").margin())
+                        .fraction())
+                .isCloseTo(0.991379, within(1e-6));
+    }
+
+    @Test
+    void noWholeNumberOfBatteriesMakesTheBus() {
+        BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(48)), POLICY);
+
+        assertThat(broken(fit)).containsExactly("seriesCount");
+        assertThat(fit.layout()).isNull();
+        assertThat(fit.capacity()).isNull();
+        assertThat(finding(fit, "seriesCount").sentence()).hasToString("No whole number of 48 V batteries makes 24 V.");
+    }
+
+    @Test
+    void tooManyInSeries() {
+        BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(1), POLICY);
+
+        assertThat(broken(fit)).containsExactly("seriesCount");
+    }
+
+    @Test
+    void lithiumBelowFreezingWithoutAHeater() {
+        BankFit fit = BankFit.of(NEED.withLowest(Temperature.celsius(-5)), Batteries.LITHIUM_12V, POLICY);
+
+        assertThat(broken(fit)).containsExactly("chargingTemperature");
+        assertThat(fit.temperature()).isEqualTo(Temperature.celsius(-5));
+    }
+
+    @Test
+    void aHeaterKeepsTheCellsAtItsSetPoint() {
+        BankFit fit = BankFit.of(NEED.withLowest(Temperature.celsius(-17.55)), Batteries.HEATED_12V, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.heated()).isTrue();
+        assertThat(fit.temperature()).isEqualTo(Temperature.celsius(5));
+        // half way between 85 and 95 %: 351.5625 Ah / 0.9 · 1.1 = 429.6875 Ah
+        assertThat(Objects.requireNonNull(fit.capacity()).requiredCapacity().ampereHours())
+                .isCloseTo(429.6875, within(1e-9));
+    }
+
+    @Test
+    void theHeatersTogetherMustMakeGoodWhatTheBoxLoses() {
+        // 1.2 W/K · (5 + 40) K = 54 W; one battery of 12 V heats with 40 W, two with 80 W
+        BankNeed cold = NEED.withLowest(Temperature.celsius(-40)).withDailyEnergy(Energy.wattHours(100));
+        BankNeed small = BankNeedBuilder.builder()
+                .dailyEnergy(Energy.wattHours(100))
+                .nominalVoltage(Voltage.volts(12))
+                .lowest(Temperature.celsius(-40))
+                .build();
+        BankFit one = BankFit.of(small, Batteries.HEATED_12V, POLICY);
+
+        assertThat(broken(one)).containsExactly("heaterPower");
+        assertThat(finding(one, "heaterPower").actual()).isEqualTo(Power.watts(54));
+        assertThat(finding(one, "heaterPower").limit()).isEqualTo(Power.watts(40));
+        assertThat(BankFit.of(cold.withWorstDailyEnergy(Energy.wattHours(100)), Batteries.HEATED_12V, POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void acidThatFreezes() {
+        // discharged by half it freezes at −23.4 °C
+        Battery known = Batteries.AGM_12V
+                .withCapacityByTemperature(TemperatureCurve.parse("-30 Cel: 0.4; 25 Cel: 1"))
+                .withMostInParallel(20);
+
+        assertThat(broken(BankFit.of(NEED.withLowest(Temperature.celsius(-24)), known, POLICY)))
+                .containsExactly("freezing");
+        assertThat(broken(BankFit.of(NEED.withLowest(Temperature.celsius(-23)), known, POLICY)))
+                .isEmpty();
+    }
+
+    @Test
+    void capacityThatIsNotKnownInTheCold() {
+        BankFit fit = BankFit.of(NEED.withLowest(Temperature.celsius(-10)), Batteries.AGM_12V, POLICY);
+
+        assertThat(broken(fit)).containsExactly("capacityInTheCold");
+        assertThat(fit.layout()).isNull();
+        assertThat(finding(fit, "capacityInTheCold").sentence())
+                .hasToString("Its capacity at -10 °C is not known: the data sheet says nothing below -7 °C.");
+    }
+
+    @Test
+    void moreStringsThanTheSheetAllows() {
+        BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInParallel(4), POLICY);
+
+        // five are needed, and shown
+        assertThat(broken(fit)).containsExactly("parallelStrings");
+        assertThat(Objects.requireNonNull(fit.layout()).parallel()).isEqualTo(5);
+    }
+
+    @Test
+    void moreDrawnForHoursThanTheBankGives() {
+        // five strings give 500 A; 11.6 kW / 23.2 V = 500 A, 11.7 kW draw 504.31 A
+        assertThat(broken(BankFit.of(NEED.withContinuousPower(Power.kilowatts(11.6)), Batteries.LITHIUM_12V, POLICY)))
+                .isEmpty();
+        BankFit fit = BankFit.of(NEED.withContinuousPower(Power.kilowatts(11.7)), Batteries.LITHIUM_12V, POLICY);
+        assertThat(broken(fit)).containsExactly("dischargeCurrent");
+        assertThat(Objects.requireNonNull(finding(fit, "dischargeCurrent").actual())
+                        .baseValue())
+                .isCloseTo(504.31, within(0.01));
+    }
+
+    @Test
+    void aHarderStartThanTheBankGives() {
+        // five strings give 1000 A for seconds; 23.3 kW / 23.2 V = 1004.3 A
+        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(23.3)), Batteries.LITHIUM_12V, POLICY)))
+                .containsExactly("surgeCurrent");
+        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(23.1)), Batteries.LITHIUM_12V, POLICY)))
+                .isEmpty();
+    }
+
+    @Test
+    void aBankThatJustReachesTheNeedGetsNoStringForRounding() {
+        // 300 Ah · 0.8 · 25.6 V / 3 d / 1.1 = 1861.8182 Wh a day at 25 °C take exactly three strings
+        BankNeed exact = BankNeedBuilder.builder()
+                .dailyEnergy(Energy.wattHours(300 * 0.8 * 25.6 / 3 / 1.1 * (1 + 1e-12)))
+                .nominalVoltage(Voltage.volts(24))
+                .lowest(Temperature.celsius(25))
+                .build();
+
+        assertThat(Objects.requireNonNull(
+                                BankFit.of(exact, Batteries.LITHIUM_12V, POLICY).layout())
+                        .parallel())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void aFastDischargeTakesMoreStrings() {
+        // 400 W · 6 h: 2400 Wh at 24 V are 100 Ah a day, 300 Ah over three days; / 0.5 · 1.1 = 660 Ah at 27 °C;
+        // 400 W / 24 V = 16.67 A: three strings of 250 Ah at 5.56 A each have, log-log between 2.5 A (250) and 11.25 A
+        // (225),
+        // 250 · (225/250)^(ln(5.556/2.5) / ln(4.5)) = 236.4 Ah: 709 Ah are enough
+        BankNeed slow = NEED.withLowest(Temperature.celsius(27)).withRunningPower(Power.watts(400));
+        assertThat(Objects.requireNonNull(
+                                BankFit.of(slow, Batteries.VENTED_6V, POLICY).layout())
+                        .parallel())
+                .isEqualTo(3);
+        // 2400 W are 100 A: at 33.3 A a string 3 · 189 = 567 Ah fall short; at 25 A four have, between 11.25 A (225)
+        // and
+        // 37 A (185), 225 · (185/225)^(ln(25/11.25) / ln(37/11.25)) = 197.3 Ah: 789 Ah
+        assertThat(Objects.requireNonNull(
+                                BankFit.of(slow.withRunningPower(Power.watts(2400)), Batteries.VENTED_6V, POLICY)
+                                        .layout())
+                        .parallel())
+                .isEqualTo(4);
+    }
+}

@@ -1,0 +1,115 @@
+package org.daybank.core.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Resistance;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.InvalidInput;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BatteryTest {
+    @Test
+    void whatTheSheetLeavesOutIsTypicalOfTheChemistry() {
+        Battery agm = Batteries.AGM_12V;
+
+        // 200 Ah: charged with 0.25 C, 50 A; drawn in an hour, 200 A; twice that for seconds; 48 V / 12 V in series
+        assertThat(agm.maximumChargeCurrent().amperes()).isCloseTo(50, within(1e-9));
+        assertThat(agm.maximumDischargeCurrent().amperes()).isCloseTo(200, within(1e-9));
+        assertThat(agm.peakDischargeCurrent().amperes()).isCloseTo(400, within(1e-9));
+        assertThat(agm.mostInSeries()).isEqualTo(4);
+        assertThat(agm.mostInParallel()).isEqualTo(4);
+        assertThat(agm.coldestCharge()).isEqualTo(Temperature.celsius(-30));
+        assertThat(agm.capacityByTemperature()).isEqualTo(Chemistry.AGM.traits().capacityByTemperature());
+        assertThat(agm.heater()).isNull();
+    }
+
+    @Test
+    void lithiumIsNotChargedBelowFreezing() {
+        assertThat(Batteries.LITHIUM_12V.coldestCharge()).isEqualTo(Temperature.celsius(0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // lead-acid 2 V, lithium iron phosphate 3.2 V a cell
+        "VENTED_LEAD_ACID, 2, 1, 2",
+        "VENTED_LEAD_ACID, 6, 3, 6",
+        "GEL, 12, 6, 12",
+        "LITHIUM_IRON_PHOSPHATE, 12, 4, 12.8",
+        "LITHIUM_IRON_PHOSPHATE, 24, 8, 25.6",
+        "LITHIUM_IRON_PHOSPHATE, 48, 16, 51.2"
+    })
+    void cellsAndTrueNominalVoltage(Chemistry chemistry, double nominal, int cells, double volts) {
+        Battery battery = Batteries.AGM_12V.withChemistry(chemistry).withNominalVoltage(Voltage.volts(nominal));
+
+        assertThat(battery.cells()).isEqualTo(cells);
+        assertThat(battery.trueNominal().volts()).isCloseTo(volts, within(1e-12));
+    }
+
+    @Test
+    void everythingMissingIsToldAtOnce() {
+        assertThatThrownBy(() -> BatteryBuilder.builder()
+                        .resistance(Resistance.ZERO)
+                        .mostInSeries(0)
+                        .heater(Power.ZERO)
+                        .build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/model missing",
+                                        "/chemistry missing",
+                                        "/nominalVoltage missing",
+                                        "/capacity missing",
+                                        "/resistance outOfRange",
+                                        "/mostInSeries outOfRange",
+                                        "/heater outOfRange",
+                                        "/mass missing",
+                                        "/price missing"));
+    }
+
+    @Test
+    void aSheetThatContradictsItselfIsRefused() {
+        assertThatThrownBy(() -> Batteries.LITHIUM_12V.withPeakDischargeCurrent(Current.amperes(90)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("peakDischargeCurrent 90 A must not be below maximumDischargeCurrent 100 A");
+        assertThatThrownBy(() -> Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(6)))
+                .hasMessage("a lithium iron phosphate battery has 12, 24 or 48 V but this one has 6 V");
+        assertThatThrownBy(() -> Batteries.AGM_12V.withNominalVoltage(Voltage.volts(8)))
+                .hasMessage("nominalVoltage must be one of [2 V, 6 V, 12 V, 24 V, 48 V] but is 8 V");
+    }
+
+    /** Published: open circuit by the specific gravity; Peukert, charge rate and self-discharge customary by chemistry. */
+    @ParameterizedTest
+    @CsvSource({
+        "VENTED_LEAD_ACID, 2.10, 2.15, 1.20, 1.30, 0.20, 0.04, 0.10",
+        "AGM, 2.12, 2.17, 1.05, 1.15, 0.30, 0.01, 0.03",
+        "GEL, 2.12, 2.17, 1.10, 1.20, 0.20, 0.01, 0.03",
+        "LITHIUM_IRON_PHOSPHATE, 3.3, 3.45, 1.02, 1.05, 1, 0.01, 0.03"
+    })
+    void typicalValuesLieInPublishedRanges(
+            Chemistry chemistry,
+            double leastOpen,
+            double mostOpen,
+            double leastPeukert,
+            double mostPeukert,
+            double mostCharge,
+            double leastLost,
+            double mostLost) {
+        Chemistry.Traits traits = chemistry.traits();
+
+        assertThat(traits.openCircuit().volts()).isBetween(leastOpen, mostOpen);
+        assertThat(traits.peukertExponent().fraction()).isBetween(leastPeukert, mostPeukert);
+        assertThat(traits.maximumChargeRate().fraction()).isBetween(0.1, mostCharge);
+        assertThat(traits.selfDischargePerMonth().fraction()).isBetween(leastLost, mostLost);
+        assertThat(traits.disconnect()).isLessThan(traits.reconnect());
+        assertThat(traits.reconnect()).isLessThan(traits.openCircuit());
+    }
+}
