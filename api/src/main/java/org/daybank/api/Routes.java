@@ -2,11 +2,13 @@ package org.daybank.api;
 
 import static org.daybank.api.http.Calculation.calculation;
 import static org.daybank.api.http.Route.get;
+import static org.daybank.api.http.Route.post;
 
 import java.util.List;
 import java.util.stream.Stream;
 import org.daybank.api.http.Answers;
 import org.daybank.api.http.Calculation;
+import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
 import org.daybank.api.http.Route;
@@ -78,7 +80,8 @@ final class Routes {
                 get("/v1/examples/{name}", contract::example),
                 get("/v1/catalog", Offers::catalog),
                 get("/v1/catalog/{kind}", Offers::kind),
-                get("/v1/typical-loads", Offers::typicalLoads));
+                get("/v1/typical-loads", Offers::typicalLoads),
+                post("/v1/climate", Climate::answer));
         return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()))
                 .toList();
     }

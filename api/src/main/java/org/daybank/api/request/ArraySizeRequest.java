@@ -12,6 +12,7 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.site.Site;
+import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
@@ -61,11 +62,12 @@ public record ArraySizeRequest(
     /** Asks the library. */
     public Answer answer() {
         MonthlySun onPlane = PlaneOfArray.monthly(site, plane, sun);
+        IrradianceDistribution sunshine = IrradianceDistribution.of(site, plane, sun);
         List<PvModule> offered = modules == null ? Catalog.sample().modules() : modules;
         return new Answer(
                 onPlane,
                 offered.stream()
-                        .map(module -> ArraySize.of(need, ModuleYield.tracking(module, site, onPlane, policy), policy))
+                        .map(module -> ArraySize.of(need, ModuleYield.tracking(module, site, sunshine, policy), policy))
                         .filter(ArraySize::possible)
                         .map(size -> new Sized(
                                 size,
