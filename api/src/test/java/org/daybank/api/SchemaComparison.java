@@ -85,6 +85,11 @@ final class SchemaComparison {
                         where + " takes a number",
                         true,
                         types(schema).contains("number") || types(schema).contains("integer"));
+            case SERIES ->
+                expect(
+                        where,
+                        "#/components/schemas/HourlySeries",
+                        property.path("$ref").asText());
             case MONEY ->
                 expect(
                         where,
