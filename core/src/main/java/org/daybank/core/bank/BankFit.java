@@ -54,7 +54,7 @@ public record BankFit(
         boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
         Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
         int series = seriesCount(need, battery, limits);
-        judgeCold(need, battery, temperature, policy, limits);
+        judgeCold(need, battery, heated, temperature, policy, limits);
         Optional<Ratio> factor = battery.temperatureFactor(temperature);
         limits.add(
                 factor.isPresent()
@@ -117,18 +117,23 @@ public record BankFit(
     }
 
     private static void judgeCold(
-            BankNeed need, Battery battery, Temperature temperature, BankPolicy policy, List<Finding> limits) {
+            BankNeed need,
+            Battery battery,
+            boolean heated,
+            Temperature temperature,
+            BankPolicy policy,
+            List<Finding> limits) {
         limits.add(Finding.atLeast(
                 "chargingTemperature",
                 temperature,
                 battery.coldestCharge(),
-                battery.heater() == null
-                        ? "Around the bank it gets down to %s; this battery may be charged from %s and has no heater."
-                        : "Its heater keeps it at %s or above; it may be charged from %s.",
+                heated
+                        ? "Its heater keeps it at %s or above; it may be charged from %s."
+                        : "Around the bank it gets down to %s; this battery may be charged from %s, and no heater warms it.",
                 temperature,
                 battery.coldestCharge()));
         Power heater = battery.heater();
-        if (heater != null) {
+        if (heated && heater != null) {
             Power asked = need.heaterPower(need.lowest());
             limits.add(Finding.atMost(
                     "heaterPower",
