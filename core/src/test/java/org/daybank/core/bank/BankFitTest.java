@@ -54,6 +54,26 @@ class BankFitTest {
     }
 
     @Test
+    void theWorstRunSizesTheBank() {
+        // twice 407.0724 Ah: nine strings
+        Battery battery = Batteries.LITHIUM_12V.withMostInParallel(9);
+        BankFit fit = BankFit.of(NEED.withWorstDailyEnergy(Energy.kilowattHours(4.8)), battery, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(Objects.requireNonNull(fit.layout()).parallel()).isEqualTo(9);
+    }
+
+    @Test
+    void theSurgeSizesTheBankWhereItAsksTheMost() {
+        // 15 360 W / 25.6 V = 600 A; at 1 C 600 Ah / 0.95 · 1.1 = 694.737 Ah: seven strings
+        BankFit fit =
+                BankFit.of(NEED.withSurgePower(Power.watts(15_360)), Batteries.LITHIUM_12V, BankPolicy.standard());
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(Objects.requireNonNull(fit.layout()).parallel()).isEqualTo(7);
+    }
+
+    @Test
     void noWholeNumberOfBatteriesMakesTheBus() {
         BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(48)), POLICY);
 

@@ -240,6 +240,25 @@ class EnergyBudgetTest {
     }
 
     @Test
+    void theRunningPowerIsThatAtTheBank() {
+        // 400 W half an hour a day through wiring that loses 3 %: 400 / 0.97 = 412.371 W whenever it draws
+        Load pump = Loads.dc(400).hoursPerDay(0.5).build();
+        assertThat(january(LoadPolicy.standard(), pump).runningPower().watts()).isCloseTo(412.371, within(1e-3));
+        // 1000 W a quarter of the time through an inverter of 80 % that does not idle: 1250 W whenever it draws
+        Load heater = Loads.ac(1000).dutyCycle(Ratio.of(0.25)).hoursPerDay(24.0).build();
+        LoadPolicy lossy = Loads.LOSSLESS.withInverterEfficiency(Ratio.of(0.8));
+        assertThat(january(lossy, heater).runningPower().watts()).isCloseTo(1250, within(1e-9));
+    }
+
+    @Test
+    void ofMonthsThatDrawTheSameTheFirstCounts() {
+        EnergyBudget budget = EnergyBudget.of(demand(LAMP), LoadPolicy.standard());
+
+        assertThat(budget.heaviestMonth().month()).isEqualTo(Month.JANUARY);
+        assertThat(budget.heaviestRun().month()).isEqualTo(Month.JANUARY);
+    }
+
+    @Test
     void theRunningPowerOfALoadThatAlsoStandsByKnowsBothLevels() {
         Load radio = Loads.dc(100).hoursPerDay(6.0).standby(Power.watts(20)).build();
 
