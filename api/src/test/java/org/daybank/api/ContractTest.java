@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Contract;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.load.TypicalLoad;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
@@ -111,6 +113,71 @@ class ContractTest {
         assertThat(json).isEqualTo(SCHEMAS.contract());
         assertThat(service.get("/openapi.yaml").body())
                 .isEqualTo(Files.readString(Path.of("..", "openapi", "openapi.yaml")));
+    }
+
+    @Test
+    void everyProductAndEveryTypicalLoadFollowsTheContract() {
+        SchemaComparison comparison = new SchemaComparison(SCHEMAS);
+        comparison.compare(Catalog.class, "#/components/schemas/Catalog");
+        comparison.compare(TypicalLoad.class, "#/components/schemas/TypicalLoad");
+        assertThat(comparison.differences()).isEmpty();
+        JsonNode catalog = RunningService.json(service.get("/v1/catalog"));
+        assertThat(SCHEMAS.faults("/v1/catalog", "get", 200, "application/json", catalog))
+                .isEmpty();
+        catalog.properties().forEach(kind -> {
+            JsonNode products = RunningService.json(service.get("/v1/catalog/" + kind.getKey()));
+            assertThat(SCHEMAS.faults("/v1/catalog/{kind}", "get", 200, "application/json", products))
+                    .isEmpty();
+            assertThat(products.path(kind.getKey())).isEqualTo(kind.getValue());
+        });
+        assertThat(SCHEMAS.contract()
+                        .at("/paths/~1v1~1catalog~1{kind}/get/parameters/0/schema/enum")
+                        .valueStream()
+                        .map(JsonNode::asText))
+                .containsExactlyElementsOf(catalog::fieldNames);
+        Refusal.document(service.get("/v1/catalog/lamps"), 404);
+        JsonNode loads = RunningService.json(service.get("/v1/typical-loads"));
+        assertThat(SCHEMAS.faults("/v1/typical-loads", "get", 200, "application/json", loads))
+                .isEmpty();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyFlatExampleGivesEveryFigure() {
+        return Routes.CALCULATIONS.stream()
+                .filter(Calculation::flat)
+                .map(calculation -> DynamicTest.dynamicTest(calculation.path(), () -> {
+                    String query = flatExample(calculation);
+                    JsonNode answer = RunningService.json(service.get(calculation.path() + query));
+                    assertThat(SCHEMAS.faults(calculation.path(), "get", 200, "application/json", answer))
+                            .isEmpty();
+                    answer.path("result").properties().forEach(figure -> {
+                        HttpResponse<String> text =
+                                service.get(calculation.path() + "/" + figure.getKey() + ".txt" + query);
+                        JsonNode value = figure.getValue().has("value")
+                                ? figure.getValue().path("value")
+                                : figure.getValue();
+                        if (value.isValueNode()) {
+                            assertThat(text.body()).as(figure.getKey()).isEqualTo(value.asText());
+                        } else {
+                            Refusal.document(text, 404);
+                        }
+                    });
+                }));
+    }
+
+    /** The example of the query that the contract shows. */
+    private static String flatExample(Calculation<?, ?> calculation) {
+        for (JsonNode reference :
+                SCHEMAS.contract().path("paths").path(calculation.path()).at("/get/parameters")) {
+            JsonNode example = SCHEMAS.resolved(reference).at("/schema/examples/0");
+            if (example.isObject()) {
+                return example.properties().stream()
+                        .map(entry ->
+                                entry.getKey() + "=" + entry.getValue().asText().replace("%", "%25"))
+                        .collect(Collectors.joining("&", "?", ""));
+            }
+        }
+        throw new AssertionError("no example of a query for " + calculation.path());
     }
 
     private static void execute(Calculation<?, ?> calculation, String name) {

@@ -37,25 +37,8 @@ class ServiceTest {
         service.close();
     }
 
-    /** The problem document of a refused request, held against the contract. */
-    private static JsonNode refused(HttpResponse<String> response, int status) {
-        assertThat(response.statusCode()).as(response.body()).isEqualTo(status);
-        assertThat(response.headers().firstValue("Content-Type"))
-                .hasValueSatisfying(type -> assertThat(type).startsWith("application/problem+json"));
-        assertThat(response.headers().firstValue("X-Request-Id")).isPresent();
-        assertThat(response.body()).doesNotContain("Exception", "org.daybank", "com.fasterxml", ".java");
-        JsonNode problem = RunningService.json(response);
-        assertThat(SCHEMAS.faults("#/components/schemas/Problem", problem)).isEmpty();
-        assertThat(problem.path("status").asInt()).isEqualTo(status);
-        String described = problem.path("type").asText().replace("/openapi.yaml#", "");
-        assertThat(SCHEMAS.contract().at(described).path("description").asText())
-                .as(described)
-                .isNotEmpty();
-        return problem;
-    }
-
     private static JsonNode refused(String body) {
-        return refused(service.post(PATH, body), 400);
+        return Refusal.document(service.post(PATH, body), 400);
     }
 
     @Test
@@ -93,11 +76,11 @@ class ServiceTest {
         assertThat(service.get(PATH + "/autonomyCharge.txt" + FLAT + "&in=kA.h").body())
                 .isEqualTo("0.28125");
         assertThat(service.get(PATH + "/governing.txt" + FLAT).body()).isEqualTo("depth");
-        assertThat(refused(service.get(PATH + "/autonomyCharge.txt" + FLAT + "&in=V"), 400)
+        assertThat(Refusal.document(service.get(PATH + "/autonomyCharge.txt" + FLAT + "&in=V"), 400)
                         .path("detail")
                         .asText())
                 .contains("A.h");
-        assertThat(refused(service.get(PATH + "/capacity.txt" + FLAT), 404)
+        assertThat(Refusal.document(service.get(PATH + "/capacity.txt" + FLAT), 404)
                         .path("detail")
                         .asText())
                 .contains("requiredCapacity");
@@ -188,34 +171,35 @@ class ServiceTest {
 
     @Test
     void refusesALargeBody() {
-        JsonNode problem = refused(service.post(PATH, "\"" + "x".repeat(10_000_000) + "\""), 413);
+        JsonNode problem = Refusal.document(service.post(PATH, "\"" + "x".repeat(10_000_000) + "\""), 413);
         assertThat(problem.path("detail").asText()).contains("1000000 bytes");
     }
 
     @Test
     void refusesWhatItDoesNotAnswer() {
-        refused(service.get("/nothing"), 404);
+        Refusal.document(service.get("/nothing"), 404);
         HttpResponse<String> put = service.method("PUT", PATH);
-        refused(put, 405);
+        Refusal.document(put, 405);
         assertThat(put.headers().firstValue("Allow").orElseThrow()).contains("GET", "POST");
         HttpRequest.Builder form = service.request(PATH, "Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString("a=1"));
-        assertThat(refused(service.send(form), 415).path("detail").asText()).contains("application/json");
-        refused(service.get("/v1/examples", "Accept", "text/html"), 406);
-        refused(service.get("/v1/examples/nothing"), 404);
-        assertThat(refused(service.post(PATH + "?workin=true", GOOD), 400)
+        assertThat(Refusal.document(service.send(form), 415).path("detail").asText())
+                .contains("application/json");
+        Refusal.document(service.get("/v1/examples", "Accept", "text/html"), 406);
+        Refusal.document(service.get("/v1/examples/nothing"), 404);
+        assertThat(Refusal.document(service.post(PATH + "?workin=true", GOOD), 400)
                         .at("/errors/0/parameter")
                         .asText())
                 .isEqualTo("workin");
-        assertThat(refused(service.get(PATH + FLAT + "&autonomi=2d"), 400)
+        assertThat(Refusal.document(service.get(PATH + FLAT + "&autonomi=2d"), 400)
                         .at("/errors/0/parameter")
                         .asText())
                 .isEqualTo("autonomi");
-        assertThat(refused(service.get(PATH + FLAT + "&autonomy=2d"), 400)
+        assertThat(Refusal.document(service.get(PATH + FLAT + "&autonomy=2d"), 400)
                         .at("/errors/0/parameter")
                         .asText())
                 .isEqualTo("autonomy");
-        assertThat(refused(service.get(PATH + FLAT + "&working=perhaps"), 400)
+        assertThat(Refusal.document(service.get(PATH + FLAT + "&working=perhaps"), 400)
                         .at("/errors/0/parameter")
                         .asText())
                 .isEqualTo("working");
@@ -267,6 +251,6 @@ class ServiceTest {
         HttpRequest.Builder latin = service.request(PATH, "Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofByteArray(
                         GOOD.replace("10 Cel", "10 °C").getBytes(StandardCharsets.ISO_8859_1)));
-        refused(service.send(latin), 400);
+        Refusal.document(service.send(latin), 400);
     }
 }

@@ -164,9 +164,11 @@ public final class Binder {
         try {
             return shape.construct(values);
         } catch (InvalidInput refused) {
+            // what is said of the whole cannot be judged while a part of it is not there
             refused.problems().stream()
                     .filter(problem -> !failed.contains(firstName(problem)))
-                    .forEach(problem -> problems.add(onTheWire(shape, problem).under(pointer)));
+                    .filter(problem -> failed.isEmpty() || !problem.path().isEmpty())
+                    .forEach(problem -> problems.add(placed(onTheWire(shape, problem), pointer)));
         } catch (RuntimeException refused) {
             // with a part left out a constructor may stumble over its absence, which is told already
             if (failed.isEmpty()) {
@@ -206,6 +208,19 @@ public final class Binder {
         return inlined
                 ? new Problem(problem.path().substring(first.length() + 1), problem.code(), problem.message())
                 : problem;
+    }
+
+    /** The problem of a record that stands at a pointer; its message names the field by its whole place. */
+    private static Problem placed(Problem problem, String pointer) {
+        if (pointer.isEmpty()) {
+            return problem;
+        }
+        Problem found = problem.under(pointer);
+        String field = problem.path().isEmpty() ? "" : problem.path().substring(1);
+        String rest = !field.isEmpty() && problem.message().startsWith(field + " ")
+                ? problem.message().substring(field.length())
+                : ": " + problem.message();
+        return new Problem(found.path(), found.code(), label(found.path()) + rest);
     }
 
     /** The place of a pointer as a sentence names it. */

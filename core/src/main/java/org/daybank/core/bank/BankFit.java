@@ -57,7 +57,7 @@ public record BankFit(
         boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
         Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
         int series = seriesCount(need, battery, limits);
-        judgeCold(battery, temperature, policy, limits);
+        judgeCold(battery, heated, temperature, policy, limits);
         Optional<Ratio> factor = battery.temperatureFactor(temperature);
         limits.add(
                 factor.isPresent()
@@ -119,14 +119,15 @@ public record BankFit(
         return whole ? series : 0;
     }
 
-    private static void judgeCold(Battery battery, Temperature temperature, BankPolicy policy, List<Finding> limits) {
+    private static void judgeCold(
+            Battery battery, boolean heated, Temperature temperature, BankPolicy policy, List<Finding> limits) {
         limits.add(Finding.atLeast(
                 "chargingTemperature",
                 temperature,
                 battery.coldestCharge(),
-                battery.heater() == null
-                        ? "Around the bank it gets down to %s; this battery may be charged from %s and has no heater."
-                        : "Its heater keeps it at %s or above; it may be charged from %s.",
+                heated
+                        ? "Its heater keeps it at %s or above; it may be charged from %s."
+                        : "Around the bank it gets down to %s; this battery may be charged from %s, and no heater warms it.",
                 temperature,
                 battery.coldestCharge()));
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
@@ -159,7 +160,7 @@ public record BankFit(
     private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
         Battery battery = layout.battery();
         Power heater = battery.heater();
-        if (heater != null) {
+        if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
             limits.add(Finding.atMost(

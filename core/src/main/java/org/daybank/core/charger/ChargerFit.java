@@ -288,7 +288,7 @@ public record ChargerFit(
                     "inputCurrent",
                     input,
                     inputLimit,
-                    "On the fullest controller, with %s × one string, the array brings %s, bright sun reckoned in; it takes %s.",
+                    "Strings on the fullest controller: %s. They bring %s, bright sun reckoned in; it takes %s.",
                     layout.stringsOnEach().get(0),
                     input,
                     inputLimit));
@@ -321,7 +321,11 @@ public record ChargerFit(
         private void judgeFunctions(List<Finding> limits) {
             for (ControllerFunction function : need.functions()) {
                 limits.add(Finding.that(
-                        "function", controller.functions().contains(function), "%s is asked for.", function));
+                        "function",
+                        controller.functions().contains(function),
+                        "Asked for: %s; this controller has: %s.",
+                        function,
+                        controller.functions().isEmpty() ? "nothing besides charging" : controller.functions()));
             }
         }
     }

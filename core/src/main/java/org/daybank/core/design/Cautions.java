@@ -217,7 +217,7 @@ final class Cautions {
                 "windAndSnow",
                 Severity.WARNING,
                 "array",
-                "Have roof or frame checked for wind, snow and the weight of %s modules.".formatted(array.modules()),
+                "Have roof or frame checked for wind, snow and the weight of the array itself.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
         if (exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {

@@ -253,9 +253,20 @@ public final class SystemDesigner {
 
     private static List<Finding> nearest(String part, List<Rejection> rejected) {
         return rejected.stream()
-                .min(Comparator.comparing(rejection -> rejection.broken().size()))
+                .min(Comparator.comparingInt(
+                                (Rejection rejection) -> rejection.broken().size())
+                        .thenComparing(SystemDesigner::worstMargin, Comparator.reverseOrder()))
                 .map(SystemDesigner::named)
                 .filter(broken -> !broken.isEmpty())
                 .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
+    }
+
+    /** Signed room to the limit of the rule that is broken the furthest. */
+    private static double worstMargin(Rejection rejection) {
+        return rejection.broken().stream()
+                .mapToDouble(finding ->
+                        finding.margin() == null ? 0 : finding.margin().fraction())
+                .min()
+                .orElse(0);
     }
 }

@@ -175,7 +175,12 @@ public record InverterFit(
                 "The service is %s phase; one unit, or several in parallel, make a single phase.",
                 need.service().phases()));
         for (InverterFunction function : need.functions()) {
-            limits.add(Finding.that("function", inverter.functions().contains(function), "%s is asked for.", function));
+            limits.add(Finding.that(
+                    "function",
+                    inverter.functions().contains(function),
+                    "Asked for: %s; this inverter has: %s.",
+                    function,
+                    inverter.functions().isEmpty() ? "nothing besides AC" : inverter.functions()));
         }
     }
 }

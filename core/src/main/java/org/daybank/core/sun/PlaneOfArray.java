@@ -98,7 +98,7 @@ public final class PlaneOfArray {
             Irradiation given = horizontal(site.months(), month, day);
             if (given.compareTo(day.extraterrestrial().plus(EDGE_OF_POLAR_NIGHT)) > 0) {
                 problems.add(new Problem(
-                        "/months/dailyIrradiation/" + (month.getValue() - 1),
+                        "/site/months/dailyIrradiation/" + (month.getValue() - 1),
                         "inconsistent",
                         "dailyIrradiation of %s is %s, but the sun sends no more than %s to latitude %s in that month"
                                 .formatted(

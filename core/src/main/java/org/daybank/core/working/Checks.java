@@ -39,7 +39,7 @@ public final class Checks {
                 value == null || (value.compareTo(least) >= 0 && value.compareTo(most) <= 0),
                 field,
                 "outOfRange",
-                () -> "%s must be from %s to %s but is %s".formatted(field, least, most, value));
+                () -> "%s must be from %s to %s but is %s".formatted(field, shown(least), shown(most), shown(value)));
     }
 
     /** Refuses a value below a limit. */
@@ -48,7 +48,7 @@ public final class Checks {
                 value == null || value.compareTo(least) >= 0,
                 field,
                 "outOfRange",
-                () -> "%s must be at least %s but is %s".formatted(field, least, value));
+                () -> "%s must be at least %s but is %s".formatted(field, shown(least), shown(value)));
     }
 
     /** Refuses a value above a limit. */
@@ -57,7 +57,7 @@ public final class Checks {
                 value == null || value.compareTo(most) <= 0,
                 field,
                 "outOfRange",
-                () -> "%s must be at most %s but is %s".formatted(field, most, value));
+                () -> "%s must be at most %s but is %s".formatted(field, shown(most), shown(value)));
     }
 
     /** Refuses a value that is not above a limit. */
@@ -66,7 +66,7 @@ public final class Checks {
                 value == null || value.compareTo(limit) > 0,
                 field,
                 "outOfRange",
-                () -> "%s must be above %s but is %s".formatted(field, limit, value));
+                () -> "%s must be above %s but is %s".formatted(field, shown(limit), shown(value)));
     }
 
     /** Refuses each value of a list outside a closed range, and a value that is missing from the list. */
@@ -118,5 +118,12 @@ public final class Checks {
         if (!problems.isEmpty()) {
             throw new InvalidInput(problems);
         }
+    }
+
+    /** A whole number without the decimals that Java gives it. */
+    private static Object shown(@Nullable Object value) {
+        return value instanceof Double number && number == Math.rint(number) && Math.abs(number) < 1e15
+                ? (Object) number.longValue()
+                : String.valueOf(value);
     }
 }

@@ -114,12 +114,12 @@ class PlaneOfArrayTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path())
                                 .containsExactly(
-                                        "/months/dailyIrradiation/0",
-                                        "/months/dailyIrradiation/1",
-                                        "/months/dailyIrradiation/2",
-                                        "/months/dailyIrradiation/9",
-                                        "/months/dailyIrradiation/10",
-                                        "/months/dailyIrradiation/11"))
+                                        "/site/months/dailyIrradiation/0",
+                                        "/site/months/dailyIrradiation/1",
+                                        "/site/months/dailyIrradiation/2",
+                                        "/site/months/dailyIrradiation/9",
+                                        "/site/months/dailyIrradiation/10",
+                                        "/site/months/dailyIrradiation/11"))
                 .hasMessageContaining("dailyIrradiation of january is 5.4 kWh/m²");
     }
 

@@ -72,9 +72,7 @@ class PoliciesTest {
                         invalid -> assertThat(invalid.problems())
                                 .containsExactly(
                                         new Problem(
-                                                "/autonomy",
-                                                "outOfRange",
-                                                "autonomy must be at most 30 d but is 31 d"),
+                                                "/autonomy", "outOfRange", "autonomy must be at most 30 d but is 31 d"),
                                         new Problem(
                                                 "/depth/low",
                                                 "outOfRange",
