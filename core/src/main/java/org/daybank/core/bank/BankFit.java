@@ -160,7 +160,7 @@ public record BankFit(
     private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
         Battery battery = layout.battery();
         Power heater = battery.heater();
-        if (heater != null) {
+        if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
             limits.add(Finding.atMost(
