@@ -7,7 +7,9 @@ import java.time.Month;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.YieldModel;
 import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
@@ -32,6 +34,12 @@ import org.junit.jupiter.api.Test;
  */
 class LarkspurRidgeByHandTest {
     private static final SystemDesign DESIGN = SystemDesigner.design(LarkspurRidge.BRIEF, Catalog.sample());
+
+    /** The same with yields in proportion to irradiance, as one can reckon them by hand. */
+    private static final SystemDesign PROPORTIONAL = SystemDesigner.design(
+            LarkspurRidge.BRIEF.withPolicy(
+                    DesignPolicy.standard().withArray(ArrayPolicy.standard().withYieldModel(YieldModel.PROPORTIONAL))),
+            Catalog.sample());
 
     @Test
     void whatEachLoadTakesOnItsMeanDay() {
@@ -289,19 +297,35 @@ class LarkspurRidgeByHandTest {
 
     @Test
     void modulesForDecember() {
-        ArraySize size = SystemDesign.part(DESIGN.monthlyBalance());
+        ArraySize size = SystemDesign.part(PROPORTIONAL.monthlyBalance());
         // Need 3889.215 Wh · (1 − 0.673455 + 0.673455 / 0.94) = 3889.215 · 1.0429865 = 4056.399 Wh
         assertThat(size.inDesignMonth().month()).isEqualTo(Month.DECEMBER);
         assertThat(size.inDesignMonth().need().wattHours()).isCloseTo(4056.399, within(5e-3));
         // PL-410: air −5.8 + 3 = −2.8 °C; mean 2676.98 / 8.39804 h = 318.76 W/m², energy-weighted · π²/8 = 393.26;
         // rise (44 − 20) / 800 · 393.26 = 11.80 K, cells 9.00 °C; 1 − 0.0034 · (9.00 − 25) = 1.05441
         // 410 W · 2.67698 h · 1.05441 · 0.95 · 0.98 · 0.98 · 0.95 (= 0.866761) · 0.97 = 972.99 Wh
-        assertThat(size.inDesignMonth().moduleYield().wattHours()).isCloseTo(972.99, within(0.04));
-        // 4056.399 · 1.3 / 972.99 = 5.4197, so 6 modules
-        assertThat(size.exactModules().fraction()).isCloseTo(5.4197, within(3e-4));
+        // That is for a month of mean days. Real days differ, and most of the energy comes in on the clear ones: the
+        // energy-weighted irradiance is higher than 393, but not over 800 W/m², a rise of 24 K: 4.1 % less at the most
+        double hand = 972.99;
+        assertThat(size.inDesignMonth().moduleYield().wattHours()).isBetween(0.959 * hand, hand);
+        // 4056.399 · 1.3 / 972.99 = 5.4197, at the most 5.4197 / 0.959 = 5.6514: 6 modules either way
+        assertThat(size.exactModules().fraction()).isBetween(5.4197, 5.6514);
         assertThat(size.modules()).isEqualTo(6);
         // 6 · 972.99 / 4056.399 = 1.4392
-        assertThat(size.inDesignMonth().arrayToLoadRatio().fraction()).isCloseTo(1.4392, within(1e-4));
+        assertThat(size.inDesignMonth().arrayToLoadRatio().fraction()).isBetween(0.959 * 1.4392, 1.4392);
+    }
+
+    @Test
+    void modulesCircuitGivesTheSameArray() {
+        ArraySize byHand = SystemDesign.part(PROPORTIONAL.monthlyBalance());
+        ArraySize byCircuit = SystemDesign.part(DESIGN.monthlyBalance());
+        // The module's circuit loses a few per cent in weak light: 97 to 100 % of its efficiency is left at 200 W/m²
+        assertThat(byCircuit
+                        .inDesignMonth()
+                        .moduleYield()
+                        .dividedBy(byHand.inDesignMonth().moduleYield()))
+                .isBetween(0.96, 1.01);
+        assertThat(byCircuit.modules()).isEqualTo(6);
     }
 
     @Test
@@ -341,8 +365,8 @@ class LarkspurRidgeByHandTest {
         // 6 · 151 + 289 + 4 · 1239 + 1389 = 906 + 289 + 4956 + 1389 = 7540
         assertThat(SystemDesign.part(DESIGN.billOfMaterials()).total()).hasToString("7540.00 EUR");
         // Emptied 256.1943 Ah · 51.2 V = 13117.15 Wh, / 0.94 = 13954.41 Wh to put back; December's surplus 6 · 972.99 −
-        // 4056.40 = 1781.5 Wh a day: 7.833 days
-        assertThat(SystemDesign.part(DESIGN.recovery()).days()).isCloseTo(7.833, within(2e-3));
+        // 4056.40 = 1781.5 Wh a day: 7.833 days; with 4.1 % less yield 6 · 933.1 − 4056.40 = 1542.2 Wh: 9.048 days
+        assertThat(SystemDesign.part(PROPORTIONAL.recovery()).days()).isBetween(7.833, 9.048);
     }
 
     private static void assertMargin(List<Finding> limits, String rule, double margin) {
