@@ -147,6 +147,18 @@ class SystemDesignServiceTest {
     }
 
     @Test
+    void theNearestProductIsTheOneThatMissesByTheLeast() {
+        // the sample's largest 48 V inverters carry 5000 in their codes
+        JsonNode tooStrong = design(with("730 W", "60 kW")).at("/result/missing/2/reasons");
+        assertThat(tooStrong.findValuesAsText("sentence"))
+                .isNotEmpty()
+                .allSatisfy(sentence -> assertThat(sentence).contains("5000-48"));
+        // two months without sun take more strings in parallel than any battery allows, whatever else is known of it
+        JsonNode tooLong = design(with("3 d", "60 d")).at("/result/missing/2/reasons");
+        assertThat(tooLong.findValuesAsText("rule")).contains("parallelStrings").doesNotContain("capacityInTheCold");
+    }
+
+    @Test
     void anEmptyCatalogueIsAnsweredWithReasons() {
         String nothing =
                 "\"catalog\": {\"modules\": [], \"batteries\": [], \"controllers\": [], \"inverters\": []}, \"service\"";

@@ -266,20 +266,22 @@ public final class SystemDesigner {
 
     /** Products for another voltage are no near misses. */
     private static List<Rejection> atVoltage(List<Rejection> rejected, String rule) {
-        return rejected.stream()
-                .filter(rejection -> rejection.broken().stream()
-                        .noneMatch(finding -> finding.rule().equals(rule)))
-                .toList();
+        return rejected.stream().filter(rejection -> !breaks(rejection, rule)).toList();
     }
 
     private static List<Finding> nearest(String part, List<Rejection> rejected) {
         return rejected.stream()
-                .min(Comparator.comparingInt(
-                                (Rejection rejection) -> rejection.broken().size())
+                // a battery of unknown capacity is not held against every rule: it only seems near
+                .min(Comparator.comparing((Rejection rejection) -> breaks(rejection, "capacityInTheCold"))
+                        .thenComparing(rejection -> rejection.broken().size())
                         .thenComparing(SystemDesigner::worstMargin, Comparator.reverseOrder()))
                 .map(SystemDesigner::named)
                 .filter(broken -> !broken.isEmpty())
                 .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
+    }
+
+    private static boolean breaks(Rejection rejection, String rule) {
+        return rejection.broken().stream().anyMatch(finding -> finding.rule().equals(rule));
     }
 
     /** Signed room to the limit of the rule that is broken the furthest. */
