@@ -148,7 +148,8 @@ class SystemDesignServiceTest {
 
     @Test
     void theNearestProductIsTheOneThatMissesByTheLeast() {
-        // the sample's largest 48 V inverters carry 5000 in their codes
+        // the largest of the sample would also draw more from the bank than is planned for; the next smaller misses
+        // less
         JsonNode tooStrong = design(with("730 W", "60 kW")).at("/result/missing/2/reasons");
         assertThat(tooStrong.findValuesAsText("sentence"))
                 .isNotEmpty()
