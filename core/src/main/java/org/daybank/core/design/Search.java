@@ -1,7 +1,6 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,6 +24,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterNeed;
 import org.daybank.core.inverter.InverterNeedBuilder;
@@ -248,7 +248,7 @@ final class Search {
                 .toList();
     }
 
-    /** Every module with every controller that keeps the rules, cheapest first; the bank's charging limit still aside. */
+    /** Every module with every controller that keeps the rules, the recommended first; the bank's charging limit still aside. */
     private List<ChargerFit> arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
         ChargerNeed need = chargerNeed(voltage, chemistry, null);
         List<ChargeController> controllers = catalog.controllers().stream()
@@ -260,9 +260,7 @@ final class Search {
                         .map(controller -> ChargerFit.of(
                                 need, offer, controller, brief.policy().charger())))
                 .filter(ChargerFit::fits)
-                .sorted(Comparator.comparing(ChargerFit::priceWithArray)
-                        .thenComparing(ChargerFit::product)
-                        .thenComparing(fit -> fit.array().product()))
+                .sorted(ChargerSelection.RECOMMENDED)
                 .toList();
     }
 
