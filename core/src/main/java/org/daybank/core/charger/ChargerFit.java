@@ -157,8 +157,7 @@ public record ChargerFit(
 
         /** Strings that one controller takes by input current and clipping; at least one. */
         private int stringsOnOne(int series) {
-            int strings = (int)
-                    Math.max(1, Math.floor(controller.maximumInputCurrent().dividedBy(shortCircuit(1)) + 1e-12));
+            int strings = (int) Math.max(1, Math.floor(inputCurrentLimit().dividedBy(shortCircuit(1)) + 1e-12));
             while (strings > 1
                     && !direct()
                     && clipping(ArrayLayout.shared(offer.module(), series, strings, 1))
@@ -167,6 +166,13 @@ public record ChargerFit(
                 strings--;
             }
             return strings;
+        }
+
+        /** What may come in: on the direct path it goes straight through, so the output's rating in the heat counts too. */
+        private Current inputCurrentLimit() {
+            Current output = controller.outputCurrentIn(need.hottestAir());
+            Current input = controller.maximumInputCurrent();
+            return direct() && output.compareTo(input) < 0 ? output : input;
         }
 
         /** Short-circuit current to reckon with, brighter sun and light on the back included. */
@@ -282,8 +288,7 @@ public record ChargerFit(
 
         private void judgeCurrents(ArrayLayout layout, int count, List<Finding> limits) {
             Current input = shortCircuit(layout.stringsOnEach().get(0));
-            Current inputLimit =
-                    direct() ? controller.outputCurrentIn(need.hottestAir()) : controller.maximumInputCurrent();
+            Current inputLimit = inputCurrentLimit();
             limits.add(Finding.atMost(
                     "inputCurrent",
                     input,

@@ -7,10 +7,17 @@ import org.daybank.core.working.Rejection;
 /**
  * The controllers of a catalogue held against one module and a need.
  *
- * @param ranked those that fit, cheapest first with their modules, then by model
+ * @param ranked those that fit, in the {@link #RECOMMENDED} order
  * @param rejected the others, with every rule they break, in the order of the catalogue
  */
 public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected) {
+    /** Cheapest first with their modules, then by model; shunt controllers after all others, whatever they cost. */
+    public static final Comparator<ChargerFit> RECOMMENDED = Comparator.comparing(
+                    (ChargerFit fit) -> fit.controller().kind() == ControllerKind.SHUNT)
+            .thenComparing(ChargerFit::priceWithArray)
+            .thenComparing(ChargerFit::product)
+            .thenComparing(fit -> fit.array().product());
+
     /** Keeps copies. */
     public ChargerSelection {
         ranked = List.copyOf(ranked);
@@ -24,11 +31,7 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
                 .map(controller -> ChargerFit.of(need, offer, controller, policy))
                 .toList();
         return new ChargerSelection(
-                fits.stream()
-                        .filter(ChargerFit::fits)
-                        .sorted(Comparator.comparing(ChargerFit::priceWithArray)
-                                .thenComparing(fit -> fit.controller().model()))
-                        .toList(),
+                fits.stream().filter(ChargerFit::fits).sorted(RECOMMENDED).toList(),
                 fits.stream()
                         .filter(fit -> !fit.fits())
                         .map(ChargerFit::rejection)

@@ -1,7 +1,6 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -173,7 +172,7 @@ final class Search {
                     && atLeast(inverter, banks.get(0), offers) >= known.price().minorUnits()) {
                 continue;
             }
-            List<ChargerFit> arrays = arrays(voltage, chemistry, offers);
+            ArrayChoices arrays = arrays(voltage, chemistry, offers);
             for (BankFit bank : banks) {
                 best = cheaper(
                         best, complete(voltage, budget, inverter, bank, arrays).orElse(null));
@@ -252,22 +251,17 @@ final class Search {
                 .toList();
     }
 
-    /** Every module with every controller that keeps the rules, cheapest first; the bank's charging limit still aside. */
-    private List<ChargerFit> arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
-        ChargerNeed need = chargerNeed(voltage, chemistry, null);
+    /** Every module with every controller for this bus and chemistry; the bank's charging limit still aside. */
+    private ArrayChoices arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
         List<ChargeController> controllers = catalog.controllers().stream()
                 .filter(controller -> controller.busVoltages().contains(voltage)
                         && controller.chemistries().contains(chemistry))
                 .toList();
-        return offers.stream()
-                .flatMap(offer -> controllers.stream()
-                        .map(controller -> ChargerFit.of(
-                                need, offer, controller, brief.policy().charger())))
-                .filter(ChargerFit::fits)
-                .sorted(Comparator.comparing(ChargerFit::priceWithArray)
-                        .thenComparing(ChargerFit::product)
-                        .thenComparing(fit -> fit.array().product()))
-                .toList();
+        return new ArrayChoices(
+                chargerNeed(voltage, chemistry, null),
+                offers,
+                controllers,
+                brief.policy().charger());
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
@@ -354,15 +348,9 @@ final class Search {
     }
 
     private Optional<Candidate> complete(
-            Voltage voltage,
-            EnergyBudget budget,
-            @Nullable InverterFit inverter,
-            BankFit bank,
-            List<ChargerFit> arrays) {
+            Voltage voltage, EnergyBudget budget, @Nullable InverterFit inverter, BankFit bank, ArrayChoices arrays) {
         BankLayout layout = Objects.requireNonNull(bank.layout());
-        return arrays.stream()
-                .filter(fit -> fit.chargingCurrent().compareTo(layout.maximumChargeCurrent()) <= 0)
-                .findFirst()
+        return arrays.cheapest(layout.maximumChargeCurrent())
                 .map(fit -> new Candidate(voltage, budget, inverter, bank, layout, size(fit, layout, budget), fit));
     }
 

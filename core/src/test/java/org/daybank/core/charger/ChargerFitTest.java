@@ -1,0 +1,296 @@
+package org.daybank.core.charger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.charger.ChargerSheets.DIRECT;
+import static org.daybank.core.charger.ChargerSheets.MODULE;
+import static org.daybank.core.charger.ChargerSheets.NEED;
+import static org.daybank.core.charger.ChargerSheets.SUNSHINE;
+import static org.daybank.core.charger.ChargerSheets.TRACKING;
+import static org.daybank.core.charger.ChargerSheets.TWELVE;
+import static org.daybank.core.charger.ChargerSheets.offer;
+import static org.daybank.core.charger.ChargerSheets.twelveVolts;
+
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.array.PvModule;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Irradiance;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TemperatureCoefficient;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.junit.jupiter.api.Test;
+
+/** Each rule broken once, with nothing else broken. */
+class ChargerFitTest {
+    private static final ChargerPolicy POLICY = ChargerPolicy.standard();
+
+    /** Four modules: 3.8 / 0.95 = 4. */
+    private static final ArrayOffer FOUR = offer(MODULE, 3.8, 9);
+
+    private static final ArrayOffer ONE = offer(MODULE, 0.95, 1);
+
+    @Test
+    void longStringsSpareAController() {
+        // In strings of one: 4 strings of 10.4 A · 1.25 = 13 A, two on each (26 A of 30 A), 2 controllers: 400
+        // In strings of two (112 V of 150 · 0.98 = 147 V): 2 strings, 1 controller: 200
+        ChargerFit fit = ChargerFit.of(NEED, FOUR, TRACKING, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.count()).isEqualTo(1);
+        assertThat(fit.array().series()).isEqualTo(2);
+        assertThat(fit.array().stringsOnEach()).containsExactly(2);
+        assertThat(fit.price()).isEqualTo(Money.of("200", "EUR"));
+        assertThat(fit.priceWithArray()).isEqualTo(Money.of("600", "EUR"));
+        // In full sun 1600 W · 0.9 · 0.95 = 1368 W; / 25.6 V = 53.4375 A
+        assertThat(fit.chargingCurrent().amperes()).isCloseTo(53.4375, within(1e-9));
+        assertMargin(fit, "coldestOpenCircuitVoltage", (147 - 112) / 147.0);
+        assertMargin(fit, "systemVoltage", (1000 - 112) / 1000.0);
+        assertMargin(fit, "hottestMaximumPowerVoltage", (64.2 - 32) / 32);
+        assertMargin(fit, "inputCurrent", (30 - 26) / 30.0);
+    }
+
+    @Test
+    void chargingCurrentFollowsTheBankVoltage() {
+        ChargerFit fit = ChargerFit.of(NEED, ONE, TRACKING, POLICY);
+
+        // 400 W · 0.9 · 0.95 = 342 W: / 25.6 V = 13.359375 A, / 28 V = 12.214286 A
+        assertThat(fit.chargingCurrent().amperes()).isCloseTo(13.359375, within(1e-9));
+        assertThat(fit.chargingCurrentAtAbsorption().amperes()).isCloseTo(12.214286, within(1e-6));
+    }
+
+    @Test
+    void coldestMorningJustTooMuch() {
+        // 57.1 V · 0.98 = 55.958 V, under the 56 V of a single module
+        ChargerFit fit = broken(NEED, ONE, TRACKING.withMaximumInputVoltage(Voltage.volts(57.1)));
+        assertBroken(fit, "coldestOpenCircuitVoltage", (55.958 - 56) / 55.958);
+        // 57.2 V · 0.98 = 56.056 V
+        assertThat(ChargerFit.of(NEED, ONE, TRACKING.withMaximumInputVoltage(Voltage.volts(57.2)), POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void stringsStopShortOfTheLimit() {
+        // 114.2 V · 0.98 = 111.916 V, under the 112 V of two: strings of one on two controllers
+        ChargerFit fit = ChargerFit.of(NEED, FOUR, TRACKING.withMaximumInputVoltage(Voltage.volts(114.2)), POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().series()).isEqualTo(1);
+        assertThat(fit.count()).isEqualTo(2);
+        assertThat(fit.array().stringsOnEach()).containsExactly(2, 2);
+    }
+
+    @Test
+    void insulationOfTheModules() {
+        assertBroken(
+                broken(NEED, offer(MODULE.withSystemVoltage(Voltage.volts(55)), 0.95, 1), TRACKING),
+                "systemVoltage",
+                (55 - 56) / 55.0);
+    }
+
+    @Test
+    void hotModulesThatOnlyReachTheChargingVoltageInPairs() {
+        // 28 V + 4.2 V = 32.2 V, over the 32.1 V of one; two have 64.2 V, but 112 V in the cold
+        ChargeController controller = TRACKING.withHeadroom(Voltage.volts(4.2));
+
+        assertThat(ChargerFit.of(NEED, FOUR, controller, POLICY).array().series())
+                .isEqualTo(2);
+        // 60 V · 0.98 = 58.8 V stand one in the cold only
+        assertBroken(
+                broken(NEED, offer(MODULE, 1.9, 2), controller.withMaximumInputVoltage(Voltage.volts(60))),
+                "coldestOpenCircuitVoltage",
+                (58.8 - 112) / 58.8);
+    }
+
+    @Test
+    void hotModuleBelowTheChargingVoltage() {
+        // 14.7 V + 1 V = 15.7 V, over 15.6 V
+        assertBroken(
+                broken(twelveVolts(), offer(TWELVE, 24, 15.6, 1, 1), DIRECT),
+                "hottestMaximumPowerVoltage",
+                (15.6 - 15.7) / 15.7);
+    }
+
+    @Test
+    void directControllersNeedTheModulesOfTheBank() {
+        ArrayOffer two = offer(TWELVE, 24, 16.2, 2, 2);
+        PvModule twentyFour = MODULE.withNominalGroup(Voltage.volts(24));
+        PvModule noGroup = MODULE.withModel("M400X");
+
+        // On 24 V two of the 12 V group in series: 32.4 V hot over 28 V + 1 V
+        ChargerFit pair = ChargerFit.of(NEED, two, DIRECT, POLICY);
+        assertThat(pair.fits()).isTrue();
+        assertThat(pair.array().series()).isEqualTo(2);
+        assertThat(pair.array().modules()).isEqualTo(2);
+        // On 12 V a module of the 24 V group, or of none
+        assertBroken(broken(twelveVolts(), offer(twentyFour, 1, 1), DIRECT), "moduleGroup");
+        assertBroken(broken(NEED, offer(noGroup, 1, 1), DIRECT), "moduleGroup");
+    }
+
+    @Test
+    void directInputCurrentCountsBrightSunOnce() {
+        ArrayOffer one = offer(TWELVE, 24, 16.2, 1, 1);
+        // 10.4 A · 1.25 = 13 A
+        ChargeController just =
+                DIRECT.withOutputCurrent(Current.amperes(13)).withMaximumInputCurrent(Current.amperes(13));
+        assertThat(ChargerFit.of(twelveVolts(), one, just, POLICY).fits()).isTrue();
+        ChargeController less =
+                DIRECT.withOutputCurrent(Current.amperes(12.5)).withMaximumInputCurrent(Current.amperes(12.5));
+        assertBroken(broken(twelveVolts(), one, less), "inputCurrent", -0.5 / 12.5);
+    }
+
+    @Test
+    void directControllersInTheHeatTakeFewerStrings() {
+        // In 45 °C, 5 K over 40 °C, 2 % less for each: 40 A · 0.9 = 36 A, two strings of 13 A and not three
+        ChargerNeed hot = new ChargerNeed(
+                Voltage.volts(12), Chemistry.VENTED_LEAD_ACID, null, Temperature.celsius(45), null, null, null);
+        ChargerFit fit = ChargerFit.of(hot, offer(TWELVE, 24, 16.2, 3, 3), DIRECT, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().stringsOnEach()).containsExactly(2, 1);
+    }
+
+    @Test
+    void trackingInputCurrent() {
+        // 13 A of 12 A
+        assertBroken(
+                broken(NEED, ONE, TRACKING.withMaximumInputCurrent(Current.amperes(12))),
+                "inputCurrent",
+                (12 - 13) / 12.0);
+    }
+
+    @Test
+    void lightOnTheBackCounts() {
+        // 10.4 A · 1.1 · 1.25 = 14.3 A of 14 A
+        assertBroken(
+                broken(
+                        NEED,
+                        offer(MODULE.withBifacialGain(Ratio.of(0.1)), 0.95, 1),
+                        TRACKING.withMaximumInputCurrent(Current.amperes(14))),
+                "inputCurrent",
+                -0.3 / 14);
+    }
+
+    @Test
+    void clipping() {
+        // 7 A · 25.6 V = 179.2 W of 342 W in full sun: all over 523.977 W/m² is lost
+        ChargerFit fit = broken(NEED, ONE, TRACKING.withOutputCurrent(Current.amperes(7)));
+
+        Ratio lost = SUNSHINE.shareAbove(Irradiance.wattsPerSquareMetre(523.977));
+        assertThat(lost).isGreaterThan(Ratio.of(0.1));
+        assertBroken(fit, "clipping");
+        assertThat(fit.clipping().fraction()).isCloseTo(lost.fraction(), within(1e-6));
+    }
+
+    @Test
+    void aDeratedOutputClipsMore() {
+        // −2 %/K, 10 K over 40 °C: 12 A · 0.8 = 9.6 A; 245.76 W of 342 W: over 718.596 W/m²
+        ChargerNeed hot = new ChargerNeed(
+                Voltage.volts(24), Chemistry.LITHIUM_IRON_PHOSPHATE, null, Temperature.celsius(50), null, null, null);
+        ChargerFit fit = ChargerFit.of(
+                hot,
+                ONE,
+                TRACKING.withOutputCurrent(Current.amperes(12))
+                        .withDerating(TemperatureCoefficient.percentPerKelvin(-2)),
+                POLICY);
+
+        assertThat(fit.clipping().fraction())
+                .isCloseTo(
+                        SUNSHINE.shareAbove(Irradiance.wattsPerSquareMetre(718.596))
+                                .fraction(),
+                        within(1e-6));
+        assertThat(fit.chargingCurrent().amperes()).isCloseTo(9.6, within(1e-9));
+    }
+
+    @Test
+    void moreThanTheBankTakes() {
+        ChargerNeed gentle = ChargerNeedBuilder.builder(NEED)
+                .maximumChargeCurrent(Current.amperes(25))
+                .build();
+        assertBroken(broken(gentle, FOUR, TRACKING), "bankChargeCurrent", (25 - 53.4375) / 25);
+    }
+
+    @Test
+    void otherBankOrChemistry() {
+        assertBroken(broken(NEED, ONE, TRACKING.withBusVoltages(List.of(Voltage.volts(12)))), "busVoltage");
+        assertBroken(broken(NEED, ONE, TRACKING.withChemistries(List.of(Chemistry.AGM, Chemistry.GEL))), "chemistry");
+    }
+
+    @Test
+    void functionsAskedFor() {
+        ChargerNeed curious = ChargerNeedBuilder.builder(NEED)
+                .functions(List.of(ControllerFunction.DISPLAY, ControllerFunction.NETWORK_MONITORING))
+                .build();
+        ChargerFit fit = broken(curious, ONE, TRACKING);
+
+        assertBroken(fit, "function");
+        assertThat(fit.rejection().broken().get(0).sentence().toString()).startsWith("Asked for: network monitoring;");
+    }
+
+    @Test
+    void tooManyInParallel() {
+        // strings of two, 13 A each: with 13 A one controller takes one of the two
+        ChargeController small =
+                TRACKING.withMaximumInputCurrent(Current.amperes(13)).withMostInParallel(1);
+        assertBroken(broken(NEED, FOUR, small), "controllersInParallel");
+        assertThat(ChargerFit.of(NEED, FOUR, small.withMostInParallel(2), POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void stepUpStaysBelowTheBank() {
+        ChargeController up =
+                TRACKING.withKind(ControllerKind.STEP_UP_MPPT).withBusVoltages(List.of(Voltage.volts(48)));
+        ChargerNeed need = ChargerNeedBuilder.builder(NEED)
+                .nominalVoltage(Voltage.volts(48))
+                .chargingVoltage(Voltage.volts(56))
+                .build();
+        // 56 V on the coldest morning, over 16 · 3.2 V = 51.2 V
+        assertBroken(broken(need, ONE, up), "openCircuitBelowBank", (51.2 - 56) / 51.2);
+        assertThat(ChargerFit.of(need, offer(MODULE, 50, 32, 0.95, 1), up, POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void wholeStringsShared() {
+        // seven strings on three: 3, 2, 2; Isc of the fullest 3 · 10.4 A
+        ArrayLayout layout = ArrayLayout.shared(MODULE, 2, 7, 3);
+        assertThat(layout.stringsOnEach()).containsExactly(3, 2, 2);
+        assertThat(layout.modules()).isEqualTo(14);
+        assertThat(layout.power().watts()).isEqualTo(5600);
+        assertThat(layout.shortCircuitCurrent().amperes()).isCloseTo(31.2, within(1e-9));
+        // (3 − 1) · 13 A = 26 A, over the 20 A of the modules; (2 − 1) · 13 A is under
+        assertThat(layout.stringFuses()).isTrue();
+        assertThat(ArrayLayout.shared(MODULE, 2, 6, 3).stringFuses()).isFalse();
+    }
+
+    private static ChargerFit broken(ChargerNeed need, ArrayOffer offer, ChargeController controller) {
+        ChargerFit fit = ChargerFit.of(need, offer, controller, POLICY);
+        assertThat(fit.fits()).isFalse();
+        return fit;
+    }
+
+    private static void assertBroken(ChargerFit fit, String rule) {
+        assertThat(fit.rejection().broken()).extracting(Finding::rule).containsExactly(rule);
+    }
+
+    private static void assertBroken(ChargerFit fit, String rule, double margin) {
+        assertBroken(fit, rule);
+        assertMargin(fit, rule, margin);
+    }
+
+    private static void assertMargin(ChargerFit fit, String rule, double margin) {
+        Finding finding = fit.limits().stream()
+                .filter(limit -> limit.rule().equals(rule))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Objects.requireNonNull(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-9));
+    }
+}
