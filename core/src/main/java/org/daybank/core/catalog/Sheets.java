@@ -60,8 +60,16 @@ public final class Sheets {
     private static <R extends Record> R product(Class<R> type, Table.Row row) {
         RecordComponent[] components = type.getRecordComponents();
         Object[] values = new Object[components.length];
+        List<Problem> unreadable = new ArrayList<>();
         for (int i = 0; i < components.length; i++) {
-            values[i] = cell(components[i], row);
+            try {
+                values[i] = cell(components[i], row);
+            } catch (InvalidInput invalid) {
+                unreadable.addAll(invalid.problems());
+            }
+        }
+        if (!unreadable.isEmpty()) {
+            throw new InvalidInput(unreadable);
         }
         try {
             return type.getDeclaredConstructor(Arrays.stream(components)

@@ -1,0 +1,239 @@
+package org.daybank.core.array;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TemperatureCoefficient;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.site.MonthlyClimateBuilder;
+import org.daybank.core.site.Site;
+import org.daybank.core.site.SiteBuilder;
+import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.sun.Plane;
+import org.daybank.core.sun.SunMonth;
+import org.daybank.core.sun.SunPolicy;
+import org.daybank.core.working.InvalidInput;
+import org.junit.jupiter.api.Test;
+
+/** Sizes by hand for a site where every day has eight hours and gives 4 kWh/m², in December 2 kWh/m², at 10 °C. */
+class ArraySizeTest {
+    private static final ArrayPolicy POLICY = ArrayPolicy.standard();
+
+    private static final PvModule MODULE = PvModuleBuilder.builder()
+            .model("M400")
+            .power(Power.watts(400))
+            .openCircuitVoltage(Voltage.volts(50))
+            .shortCircuitCurrent(Current.amperes(10.4))
+            .maximumPowerVoltage(Voltage.volts(40))
+            .maximumPowerCurrent(Current.amperes(10))
+            .openCircuitVoltageCoefficient(TemperatureCoefficient.percentPerKelvin(-0.3))
+            .shortCircuitCurrentCoefficient(TemperatureCoefficient.percentPerKelvin(0.05))
+            .powerCoefficient(TemperatureCoefficient.percentPerKelvin(-0.4))
+            .nominalOperatingCellTemperature(Temperature.celsius(45))
+            .cellsInSeries(72)
+            .systemVoltage(Voltage.volts(1000))
+            .seriesFuse(Current.amperes(20))
+            .price(Money.of("100", "EUR"))
+            .build();
+
+    private static final MonthlySun SUN = sun(4, 2);
+
+    private static Site site(double decemberSnow) {
+        List<Ratio> snow = new ArrayList<>(Collections.nCopies(12, Ratio.ZERO));
+        snow.set(11, Ratio.of(decemberSnow));
+        return SiteBuilder.builder()
+                .latitude(Latitude.degrees(45))
+                .recordLow(Temperature.celsius(-15))
+                .recordHigh(Temperature.celsius(35))
+                .months(MonthlyClimateBuilder.builder()
+                        .clearness(List.of(Ratio.of(0.5)))
+                        .meanAir(Collections.nCopies(12, Temperature.celsius(10)))
+                        .snowLoss(snow)
+                        .build())
+                .build();
+    }
+
+    private static MonthlySun sun(double kilowattHours, double inDecember) {
+        return new MonthlySun(
+                Latitude.degrees(45),
+                new Plane(Angle.degrees(60), Angle.degrees(180)),
+                SunPolicy.standard(),
+                Arrays.stream(Month.values())
+                        .map(month -> sunMonth(month, month == Month.DECEMBER ? inDecember : kilowattHours))
+                        .toList());
+    }
+
+    private static SunMonth sunMonth(Month month, double kilowattHours) {
+        Irradiation plane = Irradiation.kilowattHoursPerSquareMetre(kilowattHours);
+        return new SunMonth(
+                month,
+                Angle.ZERO,
+                Angle.degrees(60),
+                TimeSpan.hours(8),
+                plane,
+                Ratio.of(0.5),
+                Ratio.of(0.5),
+                plane,
+                plane,
+                Irradiation.ZERO,
+                Irradiation.ZERO,
+                plane);
+    }
+
+    private static ArrayNeed need(double wattHours) {
+        return new ArrayNeed(List.of(Energy.wattHours(wattHours)), null, null);
+    }
+
+    @Test
+    void yieldOfATrackedModule() {
+        ModuleYield yield = ModuleYield.tracking(MODULE, site(0), SUN, POLICY);
+
+        // factors .95 · .98 · .98 · .95 = 0.866761, charger 0.96: together 0.83209056
+        // 4000 Wh / 8 h = 500 W/m², weighted · π²/8 = 616.850; cells 10 + 3 + 25/800 · 616.850 = 32.27657 °C
+        // 1 − 0.004 · 7.27657 = 0.97089372; 400 W · 4 h · 0.97089372 · 0.83209056 = 1292.5944 Wh
+        assertThat(yield.in(Month.MAY).wattHours()).isCloseTo(1292.5944, within(1e-3));
+        // December: 308.425 W/m², cells 22.63829 °C, 1 + 0.004 · 2.36171 = 1.00944685
+        // 400 W · 2 h · 1.00944685 · 0.83209056 = 671.9610 Wh
+        assertThat(yield.in(Month.DECEMBER).wattHours()).isCloseTo(671.961, within(1e-3));
+    }
+
+    @Test
+    void yieldAtTheVoltageOfTheBank() {
+        // 10 A · 2 h · 12 V · 0.866761 = 208.02264 Wh, whether one feeds 12 V or two in series 24 V
+        assertThat(ModuleYield.direct(MODULE, 1, Voltage.volts(12), site(0), SUN, POLICY)
+                        .in(Month.DECEMBER)
+                        .wattHours())
+                .isCloseTo(208.02264, within(1e-9));
+        assertThat(ModuleYield.direct(MODULE, 2, Voltage.volts(24), site(0), SUN, POLICY)
+                        .in(Month.DECEMBER)
+                        .wattHours())
+                .isCloseTo(208.02264, within(1e-9));
+    }
+
+    @Test
+    void snowTakesItsShareOnBothPaths() {
+        // 0.75 of the above
+        assertThat(ModuleYield.tracking(MODULE, site(0.25), SUN, POLICY)
+                        .in(Month.DECEMBER)
+                        .wattHours())
+                .isCloseTo(503.97075, within(1e-3));
+        assertThat(ModuleYield.direct(MODULE, 1, Voltage.volts(12), site(0.25), SUN, POLICY)
+                        .in(Month.DECEMBER)
+                        .wattHours())
+                .isCloseTo(156.01698, within(1e-9));
+    }
+
+    @Test
+    void trackedArray() {
+        ArraySize size = ArraySize.of(need(2000), ModuleYield.tracking(MODULE, site(0), SUN, POLICY), POLICY);
+
+        // half of it passes through the battery, 94 %: 2000 · (0.5 + 0.5 / 0.94) = 2063.8298 Wh
+        assertThat(size.inDesignMonth().need().wattHours()).isCloseTo(2063.8298, within(1e-4));
+        assertThat(size.designMonth()).isEqualTo(Month.DECEMBER);
+        // 2063.8298 · 1.3 / 671.961 = 3.9927
+        assertThat(size.exactModules().fraction()).isCloseTo(3.9927, within(1e-4));
+        assertThat(size.modules()).isEqualTo(4);
+        assertThat(size.power()).isEqualTo(Power.watts(1600));
+        // 4 · 671.961 / 2063.8298 = 1.30236
+        assertThat(size.inDesignMonth().arrayToLoadRatio().fraction()).isCloseTo(1.30236, within(1e-5));
+        // five, as whole strings may ask: 5 · 671.961 = 3359.805 Wh; what would just do stays
+        ArraySize five = size.withModules(5);
+        assertThat(five.inDesignMonth().yield().wattHours()).isCloseTo(3359.805, within(5e-3));
+        assertThat(five.exactModules()).isEqualTo(size.exactModules());
+    }
+
+    @Test
+    void directArrayLosesChargeAndNotEnergyInTheBattery() {
+        ArraySize size = ArraySize.of(
+                need(2000), ModuleYield.direct(MODULE, 1, Voltage.volts(12), site(0), SUN, POLICY), POLICY);
+
+        // 99 % of the charge: 2000 · (0.5 + 0.5 / 0.99) = 2010.10101 Wh; · 1.3 / 208.02264 = 12.5617
+        assertThat(size.inDesignMonth().need().wattHours()).isCloseTo(2010.10101, within(1e-5));
+        assertThat(size.exactModules().fraction()).isCloseTo(12.5617, within(1e-4));
+        assertThat(size.modules()).isEqualTo(13);
+    }
+
+    @Test
+    void batteryLossFollowsWhatIsDrawnAfterDarkAndTheChemistry() {
+        ArrayNeed day = new ArrayNeed(List.of(Energy.wattHours(1000)), List.of(Ratio.ZERO), Chemistry.VENTED_LEAD_ACID);
+        ArrayNeed night = day.withAfterDark(Collections.nCopies(12, Ratio.ONE));
+
+        assertThat(day.atBank(0, ChargePath.TRACKING).wattHours()).isEqualTo(1000);
+        // vented lead-acid gives back 80 % of the energy and 90 % of the charge: 1000 / 0.8, 1000 / 0.9
+        assertThat(night.atBank(0, ChargePath.TRACKING).wattHours()).isCloseTo(1250, within(1e-9));
+        assertThat(night.atBank(0, ChargePath.DIRECT).wattHours()).isCloseTo(1111.1111, within(1e-4));
+    }
+
+    @Test
+    void aSummerLoadIsSizedInItsSummer() {
+        List<Energy> july = new ArrayList<>(Collections.nCopies(12, Energy.wattHours(100)));
+        july.set(6, Energy.wattHours(5000));
+
+        ArraySize size = ArraySize.of(
+                new ArrayNeed(july, null, null), ModuleYield.tracking(MODULE, site(0), SUN, POLICY), POLICY);
+
+        // July 5000 · 1.0319149 · 1.3 / 1292.5944 = 5.189; December 100 · 1.0319149 · 1.3 / 671.961 = 0.2
+        assertThat(size.designMonth()).isEqualTo(Month.JULY);
+        assertThat(size.modules()).isEqualTo(6);
+    }
+
+    @Test
+    void inPolarNightNoArrayWillDo() {
+        ModuleYield dark = ModuleYield.tracking(MODULE, site(0), sun(4, 0), POLICY);
+        assertThat(dark.in(Month.DECEMBER)).isEqualTo(Energy.ZERO);
+
+        assertThat(ArraySize.of(need(1), dark, POLICY).possible()).isFalse();
+        List<Energy> summer = new ArrayList<>(Collections.nCopies(12, Energy.wattHours(500)));
+        summer.set(11, Energy.ZERO);
+        ArraySize withoutDecember = ArraySize.of(new ArrayNeed(summer, null, null), dark, POLICY);
+        assertThat(withoutDecember.possible()).isTrue();
+        assertThat(withoutDecember.modules()).isEqualTo(1);
+    }
+
+    @Test
+    void withoutANeedThereIsNoArray() {
+        ArraySize none = ArraySize.of(need(0), ModuleYield.tracking(MODULE, site(0), SUN, POLICY), POLICY);
+        assertThat(none.possible()).isTrue();
+        assertThat(none.modules()).isZero();
+        assertThat(none.inDesignMonth().arrayToLoadRatio()).isEqualTo(Ratio.ZERO);
+    }
+
+    @Test
+    void needSaysEverythingThatIsWrongAtOnce() {
+        assertThatThrownBy(
+                        () -> new ArrayNeed(Collections.nCopies(5, Energy.wattHours(1)), List.of(Ratio.of(1.5)), null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("dailyEnergy")
+                .hasMessageContaining("afterDark");
+    }
+
+    @Test
+    void extremesOfAModule() {
+        ModuleExtremes extremes = ModuleExtremes.of(MODULE, site(0), POLICY);
+
+        // 50 V · (1 + 0.003 · 40) = 56 V
+        assertThat(extremes.coldestOpenCircuit().volts()).isCloseTo(56, within(1e-9));
+        assertThat(extremes.coldestOpenCircuit(3).volts()).isCloseTo(168, within(1e-9));
+        // 35 + 25/800 · 1000 = 66.25 °C; 40 V · (1 − 0.0045 · 41.25) · 0.98 = 31.9235 V
+        assertThat(extremes.hottestCell().celsius()).isCloseTo(66.25, within(1e-9));
+        assertThat(extremes.hottestMaximumPower().volts()).isCloseTo(31.9235, within(1e-9));
+        assertThat(extremes.hottestMaximumPower(2).volts()).isCloseTo(63.847, within(1e-9));
+    }
+}
