@@ -245,7 +245,8 @@ final class Search {
                 + (inverter == null ? 0 : inverter.price().minorUnits());
     }
 
-    private List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+    /** Every module with as many as the need asks for; none where no number of any would do. */
+    List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
         return extremes.stream()
                 .flatMap(module -> offer(module, voltage, chemistry, budget).stream())
                 .toList();
