@@ -7,6 +7,7 @@ import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.bank.BatteryFamily;
+import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
@@ -73,6 +74,16 @@ final class Cautions {
                 "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
                 "A bank of %s can weld metal, arc and burn, whatever its voltage.",
                 layout.trueNominal());
+        ChargeSettings settings = SystemDesign.part(design.chargeSettings());
+        if (settings.absorptionWhenCold().compareTo(TOUCHABLE_DC) > 0) {
+            add(
+                    "busVoltage",
+                    Severity.DANGER,
+                    "bank",
+                    "Cover all live parts; keep one hand back, or disconnect charging before work.",
+                    "Charged on the coldest day the bus reaches %s of direct current: touching it can kill.",
+                    settings.absorptionWhenCold());
+        }
         Current shortCircuit = layout.shortCircuitCurrent();
         add(
                 "bankShortCircuit",

@@ -1,0 +1,178 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.daybank.core.bank.BankHousing;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankLocation;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.load.Load;
+import org.daybank.core.load.Supply;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.site.SiteBuilder;
+import org.daybank.core.working.Caution;
+import org.junit.jupiter.api.Test;
+
+/** A caution is there exactly when its cause is. The causes are looked up in the design once more, in bare numbers. */
+class CautionsTest {
+    private static final List<SystemDesign> DESIGNS = designs();
+
+    private static List<SystemDesign> designs() {
+        List<SystemDesign> designs = new ArrayList<>();
+        DesignBrief low = LarkspurRidge.BRIEF
+                .withSite(SiteBuilder.builder(LarkspurRidge.SITE)
+                        .elevation(Length.metres(200))
+                        .build())
+                .withArray(new ArrayWish(Angle.degrees(60), null, Length.metres(5)));
+        List<Load> direct = LarkspurRidge.LOADS.stream()
+                .filter(load -> load.supply() == Supply.DC)
+                .toList();
+        List<Load> many = Stream.of(1, 2, 3, 4, 5)
+                .flatMap(copy ->
+                        LarkspurRidge.LOADS.stream().filter(load -> load.name().equals("laptop")))
+                .map(load -> load.withHoursPerDay(24.0).withCount(6))
+                .toList();
+        List<DesignBrief> briefs = List.of(
+                LarkspurRidge.BRIEF,
+                low,
+                low.withSite(LarkspurRidge.SITE),
+                low.withArray(new ArrayWish(Angle.degrees(60), null, Length.metres(31))),
+                low.withLoads(direct),
+                low.withLoads(List.of(direct.get(1))),
+                low.withLoads(many),
+                low.withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(16), null, null)),
+                low.withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(-6), null, null)));
+        for (DesignBrief brief : briefs) {
+            for (Chemistry chemistry : Chemistry.values()) {
+                designs.add(SystemDesigner.design(
+                        brief.withWishes(new Wishes(null, List.of(chemistry), null, null)), Catalog.sample()));
+            }
+        }
+        return designs;
+    }
+
+    @Test
+    void exactlyWhatItsCauseCallsFor() {
+        Set<String> seen = new TreeSet<>();
+        Set<String> absent = new TreeSet<>();
+        for (SystemDesign design : DESIGNS) {
+            Set<String> told =
+                    design.cautions().stream().map(Caution::code).collect(Collectors.toCollection(TreeSet::new));
+            Set<String> expected = expected(design);
+            assertThat(told).as("%s", design.billOfMaterials()).isEqualTo(expected);
+            seen.addAll(expected);
+            for (String code : CONDITIONAL) {
+                if (!expected.contains(code)) {
+                    absent.add(code);
+                }
+            }
+        }
+        // the briefs above bring up each cause, and leave each out
+        assertThat(seen).containsAll(CONDITIONAL);
+        assertThat(absent).containsExactlyInAnyOrderElementsOf(CONDITIONAL);
+    }
+
+    private static final List<String> CONDITIONAL = List.of(
+            "busVoltage",
+            "lifting",
+            "mixedBatteries",
+            "parallelStrings",
+            "hydrogen",
+            "acid",
+            "freezing",
+            "batteryManagement",
+            "lithiumFire",
+            "heatedBank",
+            "arrayVoltage",
+            "stringFuses",
+            "lightning",
+            "neutralEarthBond",
+            "storedCharge",
+            "bankIndoors");
+
+    private static Set<String> expected(SystemDesign design) {
+        if (!design.complete()) {
+            return Set.of();
+        }
+        BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
+        Chemistry chemistry = bank.battery().chemistry();
+        boolean lithium = chemistry == Chemistry.LITHIUM_IRON_PHOSPHATE;
+        var array = SystemDesign.part(design.array());
+        var module = array.module();
+        double coldest = array.series()
+                * module.openCircuitVoltage().volts()
+                * (1
+                        + module.openCircuitVoltageCoefficient().perKelvin()
+                                * (design.brief().site().recordLow().celsius() - 25));
+        double oneString = module.shortCircuitCurrent().amperes()
+                * (1 + module.bifacialGain().fraction())
+                * 1.25;
+        int fullest = array.stringsOnEach().get(0);
+        boolean indoors = design.brief().bank().location() == BankLocation.INDOORS;
+        double around = indoors
+                ? design.brief().bank().indoorLowest().celsius()
+                : -6.1 - (-6.1 + 29) / 2; // halfway from January to the record low
+
+        double cells = chemistry.cellsFor(bank.nominalVoltage());
+        double cold = lithium ? 0 : 0.005 * (25 - Math.max(-20, around));
+        double highest = cells * (chemistry.traits().absorption().volts() + cold);
+
+        Set<String> expected = new TreeSet<>(Set.of(
+                "bankArc",
+                "bankShortCircuit",
+                "hotTerminals",
+                "reversePolarity",
+                "connectorsUnderLoad",
+                "arrayFaults",
+                "windAndSnow",
+                "preliminarySizes"));
+        addIf(expected, "busVoltage", highest > 60);
+        addIf(expected, "lifting", bank.battery().mass().kilograms() > 25);
+        addIf(expected, "mixedBatteries", bank.series() * bank.parallel() > 1);
+        addIf(expected, "parallelStrings", bank.parallel() > 1);
+        addIf(expected, "hydrogen", !lithium);
+        addIf(expected, "acid", chemistry == Chemistry.VENTED_LEAD_ACID);
+        addIf(expected, "freezing", !lithium && around < 0);
+        addIf(expected, "batteryManagement", lithium);
+        addIf(expected, "lithiumFire", lithium);
+        addIf(expected, "heatedBank", lithium && around < 0);
+        addIf(expected, "arrayVoltage", coldest > 60);
+        addIf(
+                expected,
+                "stringFuses",
+                (fullest - 1) * oneString > module.seriesFuse().amperes());
+        addIf(
+                expected,
+                "lightning",
+                design.brief().site().elevation().metres() > 1000
+                        || design.brief().array().cableLength().metres() > 30);
+        addIf(expected, "neutralEarthBond", design.inverter() != null);
+        addIf(expected, "storedCharge", design.inverter() != null);
+        addIf(expected, "bankIndoors", indoors);
+        return expected;
+    }
+
+    private static void addIf(Set<String> codes, String code, boolean cause) {
+        if (cause) {
+            codes.add(code);
+        }
+    }
+
+    @Test
+    void eachSaysWhatToDoAndDefersToLocalCodes() {
+        assertThat(DESIGNS.get(0).cautions()).isNotEmpty().allSatisfy(caution -> {
+            assertThat(caution.action()).endsWith(Caution.LOCAL_CODE);
+            assertThat(caution.subject()).isNotBlank();
+            assertThat(caution.text()).endsWith(".").doesNotContain("%s", "null");
+        });
+    }
+}
