@@ -2,6 +2,7 @@ package org.daybank.api.http;
 
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.daybank.api.request.ClimateAnswer;
 import org.daybank.api.request.ClimatePlace;
 import org.daybank.api.wire.FlatForm;
@@ -9,6 +10,8 @@ import org.daybank.api.wire.RecordWriter;
 import org.daybank.core.site.EpwReader;
 import org.daybank.core.site.WeatherCsvReader;
 import org.daybank.core.site.WeatherYear;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
 
 /** Reads a weather year from the text of a file and answers the site that it shows. */
 public final class Climate {
@@ -24,6 +27,10 @@ public final class Climate {
         QueryOptions options = new QueryOptions(context);
         boolean withWeather = options.flag("weather");
         String text = new String(Body.read(context, MAX_BYTES), StandardCharsets.UTF_8);
+        if (text.isBlank()) {
+            throw new InvalidInput(List.of(new Problem(
+                    "", "missing", "the body is empty: send the text of an EPW file, or CSV with named columns")));
+        }
         WeatherYear weather;
         if (text.startsWith("LOCATION,")) {
             options.refuseOthers();

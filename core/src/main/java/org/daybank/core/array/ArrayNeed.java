@@ -55,10 +55,15 @@ public record ArrayNeed(
      * the tracking path and charge on the direct path.
      */
     Energy atBank(int month, ChargePath path) {
-        Ratio efficiency = path == ChargePath.TRACKING
-                ? chemistry.traits().energyEfficiency()
-                : chemistry.traits().coulombicEfficiency();
+        Ratio efficiency = batteryEfficiency(path);
         double share = afterDark.get(month).fraction();
         return dailyEnergy.get(month).times(1 - share + share / efficiency.fraction());
+    }
+
+    /** What the battery gives back: of the energy on the tracking path, of the charge on the direct path. */
+    Ratio batteryEfficiency(ChargePath path) {
+        return path == ChargePath.TRACKING
+                ? chemistry.traits().energyEfficiency()
+                : chemistry.traits().coulombicEfficiency();
     }
 }

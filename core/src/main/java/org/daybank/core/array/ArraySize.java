@@ -130,10 +130,11 @@ public record ArraySize(
                         "E = E_day · (1 − s + s / η)",
                         "share s drawn after dark passes through the battery",
                         month.need(),
-                        "%s · (1 − %s + %s / η)",
+                        "%s · (1 − %s + %s / %s)",
                         need.dailyEnergy().get(designMonth.getValue() - 1),
                         need.afterDark().get(designMonth.getValue() - 1),
-                        need.afterDark().get(designMonth.getValue() - 1))
+                        need.afterDark().get(designMonth.getValue() - 1),
+                        need.batteryEfficiency(moduleYield.path()))
                 .step(
                         "yield of one module in the design month",
                         formula(),

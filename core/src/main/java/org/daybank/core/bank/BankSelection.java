@@ -21,9 +21,13 @@ public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) {
 
     /** Holds each battery against the need. */
     public static BankSelection of(BankNeed need, List<Battery> batteries, BankPolicy policy) {
-        List<BankFit> fits = batteries.stream()
+        return of(batteries.stream()
                 .map(battery -> BankFit.of(need, battery, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each battery. */
+    public static BankSelection of(List<BankFit> fits) {
         return new BankSelection(
                 fits.stream()
                         .filter(BankFit::fits)

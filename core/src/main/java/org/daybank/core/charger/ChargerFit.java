@@ -218,7 +218,7 @@ public record ChargerFit(
             limits.add(Finding.that(
                     "busVoltage",
                     controller.busVoltages().contains(need.nominalVoltage()),
-                    "The bank is called %s; this controller charges %s.",
+                    "The bank's nominal voltage is %s; this controller charges %s.",
                     need.nominalVoltage(),
                     controller.busVoltages()));
             limits.add(Finding.that(
@@ -235,7 +235,7 @@ public record ChargerFit(
                     "coldestOpenCircuitVoltage",
                     coldest,
                     inputLimit(),
-                    "On the coldest morning the string of %s reaches %s; this controller stands %s after a %s reserve.",
+                    "On the coldest morning the string of %s reaches %s; this controller withstands %s after a %s reserve.",
                     layout.series(),
                     coldest,
                     inputLimit(),

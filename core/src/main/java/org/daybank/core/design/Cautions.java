@@ -98,7 +98,9 @@ final class Cautions {
                 "bank",
                 "Tighten to the maker's torque, check again after a month and then each year.",
                 "A loose terminal heats up under %s and can start a fire.",
-                layout.maximumDischargeCurrent());
+                design.inverter() == null
+                        ? layout.maximumDischargeCurrent()
+                        : design.inverter().currentAtRating());
         add(
                 "reversePolarity",
                 Severity.WARNING,

@@ -181,6 +181,18 @@ final class Search {
         return Optional.ofNullable(best);
     }
 
+    /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
+    BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
+        BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
+        BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
+        return BankSelection.of(catalog.batteries().stream()
+                .map(battery -> BankFit.of(
+                        runsHeated(battery) ? heated : unheated,
+                        battery,
+                        brief.policy().bank()))
+                .toList());
+    }
+
     private boolean runsHeated(Battery battery) {
         return battery.heater() != null && lowest.compareTo(brief.bank().heaterSetPoint()) < 0;
     }
@@ -319,9 +331,10 @@ final class Search {
                 brief.policy().array());
     }
 
-    /** What tracking gains for a module on a bank. */
-    PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
-        return PathComparison.of(trackingYield(module.module()), directYield(module, voltage, chemistry));
+    /** What tracking gains for a module on a bank, through a controller of an efficiency. */
+    PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry, Ratio efficiency) {
+        return PathComparison.of(
+                trackingYield(module.module()).times(efficiency), directYield(module, voltage, chemistry));
     }
 
     /** A module on a bank. */

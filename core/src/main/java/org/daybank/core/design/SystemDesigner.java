@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.BankLayout;
@@ -22,6 +23,7 @@ import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
@@ -150,7 +152,7 @@ public final class SystemDesigner {
                 .charger(charger)
                 .inverter(chosen.inverter())
                 .monthlyBalance(chosen.size())
-                .trackingGain(search.comparison(extremes, voltage, chemistry))
+                .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
                 .recovery(recovery(chosen))
                 .chargeSettings(search.settings(voltage, chemistry))
                 .ventilation(Ventilation.of(layout).orElse(null))
@@ -158,13 +160,17 @@ public final class SystemDesigner {
                 .checks(checks(brief, chosen, charger))
                 .alternatives(
                         alternatives(chosen, complete, brief.policy().system().alternatives()))
-                .batteries(BankSelection.of(
-                        search.bankNeed(voltage, chosen.inverter(), budget),
-                        catalog.batteries(),
-                        brief.policy().bank()))
+                .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
                 .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry))
                 .build();
+    }
+
+    /** Of the controller chosen where it tracks, else of a typical one. */
+    private static Ratio trackingEfficiency(DesignBrief brief, ChargerFit charger) {
+        return charger.controller().kind().path() == ChargePath.TRACKING
+                ? charger.controller().efficiency()
+                : brief.policy().array().chargerEfficiency();
     }
 
     /** Time to refill the deepest discharge from the surplus of the design month. */
@@ -195,14 +201,39 @@ public final class SystemDesigner {
                     charger.chargingCurrent(),
                     least));
         }
-        BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
+        Ratio worn = wornDepth(brief, chosen);
         checks.add(Finding.that(
                 "wornDepth",
-                capacity.wornDepth().compareTo(Ratio.ONE) <= 0,
-                "Once the bank is worn to %s, the autonomy empties it to %s.",
+                worn.compareTo(Ratio.ONE) <= 0,
+                "Once the bank is worn to %s of its capacity, the autonomy takes %s of what it then holds.",
                 brief.policy().bank().endOfLifeFraction(),
-                capacity.wornDepth()));
+                worn));
+        TimeSpan recovery = recovery(chosen);
+        TimeSpan longest = brief.policy().system().longestRecovery();
+        checks.add(
+                recovery == null
+                        ? Finding.that(
+                                "recovery",
+                                false,
+                                "In the design month the array has no surplus to refill the bank from its deepest discharge.")
+                        : Finding.atMost(
+                                "recovery",
+                                recovery,
+                                longest,
+                                "In the design month the array takes %s to refill the bank from its deepest discharge; more than %s wants a larger array or a generator.",
+                                recovery,
+                                longest));
         return checks;
+    }
+
+    /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */
+    private static Ratio wornDepth(DesignBrief brief, Candidate chosen) {
+        BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
+        double left =
+                chosen.layout().capacityAt(capacity.demand().runningCurrent()).ampereHours()
+                        * capacity.temperatureFactor().fraction()
+                        * brief.policy().bank().endOfLifeFraction().fraction();
+        return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
     }
 
     private static List<Alternative> alternatives(Candidate chosen, List<Candidate> complete, int most) {
@@ -229,10 +260,7 @@ public final class SystemDesigner {
                 return nearest("inverter", atVoltage(inverters.rejected(), "nominalVoltage"));
             }
         }
-        BankSelection banks = BankSelection.of(
-                search.bankNeed(voltage, null, loads.budget()),
-                catalog.batteries(),
-                brief.policy().bank());
+        BankSelection banks = search.batteries(voltage, null, Power.ZERO);
         List<Rejection> unusable = Stream.concat(
                         banks.rejected().stream(),
                         banks.ranked().stream()
@@ -245,10 +273,11 @@ public final class SystemDesigner {
             return nearest("battery", atVoltage(banks.rejected(), "seriesCount"));
         }
         if (search.offers(voltage, chemistry, loads.budget()).isEmpty()) {
-            return List.of(Finding.that(
-                    "array",
-                    false,
-                    "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
+            return List.of(
+                    Finding.that(
+                            "array",
+                            false,
+                            "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
         }
         return List.of(Finding.that(
                 "chargeController",

@@ -3,6 +3,7 @@ package org.daybank.core.design;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Policies;
 
@@ -11,6 +12,7 @@ import org.daybank.core.working.Policies;
  *
  * @param bankCurrent most that cable, fuse and disconnect between bank and inverter should carry
  * @param coldSpell how far from the coldest month's mean towards the record low the air goes for as long as the autonomy
+ * @param longestRecovery longest that the array should take in the design month to refill the bank
  * @param alternatives how many other designs are told at most
  */
 @RecordBuilder
@@ -26,6 +28,14 @@ public record SystemPolicy(
         @Assumed(value = "0.5", least = "0", most = "1", source = "halfway, without hourly weather at hand")
         Ratio coldSpell,
 
+        @Assumed(
+                value = "14 d",
+                least = "1 d",
+                most = "365 d",
+                sensible = "7–21 d",
+                source = "a lead-acid bank kept low for weeks sulphates")
+        TimeSpan longestRecovery,
+
         @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")
         int alternatives)
         implements SystemPolicyBuilder.With {
@@ -37,7 +47,7 @@ public record SystemPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public SystemPolicy {
-        Policies.check(SystemPolicy.class, bankCurrent, coldSpell, alternatives);
+        Policies.check(SystemPolicy.class, bankCurrent, coldSpell, longestRecovery, alternatives);
     }
 
     /** The cited defaults. */

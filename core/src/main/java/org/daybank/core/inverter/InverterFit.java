@@ -77,14 +77,14 @@ public record InverterFit(
         limits.add(Finding.that(
                 "nominalVoltage",
                 inverter.nominalVoltage().equals(need.nominalVoltage()),
-                "The bank is called %s; this inverter stands on %s.",
+                "The bank's nominal voltage is %s; this inverter is made for %s.",
                 need.nominalVoltage(),
                 inverter.nominalVoltage()));
         limits.add(Finding.atMost(
                 "highestBankVoltage",
                 need.highestBankVoltage(),
                 inverter.highestInput(),
-                "Charged on the coldest day the bank reaches %s; this inverter stands %s.",
+                "Charged on the coldest day the bank reaches %s; this inverter withstands %s.",
                 need.highestBankVoltage(),
                 inverter.highestInput()));
         limits.add(Finding.atMost(
@@ -109,7 +109,7 @@ public record InverterFit(
                 "surge",
                 peak.surgeApparent(),
                 surge.times(count),
-                "The start asks %s for %s; %s × this inverter gives %s for as long.",
+                "The start asks %s for %s; %s × this inverter gives %s for that time.",
                 peak.surgeApparent(),
                 need.startDuration(),
                 count,
@@ -121,8 +121,10 @@ public record InverterFit(
                 "bankCurrent",
                 currentAtRating,
                 need.bankCurrentLimit(),
-                "At its rating it draws %s from the bank; cable, fuse and disconnect are planned for %s.",
+                "At their rating %s × this inverter draw %s from the bank at its lowest voltage, %s; cable, fuse and disconnect are planned for %s.",
+                count,
                 currentAtRating,
+                inverter.lowestInput(),
                 need.bankCurrentLimit()));
         judgeService(need, inverter, policy, limits);
         return new InverterFit(
