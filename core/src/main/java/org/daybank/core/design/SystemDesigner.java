@@ -245,10 +245,11 @@ public final class SystemDesigner {
             return nearest("battery", atVoltage(banks.rejected(), "seriesCount"));
         }
         if (search.offers(voltage, chemistry, loads.budget()).isEmpty()) {
-            return List.of(Finding.that(
-                    "array",
-                    false,
-                    "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
+            return List.of(
+                    Finding.that(
+                            "array",
+                            false,
+                            "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
         }
         return List.of(Finding.that(
                 "chargeController",
