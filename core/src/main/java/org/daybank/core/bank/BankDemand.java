@@ -63,7 +63,7 @@ public record BankDemand(
                         nominalVoltage == null || BUSES.contains(nominalVoltage),
                         "nominalVoltage",
                         "outOfRange",
-                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                 .required("chemistry", chemistry)
                 .required("lowest", lowest)
                 .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))

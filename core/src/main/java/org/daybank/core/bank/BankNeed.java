@@ -63,7 +63,7 @@ public record BankNeed(
                         nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
                         "nominalVoltage",
                         "outOfRange",
-                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                 .required("lowest", lowest)
                 .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))
                 .atLeast("runningPower", runningPower, Power.ZERO)

@@ -61,14 +61,14 @@ public record ChargeSettings(
                             nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
                             "nominalVoltage",
                             "outOfRange",
-                            "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                            () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                     .required("coldest", coldest)
                     .required("hottest", hottest)
                     .that(
                             coldest == null || hottest == null || coldest.compareTo(hottest) <= 0,
                             "hottest",
                             "inconsistent",
-                            "hottest must not be below coldest %s but is %s".formatted(coldest, hottest))
+                            () -> "hottest must not be below coldest %s but is %s".formatted(coldest, hottest))
                     .done();
         }
     }

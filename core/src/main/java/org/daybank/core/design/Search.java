@@ -2,6 +2,7 @@ package org.daybank.core.design;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -58,7 +59,7 @@ final class Search {
     private final List<ModuleExtremes> extremes;
 
     /** What a module brings through a tracking controller without loss. */
-    private final Map<PvModule, ModuleYield> trackingYields = new HashMap<>();
+    private final IdentityHashMap<PvModule, ModuleYield> trackingYields = new IdentityHashMap<>();
 
     private final Map<DirectKey, ModuleYield> directYields = new HashMap<>();
 
