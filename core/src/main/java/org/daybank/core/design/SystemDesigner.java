@@ -12,14 +12,17 @@ import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
+import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
@@ -157,7 +160,7 @@ public final class SystemDesigner {
                 .chargeSettings(search.settings(voltage, chemistry))
                 .ventilation(Ventilation.of(layout).orElse(null))
                 .billOfMaterials(chosen.bill())
-                .checks(checks(brief, chosen, charger))
+                .checks(checks(brief, chosen, charger, search.settings(voltage, chemistry)))
                 .alternatives(
                         alternatives(chosen, complete, brief.policy().system().alternatives()))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
@@ -189,8 +192,12 @@ public final class SystemDesigner {
         return TimeSpan.days(emptied / surplus);
     }
 
-    private static List<Finding> checks(DesignBrief brief, Candidate chosen, ChargerFit charger) {
+    private static List<Finding> checks(
+            DesignBrief brief, Candidate chosen, ChargerFit charger, ChargeSettings settings) {
         List<Finding> checks = new ArrayList<>();
+        brief.loads().stream()
+                .filter(load -> load.supply() == Supply.DC)
+                .forEach(load -> checkSupply(load, settings, checks));
         Current least = chosen.layout().minimumChargeCurrent();
         if (least.amperes() > 0) {
             checks.add(Finding.atLeast(
@@ -224,6 +231,32 @@ public final class SystemDesigner {
                                 recovery,
                                 longest));
         return checks;
+    }
+
+    /** Whether a DC load runs on the bank's own voltage, from the disconnect to charging on the coldest day. */
+    private static void checkSupply(Load load, ChargeSettings settings, List<Finding> checks) {
+        Voltage highest = load.highestSupply();
+        if (highest != null) {
+            checks.add(Finding.atMost(
+                    "highestSupply",
+                    settings.absorptionWhenCold(),
+                    highest,
+                    "Charging on the coldest day lifts the bus to %s; %s withstands %s. Where it does not, it needs a DC converter.",
+                    settings.absorptionWhenCold(),
+                    load.name(),
+                    highest));
+        }
+        Voltage lowest = load.lowestSupply();
+        if (lowest != null) {
+            checks.add(Finding.atLeast(
+                    "lowestSupply",
+                    settings.disconnect(),
+                    lowest,
+                    "Before the disconnect the bus falls to %s; %s runs from %s. Where it does not, it needs a DC converter.",
+                    settings.disconnect(),
+                    load.name(),
+                    lowest));
+        }
     }
 
     /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */

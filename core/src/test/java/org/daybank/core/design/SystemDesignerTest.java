@@ -18,6 +18,7 @@ import org.daybank.core.inverter.InverterFunction;
 import org.daybank.core.inverter.Phases;
 import org.daybank.core.inverter.Service;
 import org.daybank.core.load.Load;
+import org.daybank.core.load.LoadBuilder;
 import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Frequency;
@@ -321,5 +322,38 @@ class SystemDesignerTest {
                                 .requiredCapacity()
                                 .ampereHours(),
                         within(1e-9));
+    }
+
+    @Test
+    void aDcLoadIsHeldAgainstTheBusVoltage() {
+        // Lead-acid at 24 V, -17.55 °C: 12 · 2.45 V + 12 · (−5 mV/K) · (−17.55 − 25) K = 29.4 + 2.553 = 31.953 V
+        Load tender = LoadBuilder.builder()
+                .name("receiver")
+                .supply(Supply.DC)
+                .power(Power.watts(10))
+                .hoursPerDay(24.0)
+                .lowestSupply(Voltage.volts(21))
+                .highestSupply(Voltage.volts(30))
+                .build();
+        SystemDesign design = SystemDesigner.design(
+                LarkspurRidge.BRIEF
+                        .withLoads(List.of(tender))
+                        .withWishes(new Wishes(
+                                Voltage.volts(24), List.of(Chemistry.VENTED_LEAD_ACID), List.of(), List.of())),
+                Catalog.sample());
+
+        assertThat(design.checks())
+                .filteredOn(check -> check.rule().equals("highestSupply"))
+                .singleElement()
+                .satisfies(check -> {
+                    assertThat(check.met()).isFalse();
+                    assertThat(check.margin().fraction()).isCloseTo((30 - 31.953) / 30, within(1e-6));
+                    assertThat(check.sentence().toString()).contains("receiver", "DC converter");
+                });
+        // disconnect 12 · 1.9 V = 22.8 V, above 21 V
+        assertThat(design.checks())
+                .filteredOn(check -> check.rule().equals("lowestSupply"))
+                .singleElement()
+                .satisfies(check -> assertThat(check.met()).isTrue());
     }
 }
