@@ -4,6 +4,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Speed;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.sun.SunClass;
 
 /** How warm the cells get under the sun. */
 public final class CellTemperature {
@@ -45,5 +46,10 @@ public final class CellTemperature {
     public static Temperature faiman(Temperature air, Irradiance irradiance, Speed wind) {
         return air.plus(TemperatureDifference.kelvins(
                 irradiance.wattsPerSquareMetre() / (STILL_AIR_LOSS + WIND_LOSS * wind.metresPerSecond())));
+    }
+
+    /** Cells of a module in a class of sunshine, by Ross. */
+    static Temperature of(PvModule module, SunClass sun) {
+        return ross(sun.air(), sun.irradiance(), module.nominalOperatingCellTemperature());
     }
 }

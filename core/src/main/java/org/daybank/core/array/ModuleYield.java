@@ -4,10 +4,8 @@ import java.time.Month;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.daybank.core.array.kernel.DiodeKernel;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
@@ -29,35 +27,25 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
 
     /**
      * Yield through a controller that tracks the best point: the largest power of the module at each irradiance and cell
-     * temperature (Ross), times the factors and the controller's efficiency. In proportion, that is {@code P · G / (1 kW/m²) ·
-     * (1 + γ · (T_cell − 25 °C))}.
+     * temperature, times the factors and the controller's efficiency.
      *
      * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
      */
     public static ModuleYield tracking(
             PvModule module, Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
-        double bothSides = module.bifacialGain().onePlus();
-        ToDoubleFunction<SunClass> watts;
-        if (policy.yieldModel() == YieldModel.SINGLE_DIODE) {
-            DiodeKernel diode = SingleDiode.of(module).kernel();
-            watts = sun -> diode.maximumPowerWatts(
-                    sun.irradiance().wattsPerSquareMetre() * bothSides,
-                    cell(module, sun).celsius());
-        } else {
-            watts = sun -> module.power().watts()
-                    * sun.irradiance().wattsPerSquareMetre()
-                    / 1000
-                    * bothSides
-                    * ModuleExtremes.powerAt(module, cell(module, sun)).fraction();
-        }
+        return tracking(ModuleOutput.of(module, policy.yieldModel()), site, sunshine, policy);
+    }
+
+    /** The same of a module whose output is known already. */
+    public static ModuleYield tracking(
+            ModuleOutput output, Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
         Ratio left = policy.whenAged().times(policy.chargerEfficiency());
-        return new ModuleYield(module, ChargePath.TRACKING, 1, daily(site, sunshine, watts, left));
+        return new ModuleYield(output.module(), ChargePath.TRACKING, 1, daily(site, sunshine, output::bestWatts, left));
     }
 
     /**
      * Yield at the bank's own voltage: the current that the module drives at its share of it, at each irradiance and cell
-     * temperature, times the factors. The charge counts at the bank's true nominal voltage. In proportion, the current is
-     * {@code I_mp · G / (1 kW/m²)} whatever the voltage.
+     * temperature, times the factors. The charge counts at the bank's true nominal voltage.
      *
      * @param series modules in a string
      * @param trueNominal of the bank
@@ -72,27 +60,26 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
             Site site,
             IrradianceDistribution sunshine,
             ArrayPolicy policy) {
-        double bothSides = module.bifacialGain().onePlus();
+        return direct(
+                ModuleOutput.of(module, policy.yieldModel()), series, trueNominal, charging, site, sunshine, policy);
+    }
+
+    /** The same of a module whose output is known already. */
+    public static ModuleYield direct(
+            ModuleOutput output,
+            int series,
+            Voltage trueNominal,
+            Voltage charging,
+            Site site,
+            IrradianceDistribution sunshine,
+            ArrayPolicy policy) {
         double nominalVolts = trueNominal.volts() / series;
         double chargingVolts = charging.volts() / series;
-        ToDoubleFunction<SunClass> watts;
-        if (policy.yieldModel() == YieldModel.SINGLE_DIODE) {
-            DiodeKernel diode = SingleDiode.of(module).kernel();
-            watts = sun -> nominalVolts
-                    * Math.max(
-                            0,
-                            diode.amperes(
-                                    chargingVolts,
-                                    sun.irradiance().wattsPerSquareMetre() * bothSides,
-                                    cell(module, sun).celsius()));
-        } else {
-            watts = sun -> nominalVolts
-                    * module.maximumPowerCurrent().amperes()
-                    * sun.irradiance().wattsPerSquareMetre()
-                    / 1000
-                    * bothSides;
-        }
-        return new ModuleYield(module, ChargePath.DIRECT, series, daily(site, sunshine, watts, policy.whenAged()));
+        return new ModuleYield(
+                output.module(),
+                ChargePath.DIRECT,
+                series,
+                daily(site, sunshine, sun -> nominalVolts * output.amperes(chargingVolts, sun), policy.whenAged()));
     }
 
     private static List<Energy> daily(
@@ -108,10 +95,6 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
                     return Energy.wattHours(wattHours).times(left).times(bare);
                 })
                 .toList();
-    }
-
-    private static Temperature cell(PvModule module, SunClass sun) {
-        return CellTemperature.ross(sun.air(), sun.irradiance(), module.nominalOperatingCellTemperature());
     }
 
     /** The yield of a month's mean day. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.array.ModuleOutput;
 import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PathComparison;
 import org.daybank.core.array.PvModule;
@@ -60,6 +61,8 @@ final class Search {
 
     /** What a module brings through a tracking controller without loss. */
     private final IdentityHashMap<PvModule, ModuleYield> trackingYields = new IdentityHashMap<>();
+
+    private final IdentityHashMap<PvModule, ModuleOutput> outputs = new IdentityHashMap<>();
 
     private final Map<DirectKey, ModuleYield> directYields = new HashMap<>();
 
@@ -298,12 +301,20 @@ final class Search {
                 module, tracking.exactModules(), direct, brief.policy().array().whenNew(), sunshine));
     }
 
+    private ModuleOutput output(PvModule module) {
+        return outputs.computeIfAbsent(
+                module, any -> ModuleOutput.of(any, brief.policy().array().yieldModel()));
+    }
+
     /** What a module brings at its best point, through a controller without loss. */
     ModuleYield trackingYield(PvModule module) {
         return trackingYields.computeIfAbsent(
                 module,
                 any -> ModuleYield.tracking(
-                        any, brief.site(), sunshine, brief.policy().array().withChargerEfficiency(Ratio.ONE)));
+                        output(any),
+                        brief.site(),
+                        sunshine,
+                        brief.policy().array().withChargerEfficiency(Ratio.ONE)));
     }
 
     /**
@@ -323,7 +334,7 @@ final class Search {
                 ? Math.ceil(absorption.dividedBy(module.hottestMaximumPower()))
                 : Math.rint(voltage.dividedBy(group));
         return ModuleYield.direct(
-                module.module(),
+                output(module.module()),
                 (int) Math.max(1, series),
                 trueNominal,
                 trueNominal.plus(absorption).dividedBy(2),

@@ -16,6 +16,7 @@ import org.daybank.core.quantity.Ratio;
  * @param values quantities (shown to three digits), ratios (as percentages), enum constants (as words), lists of these, or text
  */
 public record Sentence(String template, List<Object> values) implements CharSequence {
+    private static final String PLACE = "%s";
     private static final int DIGITS = 3;
     private static final Set<String> ABBREVIATIONS = Set.of("AC", "AGM", "DC", "MPPT", "PWM");
 
@@ -65,6 +66,18 @@ public record Sentence(String template, List<Object> values) implements CharSequ
     /** The sentence in words. */
     @Override
     public String toString() {
-        return template.formatted(values.stream().map(Sentence::shown).toArray());
+        // a plain splice: the general formatter takes several times as long, and an answer has hundreds of sentences
+        StringBuilder words = new StringBuilder(template.length() + 16 * values.size());
+        int from = 0;
+        for (Object value : values) {
+            int at = template.indexOf(PLACE, from);
+            if (at < 0) {
+                // a value that this wording of the sentence has no place for
+                break;
+            }
+            words.append(template, from, at).append(shown(value));
+            from = at + PLACE.length();
+        }
+        return words.append(template, from, template.length()).toString();
     }
 }
