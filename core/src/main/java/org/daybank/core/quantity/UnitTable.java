@@ -1,6 +1,7 @@
 package org.daybank.core.quantity;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -111,9 +112,12 @@ final class UnitTable {
     /** The shortest decimal that is this number, as a number of the unit. */
     private static BigDecimal number(double base, Unit unit) {
         Scale scale = unit.definition().scale();
-        return new BigDecimal(Double.toString(base))
-                .multiply(scale.divisor())
-                .divide(scale.multiplier(), MathContext.DECIMAL128)
+        BigDecimal scaled = new BigDecimal(Double.toString(base)).multiply(scale.divisor());
+        BigDecimal multiplier = scale.multiplier().stripTrailingZeros();
+        boolean powerOfTen = multiplier.unscaledValue().equals(BigInteger.ONE);
+        return (powerOfTen
+                        ? scaled.scaleByPowerOfTen(multiplier.scale())
+                        : scaled.divide(multiplier, MathContext.DECIMAL128))
                 .subtract(scale.shift());
     }
 
