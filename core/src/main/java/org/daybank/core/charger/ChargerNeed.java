@@ -19,7 +19,6 @@ import org.daybank.core.working.Policies;
  * @param chargingVoltage absorption voltage of the bank at 25 °C
  * @param hottestAir air around the controller
  * @param maximumChargeCurrent most that the bank takes
- * @param minimumChargeCurrent least that keeps the bank healthy
  * @param functions asked for besides charging
  */
 @RecordBuilder
@@ -36,7 +35,6 @@ public record ChargerNeed(
         @Assumed(value = "100 kA", source = "no limit stated")
         Current maximumChargeCurrent,
 
-        @Assumed(value = "0 A", source = "no limit stated") Current minimumChargeCurrent,
         @Assumed(source = "none asked for") List<ControllerFunction> functions) {
     /**
      * Resolves what was left out.
@@ -46,7 +44,6 @@ public record ChargerNeed(
     public ChargerNeed {
         hottestAir = Policies.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
         maximumChargeCurrent = Policies.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
-        minimumChargeCurrent = Policies.otherwise(minimumChargeCurrent, ChargerNeed.class, "minimumChargeCurrent");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Checks()
                 .required("nominalVoltage", nominalVoltage)
@@ -54,7 +51,6 @@ public record ChargerNeed(
                 .required("chemistry", chemistry)
                 .above("chargingVoltage", chargingVoltage, Voltage.ZERO)
                 .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
-                .atLeast("minimumChargeCurrent", minimumChargeCurrent, Current.ZERO)
                 .done();
         chargingVoltage = chargingVoltage == null
                 ? chemistry.traits().absorption().times(chemistry.cellsFor(nominalVoltage))

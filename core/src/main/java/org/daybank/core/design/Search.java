@@ -368,7 +368,7 @@ final class Search {
                 .hottestAir(brief.site().recordHigh())
                 .functions(brief.wishes().controllerFunctions());
         if (bank != null) {
-            need.maximumChargeCurrent(bank.maximumChargeCurrent()).minimumChargeCurrent(bank.minimumChargeCurrent());
+            need.maximumChargeCurrent(bank.maximumChargeCurrent());
         }
         return need.build();
     }

@@ -148,7 +148,7 @@ class ChargerFitTest {
     void directControllersInTheHeatTakeFewerStrings() {
         // In 45 °C, 5 K over 40 °C, 2 % less for each: 40 A · 0.9 = 36 A, two strings of 13 A and not three
         ChargerNeed hot = new ChargerNeed(
-                Voltage.volts(12), Chemistry.VENTED_LEAD_ACID, null, Temperature.celsius(45), null, null, null);
+                Voltage.volts(12), Chemistry.VENTED_LEAD_ACID, null, Temperature.celsius(45), null, null);
         ChargerFit fit = ChargerFit.of(hot, offer(TWELVE, 24, 16.2, 3, 3), DIRECT, POLICY);
 
         assertThat(fit.fits()).isTrue();
@@ -191,7 +191,7 @@ class ChargerFitTest {
     void aDeratedOutputClipsMore() {
         // −2 %/K, 10 K over 40 °C: 12 A · 0.8 = 9.6 A; 245.76 W of 342 W: over 718.596 W/m²
         ChargerNeed hot = new ChargerNeed(
-                Voltage.volts(24), Chemistry.LITHIUM_IRON_PHOSPHATE, null, Temperature.celsius(50), null, null, null);
+                Voltage.volts(24), Chemistry.LITHIUM_IRON_PHOSPHATE, null, Temperature.celsius(50), null, null);
         ChargerFit fit = ChargerFit.of(
                 hot,
                 ONE,
