@@ -18,6 +18,7 @@ import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
 import org.daybank.api.request.InverterSelectionRequest;
+import org.daybank.api.request.SimulationRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.core.bank.ChargeSettings;
@@ -25,6 +26,7 @@ import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.simulation.Simulation;
 
 /** Every route there is. */
 final class Routes {
@@ -66,7 +68,8 @@ final class Routes {
                     .alsoFlat(),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
-                    .working(SystemDesign::working));
+                    .working(SystemDesign::working),
+            calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
 
     private Routes() {}
 

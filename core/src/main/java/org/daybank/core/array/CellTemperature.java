@@ -52,4 +52,9 @@ public final class CellTemperature {
     static Temperature of(PvModule module, SunClass sun) {
         return ross(sun.air(), sun.irradiance(), module.nominalOperatingCellTemperature());
     }
+
+    /** By how much the cells of a module are warmer than the air for each W/m² on its plane, by Ross. */
+    static double kelvinsPerWattPerSquareMetre(PvModule module) {
+        return module.nominalOperatingCellTemperature().minus(NOMINAL_AIR).kelvins() / NOMINAL_WATTS_PER_SQUARE_METRE;
+    }
 }

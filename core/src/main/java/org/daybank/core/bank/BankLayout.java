@@ -6,6 +6,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Resistance;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.ToldElsewhere;
@@ -82,6 +83,22 @@ public record BankLayout(
         return battery.capacity()
                 .at(current.dividedBy(parallel), battery.chemistry().traits().peukertExponent())
                 .times(parallel);
+    }
+
+    /**
+     * Most that it may be charged with for hours, cells at a temperature: nothing below the coldest charge; a lithium bank
+     * takes less while it is cool.
+     */
+    public Current maximumChargeCurrentAt(Temperature cells) {
+        if (cells.compareTo(battery.coldestCharge()) < 0) {
+            return Current.ZERO;
+        }
+        Current allowed = battery.chemistry()
+                .traits()
+                .chargeRateByTemperature()
+                .map(rates -> ratedCapacity.dividedBy(TimeSpan.hours(1)).times(rates.stepAt(cells)))
+                .orElse(maximumChargeCurrent);
+        return allowed.compareTo(maximumChargeCurrent) < 0 ? allowed : maximumChargeCurrent;
     }
 
     /** Most that it gives for seconds. */

@@ -8,6 +8,7 @@ import org.daybank.core.inverter.Service;
 import org.daybank.core.load.EnergyDemand;
 import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
+import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
@@ -90,6 +91,13 @@ public record DesignBrief(
                         "weather/air",
                         "missing",
                         "the weather year has no air temperature, without which no yield is known")
+                .that(
+                        wishes.availability() == null
+                                || weather != null
+                                || policy.system().simulatedYears() > 0,
+                        "policy/system/simulatedYears",
+                        "inconsistent",
+                        "simulatedYears must be at least 1 where an availability is asked for and there is no weather year")
                 .notEmpty("loads", loads)
                 .that(
                         loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
@@ -103,6 +111,11 @@ public record DesignBrief(
 
     private static boolean near(Site site, Place place) {
         return Math.abs(site.latitude().degrees() - place.latitude().degrees()) <= FARTHEST.degrees();
+    }
+
+    /** The loads spread over the hours. */
+    LoadProfile profile() {
+        return LoadProfile.of(demand(), policy.load());
     }
 
     /** The facts of the energy budget. */

@@ -7,7 +7,9 @@ import org.daybank.core.bank.ChargePolicy;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.load.LoadPolicy;
+import org.daybank.core.simulation.SimulationPolicy;
 import org.daybank.core.sun.SunPolicy;
+import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.working.Policies;
 
 /**
@@ -20,6 +22,8 @@ import org.daybank.core.working.Policies;
  * @param array about the array
  * @param charger about charge controllers
  * @param inverter about inverters
+ * @param synthetic about weather made up from monthly means
+ * @param simulation about the hours
  * @param system about the system as a whole
  */
 @RecordBuilder
@@ -31,6 +35,8 @@ public record DesignPolicy(
         ArrayPolicy array,
         ChargerPolicy charger,
         InverterPolicy inverter,
+        SyntheticPolicy synthetic,
+        SimulationPolicy simulation,
         SystemPolicy system)
         implements DesignPolicyBuilder.With {
     private static final DesignPolicy STANDARD = Policies.standard(DesignPolicy.class);
@@ -41,7 +47,8 @@ public record DesignPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent
      */
     public DesignPolicy {
-        Policies.check(DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, system);
+        Policies.check(
+                DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, synthetic, simulation, system);
     }
 
     /** The cited defaults. */

@@ -17,6 +17,7 @@ import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.simulation.Reliability;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Finding;
@@ -45,6 +46,9 @@ import org.jspecify.annotations.Nullable;
  * @param chargeSettings set-points
  * @param ventilation air for the bank; absent for lithium
  * @param billOfMaterials parts and prices
+ * @param parts by their model codes: what a simulation of the same system asks for
+ * @param availability what the hours of one or many years show; absent when none were run
+ * @param frontier of the designs simulated for an availability that was asked for, those that no cheaper one is as available as
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
  * @param batteries every battery of the catalogue: ranked or rejected
@@ -70,6 +74,9 @@ public record SystemDesign(
         @Nullable ChargeSettings chargeSettings,
         @Nullable Ventilation ventilation,
         @Nullable BillOfMaterials billOfMaterials,
+        @Nullable SystemParts parts,
+        @Nullable Reliability availability,
+        List<FrontierPoint> frontier,
         List<Finding> checks,
         List<Alternative> alternatives,
         @Nullable BankSelection batteries,
@@ -78,6 +85,7 @@ public record SystemDesign(
     /** Keeps copies. */
     public SystemDesign {
         missing = List.copyOf(missing);
+        frontier = List.copyOf(frontier);
         checks = List.copyOf(checks);
         alternatives = List.copyOf(alternatives);
     }

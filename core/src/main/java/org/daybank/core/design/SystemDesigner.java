@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ChargePath;
@@ -30,10 +29,11 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.Simulation;
+import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.BestTilt;
 import org.daybank.core.sun.Exposure;
-import org.daybank.core.sun.ExposureBuilder;
 import org.daybank.core.sun.HourlySky;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
@@ -57,36 +57,50 @@ public final class SystemDesigner {
      * @throws org.daybank.core.working.InvalidInput when a month of the site gets more sun than there is at its latitude
      */
     public static SystemDesign design(DesignBrief brief, Catalog catalog) {
-        LoadProfile loads = LoadProfile.of(brief.demand(), brief.policy().load());
+        LoadProfile loads = brief.profile();
         MonthlySun sun = sunOnArray(brief, loads);
-        Search search = new Search(brief, catalog, loads, sunshine(brief, sun.plane()));
-
-        List<Candidate> complete = new ArrayList<>();
-        List<NominalVoltage.PassedOver> passedOver = new ArrayList<>();
-        for (Voltage voltage : brief.wishes().voltages()) {
-            List<Candidate> found = brief.wishes().chemistries().stream()
-                    .map(chemistry -> search.cheapest(voltage, chemistry))
-                    .flatMap(Optional::stream)
-                    .toList();
-            if (found.isEmpty() && complete.isEmpty()) {
-                passedOver.add(
-                        new NominalVoltage.PassedOver(voltage, obstacles(search, brief, catalog, loads, voltage)));
-            }
-            complete.addAll(found);
+        IrradianceDistribution sunshine = sunshine(brief, sun.plane());
+        Draft draft = Draft.of(brief, new Search(brief, catalog, loads, sunshine));
+        if (draft.chosen().isEmpty()) {
+            return incomplete(draft, catalog, loads, sun);
         }
-        return complete.stream()
-                .min(Comparator.comparing((Candidate candidate) -> candidate.nominalVoltage())
-                        .thenComparing(Candidate::price))
-                .map(chosen -> tell(brief, catalog, search, sun, chosen, complete, passedOver))
-                .orElseGet(() -> SystemDesignBuilder.builder()
-                        .brief(brief)
-                        .complete(false)
-                        .missing(passedOver)
-                        .sun(sun)
-                        .energyBudget(loads.budget())
-                        .checks(List.of())
-                        .alternatives(List.of())
-                        .build());
+        Ratio availability = brief.wishes().availability();
+        if (!Proof.wanted(brief)) {
+            return tell(draft, catalog, loads, sun, null);
+        }
+        Proof proof = new Proof(brief, catalog, sun.plane());
+        if (availability == null) {
+            Simulation run = proof.of(draft.chosen().orElseThrow());
+            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()));
+        }
+        return new Steering(
+                        draft,
+                        larger -> Draft.of(larger, new Search(larger, catalog, larger.profile(), sunshine)),
+                        proof::of,
+                        sun.plane())
+                .climb(availability)
+                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome))
+                .orElseThrow();
+    }
+
+    private static SystemDesign incomplete(Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun) {
+        return SystemDesignBuilder.builder()
+                .brief(draft.brief())
+                .complete(false)
+                .missing(passedOver(draft, catalog, loads))
+                .sun(sun)
+                .energyBudget(loads.budget())
+                .checks(List.of())
+                .frontier(List.of())
+                .alternatives(List.of())
+                .build();
+    }
+
+    private static List<NominalVoltage.PassedOver> passedOver(Draft draft, Catalog catalog, LoadProfile loads) {
+        return draft.without().stream()
+                .map(voltage -> new NominalVoltage.PassedOver(
+                        voltage, obstacles(draft.search(), draft.brief(), catalog, loads, voltage)))
+                .toList();
     }
 
     private static MonthlySun sunOnArray(DesignBrief brief, LoadProfile loads) {
@@ -108,23 +122,16 @@ public final class SystemDesigner {
         if (weather == null) {
             return IrradianceDistribution.of(brief.site(), plane, brief.policy().sun());
         }
-        Exposure exposure = ExposureBuilder.builder()
-                .plane(plane)
-                .horizon(brief.site().horizon())
-                .albedo(brief.site().months().albedo())
-                .build();
+        Exposure exposure = SunnyYears.exposure(brief.site(), plane);
         return IrradianceDistribution.of(
                 HourlySky.of(weather, brief.policy().sun()).on(exposure), weather);
     }
 
     private static SystemDesign tell(
-            DesignBrief brief,
-            Catalog catalog,
-            Search search,
-            MonthlySun sun,
-            Candidate chosen,
-            List<Candidate> complete,
-            List<NominalVoltage.PassedOver> passedOver) {
+            Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun, Steering.@Nullable Outcome outcome) {
+        DesignBrief brief = draft.brief();
+        Search search = draft.search();
+        Candidate chosen = draft.chosen().orElseThrow();
         Voltage voltage = chosen.nominalVoltage();
         BankLayout layout = chosen.layout();
         Chemistry chemistry = layout.battery().chemistry();
@@ -148,7 +155,7 @@ public final class SystemDesigner {
                 .missing(List.of())
                 .sun(sun)
                 .energyBudget(budget)
-                .nominalVoltage(new NominalVoltage(voltage, passedOver))
+                .nominalVoltage(new NominalVoltage(voltage, passedOver(draft, catalog, loads)))
                 .bank(chosen.bank())
                 .array(charger.array())
                 .moduleExtremes(extremes)
@@ -160,9 +167,12 @@ public final class SystemDesigner {
                 .chargeSettings(search.settings(voltage, chemistry))
                 .ventilation(Ventilation.of(layout).orElse(null))
                 .billOfMaterials(chosen.bill())
-                .checks(checks(brief, chosen, charger, search.settings(voltage, chemistry)))
-                .alternatives(
-                        alternatives(chosen, complete, brief.policy().system().alternatives()))
+                .checks(checks(brief, chosen, charger, search.settings(voltage, chemistry), outcome))
+                .parts(SystemParts.of(chosen, sun.plane()))
+                .availability(outcome == null ? null : outcome.simulation().reliability())
+                .frontier(outcome == null ? List.of() : outcome.frontier())
+                .alternatives(alternatives(
+                        chosen, draft.complete(), brief.policy().system().alternatives()))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
                 .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry))
@@ -193,7 +203,11 @@ public final class SystemDesigner {
     }
 
     private static List<Finding> checks(
-            DesignBrief brief, Candidate chosen, ChargerFit charger, ChargeSettings settings) {
+            DesignBrief brief,
+            Candidate chosen,
+            ChargerFit charger,
+            ChargeSettings settings,
+            Steering.@Nullable Outcome outcome) {
         List<Finding> checks = new ArrayList<>();
         brief.loads().stream()
                 .filter(load -> load.supply() == Supply.DC)
@@ -230,7 +244,27 @@ public final class SystemDesigner {
                                 "In the design month the array takes %s to refill the bank from its deepest discharge; more than %s wants a larger array or a generator.",
                                 recovery,
                                 longest));
+        if (outcome != null) {
+            checks.addAll(outcome.simulation().checks());
+            Ratio asked = brief.wishes().availability();
+            if (asked != null) {
+                checks.add(reached(asked, outcome));
+            }
+        }
         return checks;
+    }
+
+    private static Finding reached(Ratio asked, Steering.Outcome outcome) {
+        Ratio availability = outcome.simulation().reliability().availability();
+        return Finding.that(
+                "availability",
+                outcome.reached(),
+                outcome.reached()
+                        ? "Every load gets all it asks in %s of the hours; %s was asked for. Designs simulated: %s."
+                        : "Every load gets all it asks in %s of the hours; %s was asked for and not reached. Designs simulated: %s; a higher limit (policy mostSimulated), other products or a generator may reach it.",
+                availability,
+                asked,
+                outcome.simulated());
     }
 
     /** Whether a DC load runs on the bank's own voltage, from the disconnect to charging on the coldest day. */

@@ -13,6 +13,10 @@ import org.daybank.core.working.Policies;
  * @param bankCurrent most that cable, fuse and disconnect between bank and inverter should carry
  * @param coldSpell how far from the coldest month's mean towards the record low the air goes for as long as the autonomy
  * @param longestRecovery longest that the array should take in the design month to refill the bank
+ * @param simulatedYears how many made-up years a design is proved with where there is no weather year; none for a design that
+ *     keeps the rules and is not simulated
+ * @param seed of the made-up years; the same seed gives the same years
+ * @param mostSimulated most designs that are simulated to reach an availability that was asked for
  * @param alternatives how many other designs are told at most
  */
 @RecordBuilder
@@ -36,6 +40,20 @@ public record SystemPolicy(
                 source = "a lead-acid bank kept low for weeks sulphates")
         TimeSpan longestRecovery,
 
+        @Assumed(
+                value = "5",
+                least = "0",
+                most = "100",
+                sensible = "5–30",
+                source = "enough to show a shortage that comes every other year")
+        int simulatedYears,
+
+        @Assumed(value = "1", least = "0", source = "any will do")
+        int seed,
+
+        @Assumed(value = "40", least = "1", most = "1000", source = "a fraction of a second")
+        int mostSimulated,
+
         @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")
         int alternatives)
         implements SystemPolicyBuilder.With {
@@ -47,7 +65,15 @@ public record SystemPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public SystemPolicy {
-        Policies.check(SystemPolicy.class, bankCurrent, coldSpell, longestRecovery, alternatives);
+        Policies.check(
+                SystemPolicy.class,
+                bankCurrent,
+                coldSpell,
+                longestRecovery,
+                simulatedYears,
+                seed,
+                mostSimulated,
+                alternatives);
     }
 
     /** The cited defaults. */

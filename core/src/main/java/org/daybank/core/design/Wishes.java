@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ControllerFunction;
 import org.daybank.core.inverter.InverterFunction;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
@@ -17,12 +18,15 @@ import org.jspecify.annotations.Nullable;
  * @param chemistries that may be offered; all when left out
  * @param controllerFunctions asked of the charge controller besides charging
  * @param inverterFunctions asked of the inverter besides AC
+ * @param availability least share of the hours in which every load gets all it asks, as simulation shows it; absent when
+ *     keeping the rules is enough
  */
 public record Wishes(
         @Nullable Voltage nominalVoltage,
         @Assumed(source = "every chemistry may be offered") List<Chemistry> chemistries,
         @Assumed(source = "none asked for") List<ControllerFunction> controllerFunctions,
-        @Assumed(source = "none asked for") List<InverterFunction> inverterFunctions) {
+        @Assumed(source = "none asked for") List<InverterFunction> inverterFunctions,
+        @Nullable Ratio availability) {
     /** The nominal voltages that banks are built for, lowest first. */
     static final List<Voltage> VOLTAGES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
 
@@ -41,13 +45,14 @@ public record Wishes(
                         "nominalVoltage",
                         "outOfRange",
                         "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                .within("availability", availability, Ratio.ZERO, Ratio.ONE)
                 .notEmpty("chemistries", chemistries)
                 .done();
     }
 
     /** No wish at all. */
     public static Wishes none() {
-        return new Wishes(null, List.of(Chemistry.values()), List.of(), List.of());
+        return new Wishes(null, List.of(Chemistry.values()), List.of(), List.of(), null);
     }
 
     /** The voltages to look at. */

@@ -3,6 +3,7 @@ package org.daybank.core.load;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
+import org.daybank.core.load.kernel.DemandTable;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
@@ -86,9 +87,14 @@ public final class LoadProfile {
 
     /** The same, with what the system's own parts draw. */
     public EnergyBudget budget(StandingDraw standing) {
+        return budget(stated(), standing);
+    }
+
+    /** The losses of an inverter with one stated efficiency and idle draw, while none is chosen. */
+    public InverterCurve stated() {
         Power rating = Power.watts(
                 Math.max(1, peak.running().watts() * policy.inverterMargin().onePlus()));
-        return budget(InverterCurve.stated(rating, policy.inverterIdle(), policy.inverterEfficiency()), standing);
+        return InverterCurve.stated(rating, policy.inverterIdle(), policy.inverterEfficiency());
     }
 
     /** The budget behind a chosen inverter, with what the system's own parts draw. */
@@ -98,6 +104,28 @@ public final class LoadProfile {
             months.add(month(month, inverter, standing));
         }
         return new EnergyBudget(demand, policy, inverter, months, peak, essentialPeak, dcPeak(), table);
+    }
+
+    /** What all loads draw behind an inverter, hour by hour on the mean day of each month; for loops over a year. */
+    public DemandTable everything(InverterCurve inverter) {
+        return table(meanDays, inverter);
+    }
+
+    /** The same while only the essential loads are kept. */
+    public DemandTable essentials(InverterCurve inverter) {
+        return table(essentialDays, inverter);
+    }
+
+    private DemandTable table(List<HourlyDraw> days, InverterCurve inverter) {
+        DemandTable table = new DemandTable();
+        for (int month = 0; month < 12; month++) {
+            HourlyDraw draw = days.get(month);
+            table.atBank[month] = bankWatts(draw, inverter, 0);
+            for (int hour = 0; hour < 24; hour++) {
+                table.atLoads[month][hour] = draw.acWatts(hour) + draw.dcWatts(hour);
+            }
+        }
+        return table;
     }
 
     private MonthBudget month(Month month, InverterCurve inverter, StandingDraw standing) {

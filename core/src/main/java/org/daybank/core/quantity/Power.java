@@ -93,6 +93,11 @@ public record Power(double watts) implements Quantity, Comparable<Power> {
         return ApparentPower.voltAmperes(watts / powerFactor.fraction());
     }
 
+    /** The temperature difference across which a heat flow keeps up; the conductance must not be zero. */
+    public TemperatureDifference dividedBy(ThermalConductance conductance) {
+        return TemperatureDifference.kelvins(watts / conductance.wattsPerKelvin());
+    }
+
     @Override
     public double baseValue() {
         return watts;

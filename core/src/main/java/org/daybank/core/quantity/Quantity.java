@@ -21,6 +21,7 @@ public sealed interface Quantity
                 Mass,
                 Speed,
                 Frequency,
+                Volume,
                 VolumeFlow,
                 TimeSpan,
                 Angle {

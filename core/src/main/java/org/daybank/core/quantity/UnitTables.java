@@ -28,6 +28,7 @@ final class UnitTables {
     static final UnitTable MASS = new UnitTable("mass", MassUnit.values());
     static final UnitTable SPEED = new UnitTable("speed", SpeedUnit.values());
     static final UnitTable FREQUENCY = new UnitTable("frequency", FrequencyUnit.values());
+    static final UnitTable VOLUME = new UnitTable("volume", VolumeUnit.values());
     static final UnitTable VOLUME_FLOW = new UnitTable("volume flow", VolumeFlowUnit.values());
     static final UnitTable TIME_SPAN = new UnitTable("time span", TimeSpanUnit.values())
             .readIn(TimeSpanUnit.SECOND, TimeSpanUnit.MINUTE, TimeSpanUnit.HOUR, TimeSpanUnit.DAY);
@@ -53,6 +54,7 @@ final class UnitTables {
             MASS,
             SPEED,
             FREQUENCY,
+            VOLUME,
             VOLUME_FLOW,
             TIME_SPAN,
             ANGLE);

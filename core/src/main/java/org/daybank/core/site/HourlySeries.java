@@ -1,7 +1,9 @@
 package org.daybank.core.site;
 
 import java.util.Arrays;
+import org.daybank.core.quantity.CurrentUnit;
 import org.daybank.core.quantity.IrradianceUnit;
+import org.daybank.core.quantity.PowerUnit;
 import org.daybank.core.quantity.SpeedUnit;
 import org.daybank.core.quantity.TemperatureUnit;
 import org.daybank.core.quantity.Unit;
@@ -32,6 +34,24 @@ public final class HourlySeries {
      */
     public static HourlySeries wattsPerSquareMetre(double... values) {
         return new HourlySeries(IrradianceUnit.WATT_PER_SQUARE_METRE, values);
+    }
+
+    /**
+     * Powers in W.
+     *
+     * @throws IllegalArgumentException when one is not finite
+     */
+    public static HourlySeries watts(double... values) {
+        return new HourlySeries(PowerUnit.WATT, values);
+    }
+
+    /**
+     * Currents in A.
+     *
+     * @throws IllegalArgumentException when one is not finite
+     */
+    public static HourlySeries amperes(double... values) {
+        return new HourlySeries(CurrentUnit.AMPERE, values);
     }
 
     /**

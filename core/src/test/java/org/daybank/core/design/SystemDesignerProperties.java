@@ -49,7 +49,7 @@ class SystemDesignerProperties {
                         Arbitraries.doubles().between(1, 5))
                 .as((volts, chemistry, scale, days) -> LarkspurRidge.BRIEF
                         .withLoads(scaled(scale))
-                        .withWishes(new Wishes(Voltage.volts(volts), List.of(chemistry), null, null))
+                        .withWishes(new Wishes(Voltage.volts(volts), List.of(chemistry), null, null, null))
                         .withPolicy(autonomy(days)));
     }
 

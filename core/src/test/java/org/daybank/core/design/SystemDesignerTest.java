@@ -82,7 +82,7 @@ class SystemDesignerTest {
     @Test
     void aBankIndoorsNeedsNoHeater() {
         SystemDesign design = design(LarkspurRidge.BRIEF
-                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null))
+                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null))
                 .withBank(new BankHousing(BankLocation.INDOORS, null, null, null)));
 
         // the room gets down to 15 °C, where lithium delivers 0.95 + 0.05 · 5/15 = 0.966667
@@ -102,7 +102,7 @@ class SystemDesignerTest {
     void wishesForAChemistry() {
         for (Chemistry chemistry : Chemistry.values()) {
             SystemDesign design =
-                    design(LarkspurRidge.BRIEF.withWishes(new Wishes(null, List.of(chemistry), null, null)));
+                    design(LarkspurRidge.BRIEF.withWishes(new Wishes(null, List.of(chemistry), null, null, null)));
 
             assertThat(design.complete()).as("%s", chemistry).isTrue();
             assertThat(SystemDesign.part(SystemDesign.part(design.bank()).layout())
@@ -116,13 +116,14 @@ class SystemDesignerTest {
 
     @Test
     void wishesForAVoltage() {
-        SystemDesign small = design(dcOnly().withWishes(new Wishes(Voltage.volts(24), null, null, null)));
+        SystemDesign small = design(dcOnly().withWishes(new Wishes(Voltage.volts(24), null, null, null, null)));
         assertThat(small.complete()).isTrue();
         assertThat(SystemDesign.part(small.nominalVoltage()).voltage()).isEqualTo(Voltage.volts(24));
         assertThat(SystemDesign.part(small.nominalVoltage()).passedOver()).isEmpty();
 
         // the pump's start at 24 V draws too much from the bank: a brief that insists gets the reason
-        SystemDesign refused = design(LarkspurRidge.BRIEF.withWishes(new Wishes(Voltage.volts(24), null, null, null)));
+        SystemDesign refused =
+                design(LarkspurRidge.BRIEF.withWishes(new Wishes(Voltage.volts(24), null, null, null, null)));
         assertThat(refused.complete()).isFalse();
         assertThat(refused.missing())
                 .extracting(NominalVoltage.PassedOver::voltage)
@@ -133,7 +134,7 @@ class SystemDesignerTest {
     @Test
     void wishesForFunctions() {
         SystemDesign design = design(LarkspurRidge.BRIEF.withWishes(new Wishes(
-                null, null, List.of(ControllerFunction.GENERATOR_START), List.of(InverterFunction.CHARGER))));
+                null, null, List.of(ControllerFunction.GENERATOR_START), List.of(InverterFunction.CHARGER), null)));
 
         assertThat(SystemDesign.part(design.charger()).controller().functions())
                 .contains(ControllerFunction.GENERATOR_START);
@@ -339,7 +340,7 @@ class SystemDesignerTest {
                 LarkspurRidge.BRIEF
                         .withLoads(List.of(tender))
                         .withWishes(new Wishes(
-                                Voltage.volts(24), List.of(Chemistry.VENTED_LEAD_ACID), List.of(), List.of())),
+                                Voltage.volts(24), List.of(Chemistry.VENTED_LEAD_ACID), List.of(), List.of(), null)),
                 Catalog.sample());
 
         assertThat(design.checks())

@@ -40,6 +40,7 @@ record Dimension(
             of(MassUnit.values(), Mass::parse, Mass::new, 0),
             of(SpeedUnit.values(), Speed::parse, Speed::new, 0),
             of(FrequencyUnit.values(), Frequency::parse, Frequency::new, 0),
+            of(VolumeUnit.values(), Volume::parse, Volume::new, 0),
             of(VolumeFlowUnit.values(), VolumeFlow::parse, VolumeFlow::new, 0),
             of(TimeSpanUnit.values(), TimeSpan::parse, TimeSpan::new, 0),
             of(AngleUnit.values(), Angle::parse, Angle::new, ANY));

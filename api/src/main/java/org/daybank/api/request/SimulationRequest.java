@@ -1,0 +1,38 @@
+package org.daybank.api.request;
+
+import org.daybank.api.wire.Inline;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.DesignBrief;
+import org.daybank.core.design.SimulationBrief;
+import org.daybank.core.design.SystemParts;
+import org.daybank.core.design.SystemSimulator;
+import org.daybank.core.simulation.EngineRule;
+import org.daybank.core.simulation.KineticWells;
+import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.simulation.Simulation;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What comes of a system, hour by hour through one or many years?
+ *
+ * @param brief where it stands, what must run, and every assumption
+ * @param parts what it is made of
+ * @param engine generator that stands by; absent when there is none
+ * @param shore AC from outside; absent when there is none
+ * @param wells how the bank seems empty when drawn hard; absent, it gives all it holds at any rate
+ * @param catalog the products on offer; the bundled sample when absent
+ */
+public record SimulationRequest(
+        @Inline DesignBrief brief,
+        SystemParts parts,
+        @Nullable EngineRule engine,
+        @Nullable ShorePower shore,
+        @Nullable KineticWells wells,
+        @Nullable Catalog catalog) {
+
+    /** Asks the library. */
+    public Simulation answer() {
+        return SystemSimulator.run(
+                new SimulationBrief(brief, parts, engine, shore, wells), catalog == null ? Catalog.sample() : catalog);
+    }
+}

@@ -1,0 +1,35 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.simulation.EngineRule;
+import org.daybank.core.simulation.KineticWells;
+import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Checks;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A system that someone chose, to be run through the hours of one or many years.
+ *
+ * @param brief where it stands, what must run, and every assumption
+ * @param parts what it is made of
+ * @param engine that stands by; absent when there is none
+ * @param shore AC from outside; absent when there is none
+ * @param wells how the bank seems empty when drawn hard; absent, it gives all it holds at any rate
+ */
+@RecordBuilder
+public record SimulationBrief(
+        DesignBrief brief,
+        SystemParts parts,
+        @Nullable EngineRule engine,
+        @Nullable ShorePower shore,
+        @Nullable KineticWells wells)
+        implements SimulationBriefBuilder.With {
+    /**
+     * Refuses what is missing.
+     *
+     * @throws org.daybank.core.working.InvalidInput when the brief or the parts are absent
+     */
+    public SimulationBrief {
+        new Checks().required("brief", brief).required("parts", parts).done();
+    }
+}

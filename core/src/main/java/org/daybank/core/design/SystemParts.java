@@ -1,0 +1,193 @@
+package org.daybank.core.design;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.charger.ChargeController;
+import org.daybank.core.inverter.Inverter;
+import org.daybank.core.load.InverterCurve;
+import org.daybank.core.load.LoadProfile;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.SimulatedSystem;
+import org.daybank.core.simulation.SimulatedSystemBuilder;
+import org.daybank.core.sun.Plane;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The parts of a system by their model codes, and how many of each: what stands on an order.
+ *
+ * @param nominalVoltage what its bus is called: 12, 24 or 48 V
+ * @param module model of the modules
+ * @param series modules in each string
+ * @param strings in parallel
+ * @param tilt of the array from the horizontal
+ * @param azimuth where it faces, clockwise from north
+ * @param controller model of the charge controllers
+ * @param controllers how many share the strings
+ * @param battery model of the batteries
+ * @param parallel strings of batteries; their number in series follows from the voltage
+ * @param inverter model of the inverters; absent when every load is DC
+ * @param inverters how many of them
+ */
+@RecordBuilder
+public record SystemParts(
+        Voltage nominalVoltage,
+        String module,
+        int series,
+        int strings,
+        Angle tilt,
+        Angle azimuth,
+        String controller,
+
+        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        Integer controllers,
+
+        String battery,
+
+        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        Integer parallel,
+
+        @Nullable String inverter,
+
+        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        Integer inverters)
+        implements SystemPartsBuilder.With {
+    private static final int MOST = 100_000;
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     */
+    public SystemParts {
+        controllers = Policies.otherwise(controllers, SystemParts.class, "controllers");
+        parallel = Policies.otherwise(parallel, SystemParts.class, "parallel");
+        inverters = Policies.otherwise(inverters, SystemParts.class, "inverters");
+        int sharing = controllers;
+        int shared = strings;
+        new Checks()
+                .required("nominalVoltage", nominalVoltage)
+                .that(
+                        nominalVoltage == null || Wishes.VOLTAGES.contains(nominalVoltage),
+                        "nominalVoltage",
+                        "outOfRange",
+                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                .required("module", module)
+                .within("series", series, 1, MOST)
+                .within("strings", strings, 1, MOST)
+                .required("tilt", tilt)
+                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
+                .required("azimuth", azimuth)
+                .required("controller", controller)
+                .within("controllers", controllers, 1, MOST)
+                .that(
+                        sharing <= shared,
+                        "controllers",
+                        "inconsistent",
+                        () -> "%d controllers cannot share %d strings: each takes whole strings"
+                                .formatted(sharing, shared))
+                .required("battery", battery)
+                .within("parallel", parallel, 1, MOST)
+                .within("inverters", inverters, 1, MOST)
+                .done();
+    }
+
+    /** The parts of a candidate on a plane. */
+    static SystemParts of(Candidate candidate, Plane plane) {
+        ArrayLayout array = candidate.charger().array();
+        return SystemPartsBuilder.builder()
+                .nominalVoltage(candidate.nominalVoltage())
+                .module(array.product())
+                .series(array.series())
+                .strings(array.strings())
+                .tilt(plane.tilt())
+                .azimuth(plane.azimuth())
+                .controller(candidate.charger().product())
+                .controllers(candidate.charger().count())
+                .battery(candidate.layout().product())
+                .parallel(candidate.layout().parallel())
+                .inverter(
+                        candidate.inverter() == null
+                                ? null
+                                : candidate.inverter().product())
+                .inverters(
+                        candidate.inverter() == null ? 1 : candidate.inverter().count())
+                .build();
+    }
+
+    /** How the array lies. */
+    Plane plane() {
+        return new Plane(tilt, azimuth);
+    }
+
+    /**
+     * The system that these parts make for a brief.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, or batteries do not make the voltage
+     */
+    SimulatedSystem installed(DesignBrief brief, Catalog catalog) {
+        Checks checks = new Checks();
+        var pv = find(checks, "module", module, catalog.modules(), one -> one.model());
+        ChargeController charge =
+                find(checks, "controller", controller, catalog.controllers(), ChargeController::model);
+        Battery store = find(checks, "battery", battery, catalog.batteries(), Battery::model);
+        Inverter ac =
+                inverter == null ? null : find(checks, "inverter", inverter, catalog.inverters(), Inverter::model);
+        int inSeries = store == null ? 1 : (int) Math.rint(nominalVoltage.dividedBy(store.nominalVoltage()));
+        checks.that(
+                store == null || store.nominalVoltage().times(inSeries).equals(nominalVoltage),
+                "parts/nominalVoltage",
+                "inconsistent",
+                () -> "no whole number of batteries %s makes %s".formatted(battery, nominalVoltage));
+        Ratio depth = store == null
+                ? Ratio.ONE
+                : brief.policy().bank().depthOfDischarge().of(store.chemistry().family());
+        brief.policy().simulation().checkStart(checks, "policy/simulation/initialCharge", depth);
+        checks.done();
+        LoadProfile loads = brief.profile();
+        return SimulatedSystemBuilder.builder()
+                .loads(loads)
+                .inverter(ac == null ? loads.stated() : curve(ac))
+                .array(ArrayLayout.shared(Objects.requireNonNull(pv), series, strings, controllers))
+                .controller(Objects.requireNonNull(charge))
+                .bank(BankLayout.of(Objects.requireNonNull(store), nominalVoltage, inSeries, parallel))
+                .housing(brief.bank())
+                .depthOfDischarge(depth)
+                .build();
+    }
+
+    private InverterCurve curve(Inverter one) {
+        InverterCurve curve = one.curve();
+        return new InverterCurve(curve.rating().times(inverters), curve.k0(), curve.k1(), curve.k2());
+    }
+
+    private static <T> @Nullable T find(
+            Checks checks, String part, String code, List<T> offered, Function<T, String> model) {
+        T found = offered.stream()
+                .filter(one -> model.apply(one).equals(code))
+                .findFirst()
+                .orElse(null);
+        checks.that(
+                found != null,
+                "parts/" + part,
+                "unknown",
+                () -> "%s is no %s of the catalogue; there are %s"
+                        .formatted(
+                                code,
+                                part,
+                                String.join(
+                                        ", ",
+                                        offered.stream().map(model).limit(20).toList())));
+        return found;
+    }
+}

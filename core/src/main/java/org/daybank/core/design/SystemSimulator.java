@@ -1,0 +1,58 @@
+package org.daybank.core.design;
+
+import java.util.List;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.simulation.Simulation;
+import org.daybank.core.simulation.Simulator;
+import org.daybank.core.simulation.SunnyYears;
+import org.daybank.core.site.WeatherYear;
+import org.daybank.core.sun.Plane;
+
+/**
+ * Runs a system that someone chose through the weather year of its brief, or through as many made-up years as the policy says.
+ * Deterministic; safe for any number of threads.
+ */
+public final class SystemSimulator {
+    private SystemSimulator() {}
+
+    /**
+     * What comes of the years.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
+     *     bank begins below the depth at which its loads are cut off
+     */
+    public static Simulation run(SimulationBrief chosen, Catalog catalog) {
+        DesignBrief brief = chosen.brief();
+        var system = chosen.parts()
+                .installed(brief, catalog)
+                .withEngine(chosen.engine())
+                .withShore(chosen.shore())
+                .withWells(chosen.wells());
+        return Simulator.run(
+                system,
+                years(
+                        brief,
+                        chosen.parts().plane(),
+                        Math.max(1, brief.policy().system().simulatedYears())),
+                brief.site().months().snowLoss(),
+                brief.policy().array(),
+                brief.policy().simulation());
+    }
+
+    /** The weather year of a brief, or made-up ones. */
+    static SunnyYears years(DesignBrief brief, Plane plane, int count) {
+        WeatherYear weather = brief.weather();
+        return weather != null
+                ? SunnyYears.of(
+                        List.of(weather),
+                        SunnyYears.exposure(brief.site(), plane),
+                        brief.policy().sun())
+                : SunnyYears.synthetic(
+                        brief.site(),
+                        plane,
+                        brief.policy().system().seed(),
+                        count,
+                        brief.policy().sun(),
+                        brief.policy().synthetic());
+    }
+}

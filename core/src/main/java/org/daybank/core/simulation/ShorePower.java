@@ -1,0 +1,50 @@
+package org.daybank.core.simulation;
+
+import java.util.List;
+import org.daybank.core.load.TimeWindow;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * AC from outside, a shore connection or the grid, that carries the loads while it is there and charges the bank through a
+ * charger. What the array brings goes first.
+ *
+ * @param power most that is taken
+ * @param windows times of day at which it is there
+ * @param chargerEfficiency of the charger between its AC and the bank
+ */
+public record ShorePower(
+        Power power,
+
+        @Assumed(source = "there all day") List<TimeWindow> windows,
+
+        @Assumed(value = "0.9", least = "0.5", most = "1", sensible = "0.85–0.94", source = "typical data sheets")
+        Ratio chargerEfficiency) {
+    private static final TimeWindow ALL_DAY = new TimeWindow(0, 24 * 60);
+    private static final int MINUTES = 60;
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is absent or out of range
+     */
+    public ShorePower {
+        windows = windows == null ? List.of(ALL_DAY) : List.copyOf(windows);
+        chargerEfficiency = Policies.otherwise(chargerEfficiency, ShorePower.class, "chargerEfficiency");
+        new Checks().required("power", power).above("power", power, Power.ZERO).done();
+        Policies.check(ShorePower.class, power, windows, chargerEfficiency);
+    }
+
+    /** Share of an hour of the day, from 0 to 23, in which it is there. */
+    double shareOf(int hour) {
+        int there = 0;
+        for (int minute = hour * MINUTES; minute < (hour + 1) * MINUTES; minute++) {
+            int asked = minute;
+            there += windows.stream().anyMatch(window -> window.covers(asked)) ? 1 : 0;
+        }
+        return (double) there / MINUTES;
+    }
+}

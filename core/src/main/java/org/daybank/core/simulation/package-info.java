@@ -1,0 +1,17 @@
+/**
+ * One system through the hours of one or many years: how often the lights go out, how deep the bank goes, what is thrown
+ * away, what an engine burns.
+ *
+ * <p>{@link org.daybank.core.simulation.SunnyYears} turns weather onto the array once;
+ * {@link org.daybank.core.simulation.ArrayYears} is what modules and controllers make of it. A
+ * {@link org.daybank.core.simulation.SimulatedSystem} says what stands there,
+ * {@link org.daybank.core.simulation.SimulationPolicy} what is assumed, and
+ * {@link org.daybank.core.simulation.Simulator} steps through the hours: {@code HourlyStep.step} is the whole model of an
+ * hour. Each {@link org.daybank.core.simulation.SimulatedYear} holds an {@link org.daybank.core.simulation.EnergyLedger} that
+ * closes; a {@link org.daybank.core.simulation.Simulation} is what many years say together. The whole job proves its design
+ * with it.
+ */
+@NullMarked
+package org.daybank.core.simulation;
+
+import org.jspecify.annotations.NullMarked;
