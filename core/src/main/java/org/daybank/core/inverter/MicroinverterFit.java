@@ -75,12 +75,13 @@ public record MicroinverterFit(
         int lines = inverter.phases() == Phases.SINGLE ? grid.service().phases().lines() : 1;
         int unitsOnLine = (count + lines - 1) / lines;
         int branches = 0;
+        int onBranch = 0;
         for (int line = 0; line < lines; line++) {
             int here = count / lines + (line < count % lines ? 1 : 0);
-            branches += (here + mostOnBranch - 1) / mostOnBranch;
+            int branchesHere = (here + mostOnBranch - 1) / mostOnBranch;
+            branches += branchesHere;
+            onBranch = here == 0 ? onBranch : Math.max(onBranch, (here + branchesHere - 1) / branchesHere);
         }
-        int branchesOfLine = (unitsOnLine + mostOnBranch - 1) / mostOnBranch;
-        int onBranch = (unitsOnLine + branchesOfLine - 1) / branchesOfLine;
 
         List<Finding> limits = new ArrayList<>();
         rules.judgeService(inverter, count, limits);
