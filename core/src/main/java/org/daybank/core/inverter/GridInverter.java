@@ -11,7 +11,7 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 
-/** What the inverters that feed an array into the grid, without a bank, have in common on their AC side. */
+/** What the inverters that feed an array into the grid, without a bank, have in common. */
 public sealed interface GridInverter permits StringInverter, Microinverter {
     /** Its code. */
     String model();
@@ -27,6 +27,15 @@ public sealed interface GridInverter permits StringInverter, Microinverter {
 
     /** Frequencies that it can follow. */
     List<Frequency> frequencies();
+
+    /** Open-circuit voltage that destroys it when exceeded. */
+    Voltage maximumInputVoltage();
+
+    /** Lower edge of the voltages between which it finds the best point of what is on an input. */
+    Voltage trackingLowest();
+
+    /** Upper edge of these voltages. */
+    Voltage trackingHighest();
 
     /** Weighted over the loads of a year. */
     Ratio efficiency();

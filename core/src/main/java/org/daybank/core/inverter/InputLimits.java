@@ -10,14 +10,7 @@ import org.daybank.core.quantity.Voltage;
  * @param trackingHighest upper edge
  */
 record InputLimits(Voltage maximum, Voltage trackingLowest, Voltage trackingHighest) {
-    static InputLimits of(StringInverter inverter, GridPolicy policy) {
-        return new InputLimits(
-                inverter.maximumInputVoltage().times(policy.openCircuitReserve().complement()),
-                inverter.trackingLowest(),
-                inverter.trackingHighest());
-    }
-
-    static InputLimits of(Microinverter inverter, GridPolicy policy) {
+    static InputLimits of(GridInverter inverter, GridPolicy policy) {
         return new InputLimits(
                 inverter.maximumInputVoltage().times(policy.openCircuitReserve().complement()),
                 inverter.trackingLowest(),

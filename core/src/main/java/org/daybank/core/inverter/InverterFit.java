@@ -172,7 +172,8 @@ public record InverterFit(
     }
 
     /**
-     * In each hour as many units of a line are awake as its share of the hour's peak takes; the first never sleeps.
+     * In each hour as many units of a line are awake as its share of the hour's peak takes; the first never sleeps. A follower
+     * wakes within a cycle or two, so that a start finds all units.
      *
      * @param carriesOnLine what one unit may carry on a line, the policy's margin kept free
      */

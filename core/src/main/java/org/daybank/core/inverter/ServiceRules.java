@@ -47,8 +47,7 @@ final class ServiceRules {
     private static Finding phases(Phases asked, Inverter inverter, Stack stack) {
         String sentence;
         if (!stack.able()) {
-            sentence =
-                    "The service is %s phase; one unit gives %s phase, and stacked they do not give the service (up to %s may be joined).";
+            sentence = "The service is %s phase; one unit gives %s phase, and several stacked do not give the service.";
         } else if (inverter.phases() == asked) {
             sentence = "The service is %s phase; one unit gives %s phase.";
         } else {
