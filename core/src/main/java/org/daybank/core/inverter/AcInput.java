@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
@@ -89,18 +90,29 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
             return;
         }
         ApparentPower asked = demand.peak().runningApparent();
-        ApparentPower given = ApparentPower.voltAmperes(
-                current.times(need.service().voltage()).watts());
-        boolean assist = inverter.functions().contains(InverterFunction.ASSIST);
+        Power given = current.times(need.service().voltage());
+        if (!inverter.functions().contains(InverterFunction.ASSIST)) {
+            ApparentPower most = ApparentPower.voltAmperes(given.watts());
+            limits.add(Finding.atMost(
+                    "sourcePeak",
+                    asked,
+                    most,
+                    "The loads on the fullest line ask %s; the AC source gives %s and this inverter cannot add to it.",
+                    asked,
+                    most));
+            return;
+        }
+        ApparentPower added = ComplexPower.of(demand.peak().running(), asked)
+                .less(new ComplexPower(given.watts(), 0))
+                .apparent();
         limits.add(Finding.atMost(
                 "sourcePeak",
-                asked,
-                assist ? given.plus(units) : given,
-                assist
-                        ? "The loads on the fullest line ask %s; the AC source gives %s and the inverter adds %s."
-                        : "The loads on the fullest line ask %s; the AC source gives %s and this inverter cannot add to it.",
+                added,
+                units,
+                "The loads on the fullest line ask %s; beyond the %s of the AC source this takes %s from the inverter, which adds up to %s.",
                 asked,
                 given,
+                added,
                 units));
     }
 

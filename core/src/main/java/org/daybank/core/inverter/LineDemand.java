@@ -9,7 +9,6 @@ import org.daybank.core.working.Sentence;
  * What the units on one line must carry between them, the policy's margin added and what an AC source carries taken off.
  *
  * @param peak of the loads on the fullest line
- * @param fromSource what the AC source carries of it
  * @param power real power asked of the units
  * @param apparent apparent power asked of the units
  * @param surge asked of the units while something starts
@@ -17,52 +16,54 @@ import org.daybank.core.working.Sentence;
  * @param start how sentences name what a start asks
  */
 record LineDemand(
-        PeakLoad peak,
-        ApparentPower fromSource,
-        Power power,
-        ApparentPower apparent,
-        ApparentPower surge,
-        Sentence loads,
-        Sentence start) {
+        PeakLoad peak, Power power, ApparentPower apparent, ApparentPower surge, Sentence loads, Sentence start) {
 
     static LineDemand of(InverterNeed need, Inverter inverter, Stack stack, InverterPolicy policy) {
         PeakLoad peak = FullestLine.of(need.peak(), need.largestLoad(), stack.lines());
-        ApparentPower source = fromSource(need, inverter);
-        double margin = policy.margin().onePlus();
+        Power source = fromSource(need, inverter);
+        if (source.watts() == 0) {
+            return new LineDemand(
+                    peak,
+                    peak.running().times(policy.margin().onePlus()),
+                    peak.runningApparent().times(policy.margin().onePlus()),
+                    peak.surgeApparent(),
+                    subject("The loads", stack.lines(), need.largestLoad() != null, source),
+                    subject("The start", stack.lines(), need.largestLoad() != null, source));
+        }
+        ComplexPower real = new ComplexPower(source.watts(), 0);
+        ComplexPower running = ComplexPower.of(peak.running(), peak.runningApparent())
+                .times(policy.margin().onePlus())
+                .less(real);
+        ComplexPower start = ComplexPower.of(peak.surge(), peak.surgeApparent()).less(real);
         return new LineDemand(
                 peak,
-                source,
-                Power.watts(Math.max(0, peak.running().times(margin).watts() - source.voltAmperes())),
-                less(peak.runningApparent().times(margin), source),
-                less(peak.surgeApparent(), source),
+                running.power(),
+                running.apparent(),
+                start.apparent(),
                 subject("The loads", stack.lines(), need.largestLoad() != null, source),
                 subject("The start", stack.lines(), need.largestLoad() != null, source));
     }
 
-    /** Only an inverter that can add its power to the source's shares the peaks with it. */
-    private static ApparentPower fromSource(InverterNeed need, Inverter inverter) {
+    /**
+     * What the source carries of each line's peak, only with an inverter that can add its power to the source's: real power alone,
+     * so that the inverter has all of the reactive.
+     */
+    private static Power fromSource(InverterNeed need, Inverter inverter) {
         AcSource source = need.acSource();
         return source != null
                         && source.coversPeaks()
                         && source.current() != null
                         && inverter.functions().contains(InverterFunction.ASSIST)
-                ? ApparentPower.voltAmperes(
-                        source.current().times(need.service().voltage()).watts())
-                : ApparentPower.ZERO;
+                ? source.current().times(need.service().voltage())
+                : Power.ZERO;
     }
 
-    private static ApparentPower less(ApparentPower asked, ApparentPower source) {
-        return ApparentPower.voltAmperes(Math.max(0, asked.voltAmperes() - source.voltAmperes()));
-    }
-
-    private static Sentence subject(String what, int lines, boolean largestKnown, ApparentPower source) {
+    private static Sentence subject(String what, int lines, boolean largestKnown, Power source) {
         String which = lines == 1
                 ? what
                 : what + " on the fullest of " + lines + " lines, with "
                         + (largestKnown ? "the largest load" : "everything that starts")
                         + " on it and the rest balanced,";
-        return source.voltAmperes() > 0
-                ? Sentence.of(which + " beyond %s from the AC source", source)
-                : Sentence.of(which);
+        return source.watts() > 0 ? Sentence.of(which + " beyond %s from the AC source", source) : Sentence.of(which);
     }
 }

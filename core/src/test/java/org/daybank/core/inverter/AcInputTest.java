@@ -75,11 +75,12 @@ class AcInputTest {
 
     @Test
     void aWeakSourceTakesAnInverterThatAssists() {
-        // 4 A · 230 V = 920 VA of 1500 VA: with the inverter's 2500 VA enough
+        // 4 A · 230 V = 920 W; of 1200 W and √(1500² − 1200²) = 900 var remain 280 W and 900 var of the inverter's 2500
+        // VA
         AcSource weak = SOURCE.withCurrent(Current.amperes(4));
         InverterFit fit = fit(NEED.withAcSource(weak), STACKABLE);
         assertThat(broken(fit.limits())).isEmpty();
-        assertThat(margin(fit.limits(), "sourcePeak")).isCloseTo(1 - 1500 / 3420.0, within(1e-12));
+        assertThat(margin(fit.limits(), "sourcePeak")).isCloseTo(1 - Math.hypot(280, 900) / 2500, within(1e-12));
         assertBroken(weak, STACKABLE.withFunctions(List.of(InverterFunction.CHARGER)), "sourcePeak");
     }
 
@@ -94,6 +95,12 @@ class AcInputTest {
         assertThat(one.count()).isEqualTo(1);
         assertThat(broken(one.limits())).isEmpty();
         assertThat(margin(one.limits(), "continuousPower")).isCloseTo(1 - 1450 / 2000.0, within(1e-12));
+        // at a power factor of 0.75 the source gives no reactive power: 1450 W and √(4000² − 3000²) · 1.25 = 3307 var
+        InverterFit vars =
+                fit(need.withPeak(peak(3000, 4000, 3000, 4000)).withAcSource(source.withCoversPeaks(true)), STACKABLE);
+        assertThat(vars.count()).isEqualTo(2);
+        assertThat(margin(vars.limits(), "continuousApparentPower"))
+                .isCloseTo(1 - Math.hypot(1450, Math.sqrt(7e6) * 1.25) / 5000, within(1e-12));
         // one that cannot add its power to the source's carries everything by itself
         assertThat(fit(need.withAcSource(source.withCoversPeaks(true)), STACKABLE.withFunctions(List.of()))
                         .count())
