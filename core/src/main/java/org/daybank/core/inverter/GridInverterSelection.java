@@ -32,8 +32,53 @@ public record GridInverterSelection(
         return GridCautions.of(this);
     }
 
-    /** The steps to the module's voltages, as one would write them on paper. */
+    /** The steps to the module's voltages and to the cheapest of each kind, as one would write them on paper. */
     public Working working() {
-        return extremes.working();
+        Working.Builder steps = Working.builder().all(extremes.working());
+        stringInverters.ranked().stream().findFirst().ifPresent(fit -> addStrings(steps, fit));
+        microinverters.ranked().stream().findFirst().ifPresent(fit -> addUnit(steps, fit));
+        return steps.build();
+    }
+
+    private void addStrings(Working.Builder steps, StringInverterFit fit) {
+        int longest = fit.units().stream().mapToInt(UnitStrings::longest).max().orElseThrow();
+        int shortest =
+                fit.units().stream().mapToInt(UnitStrings::shortest).min().orElseThrow();
+        steps.step(
+                        "coldest open-circuit voltage of the longest string on " + fit.product(),
+                        "V = N_s · V_oc,cold",
+                        "IEC 62548-1",
+                        extremes.coldestOpenCircuit(longest),
+                        "%s · %s",
+                        longest,
+                        extremes.coldestOpenCircuit())
+                .step(
+                        "hottest maximum-power voltage of the shortest string on " + fit.product(),
+                        "V = N_s · V_mp,hot",
+                        "IEC 62548-1",
+                        extremes.hottestMaximumPower(shortest),
+                        "%s · %s",
+                        shortest,
+                        extremes.hottestMaximumPower());
+        steps.step(
+                "power of the modules over that of " + fit.product(),
+                "P_dc / P_ac",
+                "of what is connected",
+                fit.dcAcRatio(),
+                "%s / %s",
+                fit.arrayPower(),
+                fit.power());
+    }
+
+    private void addUnit(Working.Builder steps, MicroinverterFit fit) {
+        steps.step(
+                "power of the modules on a full unit over that of " + fit.product(),
+                "n · P_module / P_ac",
+                "of what is connected",
+                fit.dcAcRatio(),
+                "%s · %s / %s",
+                fit.modulesOnEach(),
+                extremes.module().power(),
+                fit.inverter().power());
     }
 }

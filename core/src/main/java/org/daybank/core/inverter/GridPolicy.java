@@ -81,7 +81,13 @@ public record GridPolicy(
                 branchDevice,
                 continuousFactor);
         new Checks()
-                .within("dcAcRatio", dcAcRatio, leastDcAcRatio, mostDcAcRatio)
+                .that(
+                        leastDcAcRatio.compareTo(dcAcRatio) <= 0 && dcAcRatio.compareTo(mostDcAcRatio) <= 0,
+                        "dcAcRatio",
+                        "inconsistent",
+                        () ->
+                                "dcAcRatio must lie between leastDcAcRatio, which is %s, and mostDcAcRatio, which is %s, but is %s"
+                                        .formatted(leastDcAcRatio, mostDcAcRatio, dcAcRatio))
                 .done();
     }
 

@@ -18,6 +18,7 @@ import org.daybank.core.working.ToldElsewhere;
  * @param product model of the microinverter
  * @param inverter its data sheet
  * @param count how many of it: one for each module, or for each few
+ * @param modulesOnEach modules on a full unit
  * @param arrayPower of all modules at standard test conditions
  * @param power of all microinverters
  * @param dcAcRatio power of the modules on a full unit over that of the unit
@@ -35,6 +36,7 @@ public record MicroinverterFit(
         String product,
         @ToldElsewhere Microinverter inverter,
         int count,
+        int modulesOnEach,
         Power arrayPower,
         Power power,
         Ratio dcAcRatio,
@@ -105,6 +107,7 @@ public record MicroinverterFit(
                 inverter.model(),
                 inverter,
                 count,
+                onEach,
                 array.power(),
                 inverter.power().times(count),
                 ratio,

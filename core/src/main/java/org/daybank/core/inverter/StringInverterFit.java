@@ -14,8 +14,8 @@ import org.daybank.core.working.ToldElsewhere;
 
 /**
  * One string inverter held against an array and a grid: how many it takes, the strings on each, and every rule with its
- * margin. Of the counts within the accepted DC/AC ratios it is the one that keeps every rule and is nearest to the ratio aimed
- * at; where none does, the findings are those of the count that breaks the fewest.
+ * margin. Of the counts around the DC/AC ratio aimed at it is the one that keeps every rule and is nearest to that ratio;
+ * where none does, the findings are those of the count that breaks the fewest rules.
  *
  * @param product model of the inverter
  * @param inverter its data sheet
