@@ -17,13 +17,17 @@ import org.daybank.api.request.BankCapacityRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
+import org.daybank.api.request.GridInverterSelectionRequest;
 import org.daybank.api.request.InverterSelectionRequest;
 import org.daybank.api.request.SimulationRequest;
+import org.daybank.api.request.ShadeComparisonRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
+import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
+import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.simulation.Simulation;
@@ -59,6 +63,19 @@ final class Routes {
                     InverterSelectionRequest.class,
                     InverterSelection.class,
                     InverterSelectionRequest::answer),
+            calculation(
+                            "/v1/grid-inverter-selection",
+                            GridInverterSelectionRequest.class,
+                            GridInverterSelection.class,
+                            GridInverterSelectionRequest::answer)
+                    .cautions(GridInverterSelection::cautions)
+                    .working(GridInverterSelection::working),
+            calculation(
+                            "/v1/shade-comparison",
+                            ShadeComparisonRequest.class,
+                            ShadeComparison.class,
+                            ShadeComparisonRequest::answer)
+                    .working(ShadeComparison::working),
             calculation(
                             "/v1/charge-settings",
                             ChargeSettingsRequest.class,

@@ -10,7 +10,10 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.bank.Battery;
 import org.daybank.core.charger.ChargeController;
 import org.daybank.core.inverter.Inverter;
+import org.daybank.core.inverter.Microinverter;
+import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Table;
 
@@ -20,10 +23,21 @@ import org.daybank.core.working.Table;
  * @param modules photovoltaic modules
  * @param batteries batteries
  * @param controllers charge controllers
- * @param inverters inverters
+ * @param inverters inverters that stand on a bank
+ * @param stringInverters inverters that feed strings of modules into the grid; left out, none
+ * @param microinverters inverters that feed single modules into the grid; left out, none
  */
 public record Catalog(
-        List<PvModule> modules, List<Battery> batteries, List<ChargeController> controllers, List<Inverter> inverters) {
+        List<PvModule> modules,
+        List<Battery> batteries,
+        List<ChargeController> controllers,
+        List<Inverter> inverters,
+
+        @Assumed(source = "none offered: nothing feeds the grid")
+        List<StringInverter> stringInverters,
+
+        @Assumed(source = "none offered: nothing feeds the grid")
+        List<Microinverter> microinverters) {
     /**
      * Checks the products as a whole.
      *
@@ -40,15 +54,21 @@ public record Catalog(
         batteries = batteries == null ? List.of() : List.copyOf(batteries);
         controllers = controllers == null ? List.of() : List.copyOf(controllers);
         inverters = inverters == null ? List.of() : List.copyOf(inverters);
+        stringInverters = stringInverters == null ? List.of() : List.copyOf(stringInverters);
+        microinverters = microinverters == null ? List.of() : List.copyOf(microinverters);
         unique(checks, "modules", modules, PvModule::model);
         unique(checks, "batteries", batteries, Battery::model);
         unique(checks, "controllers", controllers, ChargeController::model);
         unique(checks, "inverters", inverters, Inverter::model);
+        unique(checks, "stringInverters", stringInverters, StringInverter::model);
+        unique(checks, "microinverters", microinverters, Microinverter::model);
         List<Money> prices = new ArrayList<>();
         modules.forEach(module -> prices.add(module.price()));
         batteries.forEach(battery -> prices.add(battery.price()));
         controllers.forEach(controller -> prices.add(controller.price()));
         inverters.forEach(inverter -> prices.add(inverter.price()));
+        stringInverters.forEach(inverter -> prices.add(inverter.price()));
+        microinverters.forEach(inverter -> prices.add(inverter.price()));
         List<String> currencies = prices.stream()
                 .map(Money::currency)
                 .map(Currency::getCurrencyCode)
@@ -60,6 +80,15 @@ public record Catalog(
                         "inconsistent",
                         "all prices must be in one currency but are in " + currencies)
                 .done();
+    }
+
+    /** Products for systems with a bank, and none that feed the grid. */
+    public Catalog(
+            List<PvModule> modules,
+            List<Battery> batteries,
+            List<ChargeController> controllers,
+            List<Inverter> inverters) {
+        this(modules, batteries, controllers, inverters, List.of(), List.of());
     }
 
     private static <T> void unique(Checks checks, String field, List<T> products, Function<T, String> model) {
@@ -85,6 +114,8 @@ public record Catalog(
                 Sheets.read(PvModule.class, Table.resource(Catalog.class, "modules.csv")),
                 Sheets.read(Battery.class, Table.resource(Catalog.class, "batteries.csv")),
                 Sheets.read(ChargeController.class, Table.resource(Catalog.class, "controllers.csv")),
-                Sheets.read(Inverter.class, Table.resource(Catalog.class, "inverters.csv")));
+                Sheets.read(Inverter.class, Table.resource(Catalog.class, "inverters.csv")),
+                Sheets.read(StringInverter.class, Table.resource(Catalog.class, "string-inverters.csv")),
+                Sheets.read(Microinverter.class, Table.resource(Catalog.class, "microinverters.csv")));
     }
 }

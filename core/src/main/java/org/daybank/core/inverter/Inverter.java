@@ -14,6 +14,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
@@ -39,10 +40,19 @@ import org.jspecify.annotations.Nullable;
  * @param fullLoadEfficiency at its continuous power
  * @param fullPowerUpTo hottest air at which it gives its continuous power
  * @param derating change of its power for each kelvin above; zero or negative
- * @param mostInParallel units that may feed one service together
+ * @param phases of the service that one unit gives by itself
+ * @param mostInParallel units that may feed the same lines together
+ * @param stackedServices services that single-phase units give when they are stacked on several lines: split phase by two
+ *     in series, three phase by three
+ * @param mostUnits units that may be joined in all
+ * @param followerSleep whether all but the first unit of a line sleep until they are needed
  * @param functions what it can do besides
  * @param chargeCurrent into the bank from its AC input; absent when it has no charger
- * @param transferCurrent that its AC input passes on; absent when it has none
+ * @param leastChargeCurrent lowest setting of the charger; absent when it has no setting
+ * @param chargerEfficiency of the charger
+ * @param chargerPowerFactor real over apparent power that the charger takes
+ * @param transferCurrent that its AC input passes on to each line; absent when it has none
+ * @param transferTime interruption when the AC input comes or goes; absent when the sheet does not say
  * @param price of one
  */
 @RecordBuilder
@@ -74,10 +84,30 @@ public record Inverter(
         @Assumed(value = "-1 %/K", source = "typical data sheets")
         TemperatureCoefficient derating,
 
+        @Assumed(value = "single", source = "most units make one phase")
+        Phases phases,
+
         @Assumed(value = "1", source = "no stacking stated") Integer mostInParallel,
+        @Assumed(source = "none stated") List<Phases> stackedServices,
+
+        @Assumed(value = "48", source = "no limit stated beyond that on each line")
+        Integer mostUnits,
+
+        @Assumed(value = "false", source = "no sleep of followers stated")
+        Boolean followerSleep,
+
         @Assumed(source = "none stated") List<InverterFunction> functions,
         @Nullable Current chargeCurrent,
+        @Nullable Current leastChargeCurrent,
+
+        @Assumed(value = "0.9", source = "typical data sheets")
+        Ratio chargerEfficiency,
+
+        @Assumed(value = "0.95", source = "chargers with power factor correction")
+        Ratio chargerPowerFactor,
+
         @Nullable Current transferCurrent,
+        @Nullable TimeSpan transferTime,
         Money price)
         implements InverterBuilder.With {
     /**
@@ -90,6 +120,12 @@ public record Inverter(
         fullPowerUpTo = Policies.otherwise(fullPowerUpTo, Inverter.class, "fullPowerUpTo");
         derating = Policies.otherwise(derating, Inverter.class, "derating");
         mostInParallel = Policies.otherwise(mostInParallel, Inverter.class, "mostInParallel");
+        phases = Policies.otherwise(phases, Inverter.class, "phases");
+        stackedServices = List.copyOf(Objects.requireNonNullElse(stackedServices, List.of()));
+        mostUnits = Policies.otherwise(mostUnits, Inverter.class, "mostUnits");
+        followerSleep = Policies.otherwise(followerSleep, Inverter.class, "followerSleep");
+        chargerEfficiency = Policies.otherwise(chargerEfficiency, Inverter.class, "chargerEfficiency");
+        chargerPowerFactor = Policies.otherwise(chargerPowerFactor, Inverter.class, "chargerPowerFactor");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Checks()
                 .required("model", model)
@@ -125,8 +161,30 @@ public record Inverter(
                 .within("fullPowerUpTo", fullPowerUpTo, Temperature.celsius(0), Temperature.celsius(80))
                 .atMost("derating", derating, TemperatureCoefficient.ZERO)
                 .within("mostInParallel", mostInParallel, 1, 16)
+                .that(
+                        phases == Phases.SINGLE || stackedServices.isEmpty(),
+                        "stackedServices",
+                        "inconsistent",
+                        "stackedServices must be empty where one unit gives several lines by itself")
+                .that(
+                        !stackedServices.contains(Phases.SINGLE),
+                        "stackedServices",
+                        "inconsistent",
+                        "stackedServices takes split and three; how many feed one line is said by mostInParallel")
+                .within("mostUnits", mostUnits, 1, 48)
                 .above("chargeCurrent", chargeCurrent, Current.ZERO)
+                .above("leastChargeCurrent", leastChargeCurrent, Current.ZERO)
+                .that(
+                        leastChargeCurrent == null
+                                || (chargeCurrent != null && leastChargeCurrent.compareTo(chargeCurrent) <= 0),
+                        "leastChargeCurrent",
+                        "inconsistent",
+                        () -> "leastChargeCurrent must be at most chargeCurrent, which is %s, but is %s"
+                                .formatted(chargeCurrent == null ? "absent" : chargeCurrent, leastChargeCurrent))
+                .within("chargerEfficiency", chargerEfficiency, Ratio.of(0.5), Ratio.ONE)
+                .within("chargerPowerFactor", chargerPowerFactor, Ratio.of(0.3), Ratio.ONE)
                 .above("transferCurrent", transferCurrent, Current.ZERO)
+                .atLeast("transferTime", transferTime, TimeSpan.ZERO)
                 .required("price", price)
                 .done();
         frequencies = List.copyOf(frequencies);

@@ -4,26 +4,34 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.load.InverterCurve;
 import org.daybank.core.load.PeakLoad;
-import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.quantity.Voltage;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.ToldElsewhere;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One inverter held against a need: how many it takes, and every rule with its margin.
+ * One inverter held against a need: how many it takes, how they are joined, and every rule with its margin.
  *
  * @param product model of the inverter
  * @param inverter its data sheet
  * @param count how many of it
+ * @param stacking how they are joined
+ * @param unitsOnLine how many of them feed the same line
+ * @param linePeak peak of the loads on the fullest line
  * @param rating continuous power of all units at 25 °C
  * @param idle draw of all units when on without load
+ * @param idleSavedDaily what is saved of that in a day while followers sleep: {@code P_0 · Σ asleep · 1 h}; zero when they
+ *     cannot, or when it is not known when the loads run
  * @param currentAtRating current from the bank at its lowest voltage when all units give their continuous power
+ * @param chargingCurrent what all chargers give together, no more than the bank takes; absent without AC source or charger
+ * @param chargerInput what charging so takes from the AC source: {@code V · I / (η · λ)} at the highest bank voltage
  * @param price of all units
  * @param limits every rule, kept or broken
  */
@@ -31,9 +39,15 @@ public record InverterFit(
         String product,
         @ToldElsewhere Inverter inverter,
         int count,
+        Stacking stacking,
+        int unitsOnLine,
+        PeakLoad linePeak,
         Power rating,
         Power idle,
+        Energy idleSavedDaily,
         Current currentAtRating,
+        @Nullable Current chargingCurrent,
+        @Nullable ApparentPower chargerInput,
         Money price,
         List<Finding> limits) {
     /** Keeps a copy. */
@@ -59,19 +73,18 @@ public record InverterFit(
 
     /** Holds an inverter against the need. */
     public static InverterFit of(InverterNeed need, Inverter inverter, InverterPolicy policy) {
-        PeakLoad peak = need.peak();
+        Stack stack = Stack.of(inverter, need.service().phases());
+        LineDemand demand = LineDemand.of(need, inverter, stack, policy);
         Ratio left = inverter.heatFactor(need.hottestAir()).times(policy.altitudeFactor(need.elevation()));
-        Power power = inverter.power().times(left);
-        ApparentPower apparent = inverter.apparentPower().times(left);
-        ApparentPower surge = inverter.surge().over(need.startDuration());
-        Power askedPower = peak.running().times(policy.margin().onePlus());
-        ApparentPower askedApparent =
-                peak.runningApparent().times(policy.margin().onePlus());
-        int count = count(
-                inverter,
-                units(askedPower.watts(), power.watts()),
-                units(askedApparent.voltAmperes(), apparent.voltAmperes()),
-                units(peak.surgeApparent().voltAmperes(), surge.voltAmperes()));
+        Power power = inverter.power().times(left).times(stack.shareOnLine());
+        ApparentPower apparent = inverter.apparentPower().times(left).times(stack.shareOnLine());
+        ApparentPower surge = inverter.surge().over(need.startDuration()).times(stack.shareOnLine());
+        int onLine = stack.unitsOnLine(Math.max(
+                units(demand.power().watts(), power.watts()),
+                Math.max(
+                        units(demand.apparent().voltAmperes(), apparent.voltAmperes()),
+                        units(demand.surge().voltAmperes(), surge.voltAmperes()))));
+        int count = stack.units(onLine);
 
         List<Finding> limits = new ArrayList<>();
         limits.add(Finding.that(
@@ -89,31 +102,34 @@ public record InverterFit(
                 inverter.highestInput()));
         limits.add(Finding.atMost(
                 "continuousPower",
-                askedPower,
-                power.times(count),
-                "The loads ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
-                askedPower,
+                demand.power(),
+                power.times(onLine),
+                "%s ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
+                demand.loads(),
+                demand.power(),
                 policy.margin(),
-                count,
-                power.times(count)));
+                onLine,
+                power.times(onLine)));
         limits.add(Finding.atMost(
                 "continuousApparentPower",
-                askedApparent,
-                apparent.times(count),
-                "The loads ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
-                askedApparent,
+                demand.apparent(),
+                apparent.times(onLine),
+                "%s ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
+                demand.loads(),
+                demand.apparent(),
                 policy.margin(),
-                count,
-                apparent.times(count)));
+                onLine,
+                apparent.times(onLine)));
         limits.add(Finding.atMost(
                 "surge",
-                peak.surgeApparent(),
-                surge.times(count),
-                "The start asks %s for %s; %s × this inverter gives %s for that time.",
-                peak.surgeApparent(),
+                demand.surge(),
+                surge.times(onLine),
+                "%s asks %s for %s; %s × this inverter gives %s for that time.",
+                demand.start(),
+                demand.surge(),
                 need.startDuration(),
-                count,
-                surge.times(count)));
+                onLine,
+                surge.times(onLine)));
         Power rating = inverter.power().times(count);
         Current currentAtRating =
                 rating.dividedBy(inverter.fullLoadEfficiency().fraction()).dividedBy(inverter.lowestInput());
@@ -126,14 +142,27 @@ public record InverterFit(
                 currentAtRating,
                 inverter.lowestInput(),
                 need.bankCurrentLimit()));
-        judgeService(need, inverter, policy, limits);
+        ServiceRules.judge(need, inverter, stack, policy, limits);
+        AcInput input = AcInput.of(need, inverter, stack, onLine, demand, apparent);
+        limits.addAll(input.limits());
         return new InverterFit(
                 inverter.model(),
                 inverter,
                 count,
+                stack.stacking(onLine),
+                onLine,
+                demand.peak(),
                 rating,
                 inverter.idle().times(count),
+                idleSaved(
+                        need,
+                        inverter,
+                        stack,
+                        onLine,
+                        power.dividedBy(policy.margin().onePlus())),
                 currentAtRating,
+                input.chargingCurrent(),
+                input.chargerInput(),
                 inverter.price().times(count),
                 limits);
     }
@@ -142,47 +171,23 @@ public record InverterFit(
         return one <= 0 ? Integer.MAX_VALUE : (int) Math.min(1000, Math.ceil(asked / one - 1e-9));
     }
 
-    /** As many units as the hardest of the three asks, within what may be connected. */
-    private static int count(Inverter inverter, int byPower, int byApparent, int bySurge) {
-        int asked = Math.max(1, Math.max(byPower, Math.max(byApparent, bySurge)));
-        return Math.min(asked, inverter.mostInParallel());
-    }
-
-    private static void judgeService(
-            InverterNeed need, Inverter inverter, InverterPolicy policy, List<Finding> limits) {
-        boolean sine = need.sineLoads().isEmpty() || inverter.waveform().satisfies(Waveform.SINE);
-        limits.add(Finding.that(
-                "waveform",
-                sine,
-                sine ? "Every load runs on its waveform, %s." : "It makes a %s; these loads need a sine: %s.",
-                inverter.waveform(),
-                need.sineLoads()));
-        Voltage service = need.service().voltage();
-        double off = Math.abs(inverter.outputVoltage().dividedBy(service) - 1);
-        limits.add(Finding.that(
-                "outputVoltage",
-                off <= policy.voltageTolerance().fraction(),
-                "The service has %s; this inverter makes %s.",
-                service,
-                inverter.outputVoltage()));
-        limits.add(Finding.that(
-                "frequency",
-                inverter.frequencies().contains(need.service().frequency()),
-                "The service has %s; this inverter makes %s.",
-                need.service().frequency(),
-                inverter.frequencies()));
-        limits.add(Finding.that(
-                "phases",
-                need.service().phases() == Phases.SINGLE,
-                "The service is %s phase; one unit, or several in parallel, make a single phase.",
-                need.service().phases()));
-        for (InverterFunction function : need.functions()) {
-            limits.add(Finding.that(
-                    "function",
-                    inverter.functions().contains(function),
-                    "Asked for: %s; this inverter has: %s.",
-                    function,
-                    inverter.functions().isEmpty() ? "nothing besides AC" : inverter.functions()));
+    /**
+     * In each hour as many units of a line are awake as its share of the hour's peak takes; the first never sleeps. A follower
+     * wakes within a cycle or two, so that a start finds all units.
+     *
+     * @param carriesOnLine what one unit may carry on a line, the policy's margin kept free
+     */
+    private static Energy idleSaved(
+            InverterNeed need, Inverter inverter, Stack stack, int onLine, Power carriesOnLine) {
+        List<Power> hours = need.hourlyPeaks();
+        if (hours == null || !inverter.followerSleep()) {
+            return Energy.ZERO;
         }
+        int asleep = 0;
+        for (Power hour : hours) {
+            int awake = Math.max(1, units(hour.watts() / stack.lines(), carriesOnLine.watts()));
+            asleep += stack.units(Math.max(0, onLine - awake));
+        }
+        return inverter.idle().times(asleep).times(TimeSpan.hours(1));
     }
 }

@@ -6,17 +6,23 @@ import java.util.Objects;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is asked of an inverter.
  *
  * @param peak the most that the AC loads ask at one moment
+ * @param largestLoad the peak of the largest single load, which is on one line of a service that has several; absent when
+ *     the loads are not known one by one: then everything that starts counts as on one line and the rest as balanced
+ * @param hourlyPeaks the most that the AC loads draw in each hour of the day, 24 values: while they are low, units that
+ *     follow may sleep; absent when not known
  * @param startDuration how long a start lasts
  * @param sineLoads loads that object to a modified sine, by name
  * @param service that the loads are made for
@@ -26,10 +32,13 @@ import org.daybank.core.working.Policies;
  * @param hottestAir air around the inverter
  * @param elevation of the site
  * @param functions asked for besides
+ * @param acSource shore power or a generator to take in; absent when there is none
  */
 @RecordBuilder
 public record InverterNeed(
         PeakLoad peak,
+        @Nullable PeakLoad largestLoad,
+        @Nullable List<Power> hourlyPeaks,
 
         @Assumed(value = "3 s", least = "0 s", most = "60 s", source = "motors under load")
         TimeSpan startDuration,
@@ -51,8 +60,11 @@ public record InverterNeed(
         Temperature hottestAir,
 
         @Assumed(value = "0 m", source = "sea level") Length elevation,
-        @Assumed(source = "none asked for") List<InverterFunction> functions)
+        @Assumed(source = "none asked for") List<InverterFunction> functions,
+        @Nullable AcSource acSource)
         implements InverterNeedBuilder.With {
+    private static final int HOURS = 24;
+
     /**
      * Resolves what was left out.
      *
@@ -70,7 +82,10 @@ public record InverterNeed(
                 .required("peak", peak)
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
+                .length("hourlyPeaks", hourlyPeaks, HOURS)
+                .eachWithin("hourlyPeaks", hourlyPeaks, Power.ZERO, Power.kilowatts(10_000))
                 .done();
+        hourlyPeaks = hourlyPeaks == null ? null : List.copyOf(hourlyPeaks);
         highestBankVoltage = highestBankVoltage == null ? nominalVoltage.times(1.25) : highestBankVoltage;
     }
 }

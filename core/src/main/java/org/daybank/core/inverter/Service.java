@@ -29,7 +29,7 @@ public record Service(
         frequency = Policies.otherwise(frequency, Service.class, "frequency");
         phases = Policies.otherwise(phases, Service.class, "phases");
         new Checks()
-                .within("voltage", voltage, Voltage.volts(90), Voltage.volts(300))
+                .within("voltage", voltage, Voltage.volts(90), Voltage.volts(400))
                 .within("frequency", frequency, Frequency.hertz(45), Frequency.hertz(65))
                 .done();
     }

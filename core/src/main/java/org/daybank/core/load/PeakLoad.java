@@ -33,6 +33,20 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
         return most;
     }
 
+    /**
+     * The peak of the largest single load, largest in each figure by itself, AC and DC mixed: what one line of a service with
+     * several lines carries alone, however the others are balanced. Several of one kind count as one of them.
+     */
+    public static PeakLoad ofLargest(List<Load> loads) {
+        PeakLoad largest = NONE;
+        for (Load load : loads) {
+            Load one =
+                    LoadBuilder.builder(load).count(Math.min(1, load.count())).build();
+            largest = largest.or(of(List.of(one), CoincidentStarts.ALL));
+        }
+        return largest;
+    }
+
     /** The sets of loads that may run in the same hour of some month. */
     private static Set<List<Load>> sets(List<Load> loads) {
         List<boolean[]> hours = loads.stream().map(PeakLoad::hoursOn).toList();

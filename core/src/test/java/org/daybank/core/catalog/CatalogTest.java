@@ -11,6 +11,9 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.Inverter;
+import org.daybank.core.inverter.Microinverter;
+import org.daybank.core.inverter.Phases;
+import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.working.InvalidInput;
@@ -34,6 +37,12 @@ class CatalogTest {
             assertThat(SAMPLE.inverters())
                     .anyMatch(inverter -> inverter.nominalVoltage().volts() == volts);
         }
+        assertThat(SAMPLE.inverters()).extracting(Inverter::phases).contains(Phases.values());
+        assertThat(SAMPLE.inverters()).flatExtracting(Inverter::stackedServices).contains(Phases.SPLIT, Phases.THREE);
+        assertThat(SAMPLE.stringInverters()).hasSizeBetween(6, 10);
+        assertThat(SAMPLE.stringInverters()).extracting(StringInverter::phases).contains(Phases.values());
+        assertThat(SAMPLE.microinverters()).hasSizeBetween(4, 8);
+        assertThat(SAMPLE.microinverters()).extracting(Microinverter::phases).contains(Phases.values());
         assertThat(SAMPLE.batteries()).anyMatch(battery -> battery.heater() != null);
         assertThat(SAMPLE.modules()).anyMatch(module -> module.nominalGroup() != null);
     }
@@ -85,6 +94,25 @@ class CatalogTest {
         Catalog catalog = new Catalog(List.of(), List.of(), List.of(controller), List.of(inverter));
         assertThat(catalog.inverters().get(0).model())
                 .isEqualTo(catalog.controllers().get(0).model());
+    }
+
+    @Test
+    void productsForTheGridAreCheckedLikeTheOthers() {
+        StringInverter string = SAMPLE.stringInverters().get(0);
+        Microinverter micro = SAMPLE.microinverters().get(0);
+        InvalidInput refused = catchThrowableOfType(
+                InvalidInput.class,
+                () -> new Catalog(
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(string, string),
+                        List.of(micro, micro.withPrice(Money.of("9", "USD")))));
+
+        assertThat(refused.problems())
+                .extracting(Problem::path)
+                .containsExactly("/stringInverters/1/model", "/microinverters/1/model", "");
     }
 
     @Test

@@ -212,12 +212,12 @@ class SystemDesignerTest {
 
     @Test
     void whatNoInverterMakes() {
-        Service threePhase = new Service(Voltage.volts(230), Frequency.hertz(50), Phases.THREE);
+        Service odd = new Service(Voltage.volts(160), Frequency.hertz(50), Phases.SINGLE);
 
-        SystemDesign design = design(LarkspurRidge.BRIEF.withService(threePhase));
+        SystemDesign design = design(LarkspurRidge.BRIEF.withService(odd));
 
         assertIncomplete(design);
-        assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).contains("phases");
+        assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).contains("outputVoltage");
     }
 
     @Test

@@ -166,6 +166,21 @@ class PeakLoadTest {
     }
 
     @Test
+    void theLargestSingleLoad() {
+        // each figure by itself: the pump's 800 W and its start of 2000 W and 5000 VA; its 1000 VA are the saw's as
+        // well
+        PeakLoad largest = PeakLoad.ofLargest(ALL);
+        assertThat(largest.running().watts()).isCloseTo(800, within(1e-9));
+        assertThat(largest.runningApparent().voltAmperes()).isCloseTo(1000, within(1e-9));
+        assertThat(largest.surge().watts()).isCloseTo(2000, within(1e-9));
+        assertThat(largest.surgeApparent().voltAmperes()).isCloseTo(5000, within(1e-6));
+        // of three drills one: 600 W
+        Load drills = LoadBuilder.builder(DRILL).count(3).build();
+        assertThat(PeakLoad.ofLargest(List.of(drills)).running().watts()).isCloseTo(600, within(1e-9));
+        assertThat(PeakLoad.ofLargest(List.of())).isEqualTo(PeakLoad.NONE);
+    }
+
+    @Test
     void directCurrentLoadsDoNotBurdenTheInverter() {
         Load pump =
                 Loads.dc(200).kind(LoadKind.INDUCTION_MOTOR).hoursPerDay(1.0).build();

@@ -87,6 +87,24 @@ public record DiodeCurve(
     }
 
     /**
+     * Voltage at the terminals in V at a current, the inverse of {@link #amperes}; negative where more is forced through than
+     * the light drives. The junction solves {@code I(x) = I}, concave and falling, met from above.
+     */
+    public double volts(double amperes) {
+        double left = lightAmperes + saturationAmperes - amperes;
+        double x = left > 0 ? diodeVolts + idealityVolts * Math.log(left / diodeAmperes) : 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double diode = diodeAmperes * Math.exp((x - diodeVolts) / idealityVolts);
+            double move = (left - diode - shuntSiemens * x) / (diode / idealityVolts + shuntSiemens);
+            x += move;
+            if (Math.abs(move) < CLOSE * idealityVolts) {
+                break;
+            }
+        }
+        return x - amperes * seriesOhms;
+    }
+
+    /**
      * Voltage across the junction where the power is largest. With h = I + I'·(x − 2·I·R_s), which has the sign of dP/dV and
      * falls through zero once, Newton's steps are kept inside the bracket that the signs seen so far leave.
      */

@@ -70,4 +70,31 @@ class DiodeCurveTest {
         assertThat(shunt.maximumPowerWatts()).isCloseTo(5, within(1e-9));
         assertThat(shunt.amperes(0.5)).isCloseTo(7.5, within(1e-9));
     }
+
+    @Test
+    void theVoltageAtACurrentInvertsTheIdealDiode() {
+        // V = ln(1 + (I_L − I) / I_0), whatever the current up to that of the light
+        DiodeCurve ideal = ideal(25);
+        for (double amperes = 0; amperes < LIGHT; amperes += 0.7) {
+            assertThat(ideal.volts(amperes))
+                    .isCloseTo(Math.log1p((LIGHT - amperes) / ideal.saturationAmperes()), within(1e-9));
+        }
+    }
+
+    @Test
+    void theVoltageAtACurrentInvertsTheCurveWithResistances() {
+        DiodeCurve ideal = ideal(25);
+        DiodeCurve curve = new DiodeCurve(LIGHT, ideal.saturationAmperes(), ideal.diodeAmperes(), 25, 1, 0.3, 0.002);
+        for (double volts = -0.5; volts < 24; volts += 0.5) {
+            assertThat(curve.volts(curve.amperes(volts))).isCloseTo(volts, within(1e-6));
+        }
+    }
+
+    @Test
+    void moreThanTheLightDrivesTakesANegativeVoltage() {
+        // I = 10 A − 5 S · V: 11 A at −0.2 V
+        DiodeCurve shunt = new DiodeCurve(LIGHT, 0, LIGHT, 100, 0.1, 0, 5);
+        assertThat(shunt.volts(11)).isCloseTo(-0.2, within(1e-9));
+        assertThat(shunt.volts(7.5)).isCloseTo(0.5, within(1e-9));
+    }
 }

@@ -1,0 +1,161 @@
+package org.daybank.core.inverter;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.core.quantity.ApparentPower;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an inverter makes of an AC source: passing it on, adding to it and charging from it.
+ *
+ * @param chargingCurrent into the bank; absent without source or charger
+ * @param chargerInput what charging takes from the source; absent likewise
+ * @param limits every rule about it; none without a source
+ */
+record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower chargerInput, List<Finding> limits) {
+    private static final AcInput NONE = new AcInput(null, null, List.of());
+
+    static AcInput of(
+            InverterNeed need, Inverter inverter, Stack stack, int onLine, LineDemand demand, ApparentPower apparent) {
+        AcSource source = need.acSource();
+        if (source == null) {
+            return NONE;
+        }
+        List<Finding> limits = new ArrayList<>();
+        judgeTransfer(need, source, inverter, onLine, demand, limits);
+        judgeWeakSource(need, source, inverter, demand, apparent.times(onLine), limits);
+        int chargers = stack.units(onLine);
+        Current charging = judgeCharging(source, inverter, chargers, limits);
+        return new AcInput(charging, charging == null ? null : chargerInput(need, inverter, charging), limits);
+    }
+
+    private static void judgeTransfer(
+            InverterNeed need,
+            AcSource source,
+            Inverter inverter,
+            int onLine,
+            LineDemand demand,
+            List<Finding> limits) {
+        Current through =
+                lineCurrent(demand.peak().runningApparent(), need.service().voltage());
+        Current transfer = inverter.transferCurrent();
+        if (transfer == null) {
+            limits.add(Finding.that(
+                    "transferCurrent", false, "It has no AC input; the loads on the fullest line draw %s.", through));
+        } else {
+            limits.add(Finding.atMost(
+                    "transferCurrent",
+                    through,
+                    transfer.times(onLine),
+                    "The loads on the fullest line draw %s; the AC input of %s × this inverter passes on %s.",
+                    through,
+                    onLine,
+                    transfer.times(onLine)));
+        }
+        TimeSpan longest = source.longestTransfer();
+        TimeSpan takes = inverter.transferTime();
+        if (longest != null) {
+            limits.add(
+                    takes == null
+                            ? Finding.that(
+                                    "transferTime",
+                                    false,
+                                    "The loads live through %s without power; the data sheet does not say how long its transfer takes.",
+                                    longest)
+                            : Finding.atMost(
+                                    "transferTime",
+                                    takes,
+                                    longest,
+                                    "Transfer takes %s; the loads live through %s without power.",
+                                    takes,
+                                    longest));
+        }
+    }
+
+    /** A source weaker than the loads' peak needs an inverter that adds what is missing. */
+    private static void judgeWeakSource(
+            InverterNeed need,
+            AcSource source,
+            Inverter inverter,
+            LineDemand demand,
+            ApparentPower units,
+            List<Finding> limits) {
+        Current current = source.current();
+        if (current == null) {
+            return;
+        }
+        ApparentPower asked = demand.peak().runningApparent();
+        Power given = current.times(need.service().voltage());
+        if (!inverter.functions().contains(InverterFunction.ASSIST)) {
+            ApparentPower most = ApparentPower.voltAmperes(given.watts());
+            limits.add(Finding.atMost(
+                    "sourcePeak",
+                    asked,
+                    most,
+                    "The loads on the fullest line ask %s; the AC source gives %s and this inverter cannot add to it.",
+                    asked,
+                    most));
+            return;
+        }
+        ApparentPower added = ComplexPower.of(demand.peak().running(), asked)
+                .less(new ComplexPower(given.watts(), 0))
+                .apparent();
+        limits.add(Finding.atMost(
+                "sourcePeak",
+                added,
+                units,
+                "The loads on the fullest line ask %s; beyond the %s of the AC source this takes %s from the inverter, which adds up to %s.",
+                asked,
+                given,
+                added,
+                units));
+    }
+
+    private static @Nullable Current judgeCharging(
+            AcSource source, Inverter inverter, int chargers, List<Finding> limits) {
+        Current one = inverter.chargeCurrent();
+        Current wished = source.chargingCurrent();
+        if (one == null) {
+            if (wished != null) {
+                limits.add(Finding.that(
+                        "chargingCurrent", false, "Charging with %s is asked; it has no charger.", wished));
+            }
+            return null;
+        }
+        Current all = one.times(chargers);
+        if (wished != null) {
+            limits.add(Finding.atLeast(
+                    "chargingCurrent", all, wished, "%s × this charger give %s; %s are asked.", chargers, all, wished));
+        }
+        Current most = source.maximumChargeCurrent();
+        if (most == null) {
+            return all;
+        }
+        Current setting = inverter.leastChargeCurrent();
+        Current least = (setting == null ? one : setting).times(chargers);
+        limits.add(Finding.atMost(
+                "bankChargeCurrent",
+                least,
+                most,
+                "Set to their lowest, %s × this charger give %s; the bank takes %s.",
+                chargers,
+                least,
+                most));
+        return all.compareTo(most) < 0 ? all : most;
+    }
+
+    private static ApparentPower chargerInput(InverterNeed need, Inverter inverter, Current charging) {
+        return charging.times(need.highestBankVoltage())
+                .dividedBy(inverter.chargerEfficiency().fraction())
+                .atPowerFactor(inverter.chargerPowerFactor());
+    }
+
+    private static Current lineCurrent(ApparentPower apparent, Voltage voltage) {
+        return Current.amperes(apparent.voltAmperes() / voltage.volts());
+    }
+}

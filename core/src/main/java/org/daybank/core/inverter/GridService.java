@@ -1,0 +1,28 @@
+package org.daybank.core.inverter;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.Objects;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Policies;
+
+/**
+ * The grid that an array is to feed, and where the inverters hang.
+ *
+ * @param service voltage, frequency and phases of the grid
+ * @param hottestAir air around the inverters
+ */
+@RecordBuilder
+public record GridService(
+        @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
+        Service service,
+
+        @Assumed(value = "40 Cel", source = "no temperature stated")
+        Temperature hottestAir)
+        implements GridServiceBuilder.With {
+    /** Resolves what was left out. */
+    public GridService {
+        service = Objects.requireNonNullElseGet(service, Service::standard);
+        hottestAir = Policies.otherwise(hottestAir, GridService.class, "hottestAir");
+    }
+}

@@ -1,0 +1,36 @@
+package org.daybank.core.inverter;
+
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Checks;
+import org.jspecify.annotations.Nullable;
+
+/** Checks what a data sheet says of the voltages of its array input. */
+final class InputVoltages {
+    private InputVoltages() {}
+
+    static void check(
+            Checks checks,
+            @Nullable Voltage maximum,
+            @Nullable Voltage trackingLowest,
+            @Nullable Voltage trackingHighest) {
+        checks.required("maximumInputVoltage", maximum)
+                .within("maximumInputVoltage", maximum, Voltage.volts(10), Voltage.volts(3000))
+                .required("trackingLowest", trackingLowest)
+                .above("trackingLowest", trackingLowest, Voltage.ZERO)
+                .required("trackingHighest", trackingHighest)
+                .that(
+                        trackingLowest == null
+                                || trackingHighest == null
+                                || trackingLowest.compareTo(trackingHighest) < 0,
+                        "trackingHighest",
+                        "inconsistent",
+                        () -> "trackingHighest must be above trackingLowest %s but is %s"
+                                .formatted(trackingLowest, trackingHighest))
+                .that(
+                        maximum == null || trackingHighest == null || trackingHighest.compareTo(maximum) <= 0,
+                        "trackingHighest",
+                        "inconsistent",
+                        () -> "trackingHighest must be at most maximumInputVoltage %s but is %s"
+                                .formatted(maximum, trackingHighest));
+    }
+}

@@ -1,0 +1,36 @@
+package org.daybank.core.inverter;
+
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.working.Rejection;
+
+/**
+ * The microinverters of a catalogue held against an array and a grid.
+ *
+ * @param ranked those that fit, cheapest first, then by model
+ * @param rejected the others, with every rule they break, in the order of the catalogue
+ */
+public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejection> rejected) {
+    /** Keeps copies. */
+    public MicroinverterSelection {
+        ranked = List.copyOf(ranked);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Holds each of them against the array and the grid. */
+    public static MicroinverterSelection of(
+            GridService grid, GridArray array, List<Microinverter> microinverters, GridPolicy policy) {
+        List<MicroinverterFit> fits = microinverters.stream()
+                .map(inverter -> MicroinverterFit.of(grid, array, inverter, policy))
+                .toList();
+        return new MicroinverterSelection(
+                fits.stream()
+                        .filter(MicroinverterFit::fits)
+                        .sorted(Comparator.comparing(MicroinverterFit::price).thenComparing(MicroinverterFit::product))
+                        .toList(),
+                fits.stream()
+                        .filter(fit -> !fit.fits())
+                        .map(MicroinverterFit::rejection)
+                        .toList());
+    }
+}

@@ -1,0 +1,195 @@
+package org.daybank.core.inverter;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.daybank.core.working.ToldElsewhere;
+
+/**
+ * One string inverter held against an array and a grid: how many it takes, the strings on each, and every rule with its
+ * margin. Of the counts around the DC/AC ratio aimed at it is the one that keeps every rule and is nearest to that ratio;
+ * where none does, the findings are those of the count that breaks the fewest rules.
+ *
+ * @param product model of the inverter
+ * @param inverter its data sheet
+ * @param count how many of it
+ * @param units the strings on each; of the fullest first
+ * @param arrayPower of all modules at standard test conditions
+ * @param power of all inverters
+ * @param dcAcRatio power of the modules over that of the inverters
+ * @param stringFuses whether each string needs its own fuse: {@code (N_p − 1) · 1.25 · I_sc > series fuse rating} (IEC 62548-1)
+ * @param lineCurrent what one unit feeds into each of its lines
+ * @param clipping share of the year's energy lost on the fullest unit because its output is full
+ * @param price of all inverters
+ * @param limits every rule, kept or broken
+ */
+public record StringInverterFit(
+        String product,
+        @ToldElsewhere StringInverter inverter,
+        int count,
+        List<UnitStrings> units,
+        Power arrayPower,
+        Power power,
+        Ratio dcAcRatio,
+        boolean stringFuses,
+        Current lineCurrent,
+        Ratio clipping,
+        Money price,
+        List<Finding> limits) {
+    /** Counts that are tried around the ratio aimed at. */
+    private static final int COUNTS = 12;
+
+    /** Keeps copies. */
+    public StringInverterFit {
+        units = List.copyOf(units);
+        limits = List.copyOf(limits);
+    }
+
+    /** Whether every rule is kept. */
+    public boolean fits() {
+        return limits.stream().allMatch(Finding::met);
+    }
+
+    /** Why it does not fit. */
+    public Rejection rejection() {
+        return Rejection.of(product, limits);
+    }
+
+    /** Holds a string inverter against an array and a grid. */
+    public static StringInverterFit of(GridService grid, GridArray array, StringInverter inverter, GridPolicy policy) {
+        Candidate rules = new Candidate(new GridRules(grid, array, policy), inverter);
+        return counts(array, inverter, policy)
+                .mapToObj(rules::judge)
+                .min(Comparator.comparingLong(StringInverterFit::broken))
+                .orElseThrow();
+    }
+
+    private long broken() {
+        return limits.stream().filter(finding -> !finding.met()).count();
+    }
+
+    /** Counts within the accepted ratios, those nearest to the aim first; the nearest of all where none is within. */
+    private static IntStream counts(GridArray array, StringInverter inverter, GridPolicy policy) {
+        double one = array.power().dividedBy(inverter.power());
+        double aim = one / policy.dcAcRatio().fraction();
+        int around = (int) Math.max(1, Math.min(array.modules(), Math.rint(aim)));
+        return IntStream.rangeClosed(Math.max(1, around - COUNTS / 2), Math.min(array.modules(), around + COUNTS / 2))
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer count) ->
+                                Math.abs(one / count - policy.dcAcRatio().fraction()))
+                        .thenComparing(Comparator.naturalOrder()))
+                .mapToInt(Integer::intValue);
+    }
+
+    /** The rules for one inverter, array and grid. */
+    private record Candidate(GridRules rules, StringInverter inverter) {
+        StringInverterFit judge(int count) {
+            GridArray array = rules.array();
+            List<UnitStrings> units = share(count);
+            UnitStrings fullest = units.get(0);
+            Power power = inverter.power().times(count);
+            Ratio ratio = Ratio.of(array.power().dividedBy(power));
+            Ratio clipping = rules.clipping(inverter, fullest.power());
+            List<Finding> limits = new ArrayList<>();
+            rules.judgeService(inverter, count, limits);
+            rules.judgeVoltages(
+                    InputLimits.of(inverter, rules.policy()),
+                    units.stream().mapToInt(UnitStrings::longest).max().orElseThrow(),
+                    units.stream().mapToInt(UnitStrings::shortest).min().orElseThrow(),
+                    limits);
+            int strings =
+                    units.stream().mapToInt(UnitStrings::mostStrings).max().orElseThrow();
+            judgeStrings(units, strings, limits);
+            rules.judgeRatio(ratio, limits);
+            rules.judgeClipping(clipping, limits);
+            return new StringInverterFit(
+                    inverter.model(),
+                    inverter,
+                    count,
+                    units,
+                    array.power(),
+                    power,
+                    ratio,
+                    array.shortCircuitCurrent(rules.policy())
+                                    .times(strings - 1)
+                                    .compareTo(array.module().seriesFuse())
+                            > 0,
+                    inverter.lineCurrent(rules.grid().service().voltage()),
+                    clipping,
+                    inverter.price().times(count),
+                    limits);
+        }
+
+        private List<UnitStrings> share(int count) {
+            StringPlan plan = StringPlan.of(rules.array(), inverter, rules.policy());
+            int each = rules.array().modules() / count;
+            int oneMore = rules.array().modules() % count;
+            List<UnitStrings> units = new ArrayList<>();
+            if (oneMore > 0) {
+                units.add(unit(plan, oneMore, each + 1));
+            }
+            units.add(unit(plan, count - oneMore, each));
+            return units;
+        }
+
+        private UnitStrings unit(StringPlan plan, int units, int modules) {
+            return new UnitStrings(
+                    units, modules, rules.array().module().power().times(modules), plan.share(modules));
+        }
+
+        private void judgeStrings(List<UnitStrings> units, int strings, List<Finding> limits) {
+            GridArray array = rules.array();
+            int longest = units.stream().mapToInt(UnitStrings::longest).max().orElseThrow();
+            limits.add(Finding.atMost(
+                    "systemVoltage",
+                    array.extremes().coldestOpenCircuit(longest),
+                    array.module().systemVoltage(),
+                    "On the coldest morning %s in series reach %s; the modules are insulated for %s.",
+                    longest,
+                    array.extremes().coldestOpenCircuit(longest),
+                    array.module().systemVoltage()));
+            int used = units.stream().mapToInt(UnitStrings::trackersUsed).max().orElseThrow();
+            limits.add(Finding.that(
+                    "trackers",
+                    used <= inverter.trackers(),
+                    "The strings take trackers: %s, one for each length of string at the least; it has %s.",
+                    used,
+                    inverter.trackers()));
+            Current operating = array.operatingCurrent().times(strings);
+            limits.add(Finding.atMost(
+                    "inputCurrent",
+                    operating,
+                    inverter.maximumInputCurrent(),
+                    "Strings on the fullest tracker: %s. In full sun they bring %s; it takes %s.",
+                    strings,
+                    operating,
+                    inverter.maximumInputCurrent()));
+            Current shortCircuit = array.shortCircuitCurrent(rules.policy()).times(strings);
+            limits.add(Finding.atMost(
+                    "shortCircuitCurrent",
+                    shortCircuit,
+                    inverter.maximumShortCircuitCurrent(),
+                    "Strings on the fullest tracker: %s. Shorted they bring %s, bright sun reckoned in; it takes %s.",
+                    strings,
+                    shortCircuit,
+                    inverter.maximumShortCircuitCurrent()));
+            Power most = inverter.maximumArrayPower();
+            if (most != null) {
+                limits.add(Finding.atMost(
+                        "maximumArrayPower",
+                        units.get(0).power(),
+                        most,
+                        "On the fullest unit are %s of modules; it may be connected to %s.",
+                        units.get(0).power(),
+                        most));
+            }
+        }
+    }
+}

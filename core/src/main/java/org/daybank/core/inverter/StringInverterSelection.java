@@ -1,0 +1,37 @@
+package org.daybank.core.inverter;
+
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.working.Rejection;
+
+/**
+ * The string inverters of a catalogue held against an array and a grid.
+ *
+ * @param ranked those that fit, cheapest first, then by model
+ * @param rejected the others, with every rule they break, in the order of the catalogue
+ */
+public record StringInverterSelection(List<StringInverterFit> ranked, List<Rejection> rejected) {
+    /** Keeps copies. */
+    public StringInverterSelection {
+        ranked = List.copyOf(ranked);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Holds each of them against the array and the grid. */
+    public static StringInverterSelection of(
+            GridService grid, GridArray array, List<StringInverter> stringInverters, GridPolicy policy) {
+        List<StringInverterFit> fits = stringInverters.stream()
+                .map(inverter -> StringInverterFit.of(grid, array, inverter, policy))
+                .toList();
+        return new StringInverterSelection(
+                fits.stream()
+                        .filter(StringInverterFit::fits)
+                        .sorted(Comparator.comparing(StringInverterFit::price)
+                                .thenComparing(StringInverterFit::product))
+                        .toList(),
+                fits.stream()
+                        .filter(fit -> !fit.fits())
+                        .map(StringInverterFit::rejection)
+                        .toList());
+    }
+}
