@@ -41,6 +41,8 @@ public record ArrayRuns(
         @Nullable Energy yearlyEnergy)
         implements ArrayRunsBuilder.With {
     private static final int MOST_LENGTHS = 40;
+    /** What one circuit may be asked to carry. */
+    private static final Current MOST_CURRENT = Current.kiloamperes(10);
 
     /**
      * Resolves what was left out.
@@ -73,18 +75,19 @@ public record ArrayRuns(
             checks.atLeast("moduleColdestVoltage", moduleColdestVoltage, moduleVoltage);
         }
         if (moduleCurrent != null) {
-            checks.atLeast("moduleShortCircuitCurrent", moduleShortCircuitCurrent, moduleCurrent)
-                    .atMost("modules", modules, (int)
-                            Math.min(10_000, MOST_AMPERES / Math.max(1e-3, amperes(moduleShortCircuitCurrent))));
+            checks.atLeast("moduleShortCircuitCurrent", moduleShortCircuitCurrent, moduleCurrent);
         }
-        checks.done();
+        if (moduleSystemVoltage != null) {
+            checks.atMost("moduleColdestVoltage", moduleColdestVoltage, moduleSystemVoltage);
+        }
+        checks.that(
+                        moduleShortCircuitCurrent == null
+                                || moduleShortCircuitCurrent.times(modules).compareTo(MOST_CURRENT) <= 0,
+                        "modules",
+                        "outOfRange",
+                        "modules side by side must not give more than %s of short-circuit current but are %s of %s"
+                                .formatted(MOST_CURRENT, modules, moduleShortCircuitCurrent))
+                .done();
         lengths = List.copyOf(lengths);
-    }
-
-    /** What a circuit may be asked to carry. */
-    private static final double MOST_AMPERES = 10_000;
-
-    private static double amperes(@Nullable Current current) {
-        return current == null ? 1 : current.amperes();
     }
 }

@@ -62,14 +62,15 @@ public record CircuitSizing(
     }
 
     /**
-     * Sizes one circuit.
+     * Sizes one circuit. The device never exceeds the ampacity of the conductor: that NFPA 70 240.4(B) lets it be the next
+     * standard size above is not made use of.
      *
      * @throws org.daybank.core.working.InvalidInput when the tables hold nothing for the policy: air too hot for the
      *     insulation, or three loaded conductors of aluminium with IEC
      */
     public static CircuitSizing of(Circuit circuit, WiringPolicy policy) {
         CircuitRule rule = CircuitRule.of(policy.ruleSet(), circuit.kind());
-        Ratio ambientFactor = CorrectionFactors.ambient(policy, air(circuit, policy));
+        Ratio ambientFactor = CorrectionFactors.ambient(policy, circuit);
         Optional<StringFusing> fusing =
                 circuit.strings() == null ? Optional.empty() : Optional.of(StringFusing.of(circuit));
         boolean wantsDevice = fusing.map(StringFusing::needed).orElse(true);
@@ -105,13 +106,7 @@ public record CircuitSizing(
                 device,
                 new Disconnect(
                         protection, circuit.highestVoltage(), circuit.kind().directCurrent()),
-                EarthingConductor.of(
-                        circuit,
-                        policy,
-                        search.table(),
-                        protection,
-                        found.byAmpacity(),
-                        found.run().size().crossSection()),
+                EarthingConductor.of(circuit, policy, search.table(), protection, found.byAmpacity(), found.run()),
                 circuit.kind().fedByModules() && circuit.length().compareTo(criticalLength(policy)) >= 0,
                 fusing,
                 found.larger().map(run -> LargerConductor.of(found.run(), run, policy)),

@@ -20,21 +20,22 @@ final class CorrectionFactors {
     private CorrectionFactors() {}
 
     /**
-     * The factor for the air around a cable.
+     * The factor for the air around a circuit's cable.
      *
      * @throws InvalidInput when the air is too hot for the insulation to carry anything
      */
-    static Ratio ambient(WiringPolicy policy, Temperature air) {
+    static Ratio ambient(WiringPolicy policy, Circuit circuit) {
+        Temperature air = CircuitSizing.air(circuit, policy);
         int column = InsulationColumn.atOrBelow(policy.ruleSet(), policy.insulationTemperature());
         return rows(AMBIENT, policy)
                 .filter(row -> air.celsius() <= row.value(Double.class, "upTo_C"))
                 .findFirst()
                 .flatMap(row -> row.optionalValue(Ratio.class, "C" + column))
                 .orElseThrow(() -> new InvalidInput(List.of(new Problem(
-                        "/policy/ambient",
+                        circuit.ambient() == null ? "/policy/ambient" : "/ambient",
                         "outOfRange",
-                        "ambient %s leaves nothing of the ampacity of insulation for %s: give air that is cooler or insulation that stands more"
-                                .formatted(air, policy.insulationTemperature())))));
+                        "ambient must leave something of the ampacity of insulation for %s but is %s"
+                                .formatted(policy.insulationTemperature(), air)))));
     }
 
     /**

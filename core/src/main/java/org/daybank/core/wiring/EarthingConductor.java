@@ -25,8 +25,8 @@ final class EarthingConductor {
      * The smallest that will do; nothing when the table ends before.
      *
      * @param protection rating of the overcurrent device, or the current to be carried where there is none
-     * @param byAmpacity conductor that ampacity alone would take
-     * @param chosen conductor that was taken
+     * @param byAmpacity area of each conductor that ampacity alone would take
+     * @param chosen conductors that were taken
      */
     static Optional<ConductorSize> of(
             Circuit circuit,
@@ -34,13 +34,17 @@ final class EarthingConductor {
             List<Conductor> table,
             Current protection,
             CrossSection byAmpacity,
-            CrossSection chosen) {
+            ConductorRun chosen) {
         return switch (policy.ruleSet()) {
-            case IEC -> next(table, metric(circuit, chosen));
+            case IEC -> next(table, metric(circuit, chosen.crossSection()));
             case NFPA ->
-                // 250.122(B): grows with the line conductors where these are larger than ampacity asks
+                // 250.122(B): grows with line conductors that are larger than ampacity asks; (A): never above them
                 american(policy.metal(), protection)
-                        .flatMap(least -> next(table, least.times(chosen.dividedBy(byAmpacity))));
+                        .flatMap(least -> next(
+                                table,
+                                smaller(
+                                        least.times(chosen.size().crossSection().dividedBy(byAmpacity)),
+                                        chosen.size().crossSection())));
         };
     }
 
@@ -49,6 +53,10 @@ final class EarthingConductor {
                 ? line
                 : line.compareTo(SIXTEEN_UP_TO) <= 0 ? EQUAL_UP_TO : line.dividedBy(2);
         return circuit.kind().fedByModules() && least.compareTo(LEAST_FOR_FRAMES) < 0 ? LEAST_FOR_FRAMES : least;
+    }
+
+    private static CrossSection smaller(CrossSection one, CrossSection other) {
+        return one.compareTo(other) <= 0 ? one : other;
     }
 
     private static Optional<CrossSection> american(Metal metal, Current protection) {

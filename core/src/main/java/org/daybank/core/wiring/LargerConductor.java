@@ -1,6 +1,5 @@
 package org.daybank.core.wiring;
 
-import java.math.BigDecimal;
 import java.util.Optional;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
@@ -35,9 +34,9 @@ public record LargerConductor(
                 larger.dropShare(),
                 extra,
                 saving,
-                saving.map(energy ->
-                                policy.energyPricePerKilowattHour().times(BigDecimal.valueOf(energy.kilowattHours())))
-                        .filter(worth -> worth.minorUnits() > 0)
-                        .map(worth -> TimeSpan.years((double) extra.minorUnits() / worth.minorUnits())));
+                saving.map(energy -> energy.kilowattHours()
+                                * policy.energyPricePerKilowattHour().minorUnits())
+                        .filter(minorUnitsEachYear -> minorUnitsEachYear > 0)
+                        .map(minorUnitsEachYear -> TimeSpan.years(extra.minorUnits() / minorUnitsEachYear)));
     }
 }
