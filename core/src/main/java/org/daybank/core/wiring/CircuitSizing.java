@@ -53,7 +53,7 @@ public record CircuitSizing(
         Optional<StringFusing> fusing,
         Optional<LargerConductor> nextSizeUp,
         List<Finding> findings) {
-    /** IEC 60364-7-712: metres of critical length, times flashes to earth for each km² and year. */
+    /** IEC 60364-7-712, dwellings, the shortest: metres of critical length, times flashes to earth for each km² and year. */
     private static final double CRITICAL_LENGTH = 115;
 
     /** Keeps a copy of the findings. */
@@ -86,7 +86,7 @@ public record CircuitSizing(
                 larger(circuit.designCurrent().times(rule.conditions()), reverse),
                 device.map(OvercurrentDevice::ampacityNeeded),
                 circuit.kind().dropLimit(policy));
-        SizeSearch search = new SizeSearch(circuit, policy, ambientFactor, need, device);
+        SizeSearch search = new SizeSearch(circuit, policy, ambientFactor, need);
         SizeSearch.Found found = search.find();
         Current protection = device.map(OvercurrentDevice::rating).orElse(larger(leastRating, reverse));
         List<Finding> findings = findings(
@@ -164,7 +164,7 @@ public record CircuitSizing(
                     "deviceProtectsConductor",
                     found.ampacityNeeded(),
                     run.ampacity(),
-                    "A %s rated %s protects conductors from %s upwards; this one may carry %s.",
+                    "A %s rated %s protects conductors from %s upwards; to this one a device may give %s.",
                     found.kind(),
                     found.rating(),
                     found.ampacityNeeded(),

@@ -1,6 +1,8 @@
 package org.daybank.core.wiring;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Optional;
 import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Current;
@@ -23,6 +25,8 @@ import org.daybank.core.quantity.Voltage;
  * @param groupingFactor share of the ampacity that is left among the cables that lie together
  * @param terminalAmpacity of those in parallel, at the terminals, uncorrected
  * @param correctedAmpacity of those in parallel, by their insulation, corrected for ambient and grouping
+ * @param ampacity the lesser of the two, and no more than the device that small conductors may have (NFPA 70 240.4(D)): what
+ *     an overcurrent device may ask of them
  * @param temperature of the metal at the operating current
  * @param resistance of the run one way at that temperature
  * @param drop at the operating current
@@ -39,6 +43,7 @@ public record ConductorRun(
         Ratio groupingFactor,
         Current terminalAmpacity,
         Current correctedAmpacity,
+        Current ampacity,
         Temperature temperature,
         Resistance resistance,
         Voltage drop,
@@ -47,11 +52,6 @@ public record ConductorRun(
         Optional<Energy> yearlyLoss,
         Mass metalMass,
         Money metalCost) {
-
-    /** Ampacity of terminals and insulation together. */
-    public Current ampacity() {
-        return terminalAmpacity.compareTo(correctedAmpacity) < 0 ? terminalAmpacity : correctedAmpacity;
-    }
 
     /** What comes of a conductor in a circuit. */
     static ConductorRun of(
@@ -63,6 +63,7 @@ public record ConductorRun(
             WiringPolicy policy) {
         Current corrected =
                 conductor.ofInsulation().times(parallel).times(ambientFactor).times(groupingFactor);
+        Current atTerminals = conductor.atTerminals().times(parallel);
         Temperature temperature = temperature(circuit, policy, corrected);
         Resistance resistance = policy.metal()
                 .at(temperature, conductor.each100Metres())
@@ -76,8 +77,9 @@ public record ConductorRun(
                 parallel,
                 area,
                 groupingFactor,
-                conductor.atTerminals().times(parallel),
+                atTerminals,
                 corrected,
+                least(atTerminals, corrected, conductor.mostDevice()),
                 temperature,
                 resistance,
                 drop,
@@ -89,6 +91,10 @@ public record ConductorRun(
                         .map(energy -> energy.times(runningDrop.dividedBy(circuit.operatingVoltage()))),
                 mass,
                 policy.pricePerKilogram().times(BigDecimal.valueOf(mass.kilograms())));
+    }
+
+    private static Current least(Current... currents) {
+        return Collections.min(Arrays.asList(currents));
     }
 
     /** {@code T = T_a + (T_insulation − T_a) · (I / I_z)²}: heat goes with the square of the current. */

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
@@ -28,7 +29,20 @@ final class ConductorTable {
         rows("iec-60228.csv").forEach(row -> METRIC_RESISTANCE.put(row.text("size_mm2"), row));
     }
 
+    /** Tables as they were read: there are not many ways to read them. */
+    private static final Map<Columns, List<Conductor>> READ = new ConcurrentHashMap<>();
+
     private ConductorTable() {}
+
+    /** Which cells of the tables to read; temperatures of the columns in °C. */
+    private record Columns(
+            RuleSet rules,
+            Metal metal,
+            Stranding stranding,
+            InstallationMethod method,
+            int loaded,
+            int insulation,
+            int terminals) {}
 
     /**
      * The conductors of a policy's rule set and metal.
@@ -40,10 +54,9 @@ final class ConductorTable {
         int insulation = InsulationColumn.atOrBelow(policy.ruleSet(), policy.insulationTemperature());
         int terminals =
                 Math.min(insulation, InsulationColumn.atOrBelow(policy.ruleSet(), policy.terminalTemperature()));
-        List<Conductor> conductors = switch (policy.ruleSet()) {
-            case IEC -> metric(policy, loaded, insulation, terminals);
-            case NFPA -> american(policy.metal(), insulation, terminals);
-        };
+        Columns columns = new Columns(
+                policy.ruleSet(), policy.metal(), policy.stranding(), policy.method(), loaded, insulation, terminals);
+        List<Conductor> conductors = READ.computeIfAbsent(columns, ConductorTable::read);
         if (conductors.isEmpty()) {
             throw new InvalidInput(
                     List.of(
@@ -55,20 +68,27 @@ final class ConductorTable {
         return conductors;
     }
 
-    private static List<Conductor> metric(WiringPolicy policy, int loaded, int insulation, int terminals) {
-        String method = switch (policy.method()) {
+    private static List<Conductor> read(Columns columns) {
+        return switch (columns.rules) {
+            case IEC -> metric(columns);
+            case NFPA -> american(columns.metal, columns.insulation, columns.terminals);
+        };
+    }
+
+    private static List<Conductor> metric(Columns columns) {
+        String method = switch (columns.method) {
             case CONDUIT -> "B1";
             case CLIPPED_DIRECT -> "C";
         };
         Map<String, Current> atTerminals = new HashMap<>();
-        metricRows(policy.metal(), loaded, terminals)
+        metricRows(columns.metal, columns.loaded, columns.terminals)
                 .forEach(row -> atTerminals.put(row.text("size_mm2"), amperes(row, method)));
-        return metricRows(policy.metal(), loaded, insulation).stream()
+        return metricRows(columns.metal, columns.loaded, columns.insulation).stream()
                 .map(row -> {
                     String size = row.text("size_mm2");
                     return new Conductor(
                             ConductorSize.metric(CrossSection.squareMillimetres(row.value(Double.class, "size_mm2"))),
-                            metricResistance(size, policy),
+                            metricResistance(size, columns),
                             Objects.requireNonNull(atTerminals.get(size)),
                             amperes(row, method),
                             UNLIMITED);
@@ -84,9 +104,9 @@ final class ConductorTable {
                 .toList();
     }
 
-    private static Resistance metricResistance(String size, WiringPolicy policy) {
-        String column = switch (policy.metal()) {
-            case COPPER -> policy.stranding() == Stranding.FLEXIBLE ? "copperClass5" : "copperClass2";
+    private static Resistance metricResistance(String size, Columns columns) {
+        String column = switch (columns.metal) {
+            case COPPER -> columns.stranding == Stranding.FLEXIBLE ? "copperClass5" : "copperClass2";
             case ALUMINIUM -> "aluminiumClass2";
         };
         Table.Row row = Objects.requireNonNull(METRIC_RESISTANCE.get(size));

@@ -25,20 +25,13 @@ final class SizeSearch {
     private final WiringPolicy policy;
     private final Ratio ambientFactor;
     private final ConductorNeed need;
-    private final Current deviceRating;
     private final List<Conductor> table;
 
-    SizeSearch(
-            Circuit circuit,
-            WiringPolicy policy,
-            Ratio ambientFactor,
-            ConductorNeed need,
-            Optional<OvercurrentDevice> device) {
+    SizeSearch(Circuit circuit, WiringPolicy policy, Ratio ambientFactor, ConductorNeed need) {
         this.circuit = circuit;
         this.policy = policy;
         this.ambientFactor = ambientFactor;
         this.need = need;
-        this.deviceRating = device.map(OvercurrentDevice::rating).orElse(Current.ZERO);
         this.table = ConductorTable.of(policy, circuit.loadedConductors());
     }
 
@@ -134,7 +127,7 @@ final class SizeSearch {
         return switch (rule) {
             case TERMINALS -> run.terminalAmpacity().compareTo(need.terminals()) >= 0;
             case CONDITIONS -> run.correctedAmpacity().compareTo(need.conditions()) >= 0;
-            case DEVICE -> isProtected(option);
+            case DEVICE -> run.ampacity().compareTo(need.device().orElse(Current.ZERO)) >= 0;
             case DROP -> run.dropShare().compareTo(need.dropLimit()) <= 0;
         };
     }
@@ -154,11 +147,6 @@ final class SizeSearch {
         return options.map(option -> option.orElse(largest))
                 .max(Comparator.comparing(option -> option.run.crossSection()))
                 .orElse(largest);
-    }
-
-    private boolean isProtected(Option option) {
-        return option.run.ampacity().compareTo(need.device().orElse(Current.ZERO)) >= 0
-                && deviceRating.compareTo(option.conductor.mostDevice()) <= 0;
     }
 
     private Optional<ConductorRun> larger(List<Option> options, Option chosen, int parallel) {

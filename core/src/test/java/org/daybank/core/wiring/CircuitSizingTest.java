@@ -143,6 +143,18 @@ class CircuitSizingTest {
         }
 
         @Test
+        void aSmallConductorThatIsTheLargestAllowedIsTold() {
+            CircuitSizing sized = CircuitSizing.of(
+                    Circuits.supply(CircuitKind.DC_LOADS, 24, 14, 1),
+                    NFPA.withLargestCrossSection(CrossSection.squareMillimetres(2.5)));
+            assertThat(size(sized)).isEqualTo("1 × 14 AWG");
+            assertThat(sized.findings())
+                    .filteredOn(finding -> !finding.met())
+                    .extracting(Finding::rule)
+                    .containsExactly("deviceProtectsConductor");
+        }
+
+        @Test
         void conductorsLieInParallelWhenOneIsTooLarge() {
             // 1.25 · 200 A = 250 A at 75 °C: 4/0 AWG carries 230 A, 250 kcmil is above 120 mm². Two of 1/0 AWG carry
             // 300 A;
