@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 
 /**
- * The next size up, and whether it would pay.
+ * The next size up that keeps every rule as well, and whether it would pay.
  *
  * @param size of each conductor
  * @param parallel conductors side by side

@@ -41,6 +41,11 @@ public enum Metal {
         return traits().coefficient;
     }
 
+    /** In kg/m³. */
+    double density() {
+        return traits().density;
+    }
+
     private Traits traits() {
         return Objects.requireNonNull(Published.TRAITS.get(this));
     }

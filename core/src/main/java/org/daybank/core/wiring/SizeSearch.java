@@ -1,5 +1,6 @@
 package org.daybank.core.wiring;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -117,9 +118,13 @@ final class SizeSearch {
                         need.device().flatMap(any -> size(byRule, SizingRule.DEVICE)),
                         size(byRule, SizingRule.DROP)),
                 governing(byRule),
-                byRule.values().stream().allMatch(Optional::isPresent),
+                keepsAll(chosen),
                 byAmpacity.run.size().crossSection(),
                 larger(options, chosen, parallel));
+    }
+
+    private boolean keepsAll(Option option) {
+        return Arrays.stream(SizingRule.values()).allMatch(rule -> keeps(option, rule));
     }
 
     private boolean keeps(Option option, SizingRule rule) {
@@ -128,7 +133,7 @@ final class SizeSearch {
             case TERMINALS -> run.terminalAmpacity().compareTo(need.terminals()) >= 0;
             case CONDITIONS -> run.correctedAmpacity().compareTo(need.conditions()) >= 0;
             case DEVICE -> run.ampacity().compareTo(need.device().orElse(Current.ZERO)) >= 0;
-            case DROP -> run.dropShare().compareTo(need.dropLimit()) <= 0;
+            case DROP -> run.drop().compareTo(circuit.operatingVoltage().times(need.dropLimit())) <= 0;
         };
     }
 
@@ -150,8 +155,12 @@ final class SizeSearch {
     }
 
     private Optional<ConductorRun> larger(List<Option> options, Option chosen, int parallel) {
+        if (!keepsAll(chosen)) {
+            return Optional.empty();
+        }
         Stream<Option> further = parallel < policy.mostParallel() ? options(parallel + 1).stream() : Stream.empty();
         return Stream.concat(options.stream(), further)
+                .filter(this::keepsAll)
                 .map(Option::run)
                 .filter(run -> run.crossSection().compareTo(chosen.run.crossSection()) > 0
                         && run.resistance().compareTo(chosen.run.resistance()) < 0)

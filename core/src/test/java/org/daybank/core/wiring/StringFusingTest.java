@@ -66,6 +66,13 @@ class StringFusingTest {
         CircuitSizing sized = CircuitSizing.of(stout, IEC);
         assertThat(sized.device()).isEmpty();
         assertThat(sized.need().conditions().amperes()).isCloseTo(34.75, within(1e-9));
+        assertThat(sized.working().steps())
+                .filteredOn(step -> step.name().equals("string: ampacity under conditions of use"))
+                .singleElement()
+                .satisfies(step -> {
+                    assertThat(step.substituted()).isEqualTo("max(1.25 · 13.9 A, 34.75 A)");
+                    assertThat(step.result()).isEqualTo("34.75 A");
+                });
         assertThat(CircuitSizing.of(Circuits.string(2), IEC).need().conditions().amperes())
                 .isCloseTo(17.375, within(1e-9));
     }
