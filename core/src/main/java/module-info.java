@@ -12,6 +12,7 @@ module org.daybank.core {
     exports org.daybank.core.charger;
     exports org.daybank.core.inverter;
     exports org.daybank.core.simulation;
+    exports org.daybank.core.wiring;
     exports org.daybank.core.catalog;
     exports org.daybank.core.design;
     exports org.daybank.core.quantity;

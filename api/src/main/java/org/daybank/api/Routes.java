@@ -24,6 +24,7 @@ import org.daybank.api.request.ShadeComparisonRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.core.array.ShadeComparison;
+import org.daybank.api.request.WiringRequest;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
@@ -83,6 +84,9 @@ final class Routes {
                             ChargeSettingsRequest::answer)
                     .working(ChargeSettings::working)
                     .alsoFlat(),
+            calculation("/v1/wiring", WiringRequest.class, WiringRequest.Answer.class, WiringRequest::answer)
+                    .cautions(answer -> answer.plan().cautions())
+                    .working(answer -> answer.plan().working()),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
                     .working(SystemDesign::working),

@@ -104,6 +104,31 @@ public record Money(long minorUnits, Currency currency) implements Comparable<Mo
     }
 
     /**
+     * So many times the amount, to the nearest minor unit (a half goes to the even one).
+     *
+     * @throws ArithmeticException when the product is beyond any amount that can be held
+     */
+    public Money times(BigDecimal factor) {
+        return new Money(
+                BigDecimal.valueOf(minorUnits)
+                        .multiply(factor)
+                        .setScale(0, RoundingMode.HALF_EVEN)
+                        .longValueExact(),
+                currency);
+    }
+
+    /**
+     * Difference of the two; negative when the other is larger.
+     *
+     * @throws IllegalArgumentException when the currencies differ
+     * @throws ArithmeticException when the difference is beyond any amount that can be held
+     */
+    public Money minus(Money other) {
+        requireSame(other);
+        return new Money(Math.subtractExact(minorUnits, other.minorUnits), currency);
+    }
+
+    /**
      * By amount.
      *
      * @throws IllegalArgumentException when the currencies differ

@@ -3,6 +3,7 @@ package org.daybank.core.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.util.Currency;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,11 +83,28 @@ class MoneyTest {
     }
 
     @Test
+    void aBrokenMultipleGoesToTheNearestMinorUnitAndAHalfToTheEvenOne() {
+        Money price = Money.of("9.00", "EUR");
+        // 9 EUR · 16.891 = 152.019 EUR
+        assertThat(price.times(new BigDecimal("16.891"))).isEqualTo(Money.of("152.02", "EUR"));
+        assertThat(Money.of("0.01", "EUR").times(new BigDecimal("2.5"))).isEqualTo(Money.of("0.02", "EUR"));
+        assertThat(Money.of("0.01", "EUR").times(new BigDecimal("3.5"))).isEqualTo(Money.of("0.04", "EUR"));
+        assertThatThrownBy(() -> new Money(Long.MAX_VALUE, EURO).times(new BigDecimal("1.5")))
+                .isInstanceOf(ArithmeticException.class);
+    }
+
+    @Test
+    void aDifferenceMayBeNegative() {
+        assertThat(Money.of("1.00", "EUR").minus(Money.of("1.25", "EUR"))).isEqualTo(Money.of("-0.25", "EUR"));
+    }
+
+    @Test
     void twoCurrenciesDoNotMix() {
         Money euro = Money.of("1", "EUR");
         Money franc = Money.of("1", "CHF");
         assertThatThrownBy(() -> euro.plus(franc))
                 .hasMessage("Amounts of two currencies do not mix: 1.00 EUR and 1.00 CHF");
+        assertThatThrownBy(() -> euro.minus(franc)).hasMessageContaining("two currencies");
         assertThatThrownBy(() -> euro.compareTo(franc)).hasMessageContaining("two currencies");
         assertThat(euro).isNotEqualTo(franc);
     }

@@ -1,0 +1,211 @@
+package org.daybank.core.wiring;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.CrossSection;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a planner may argue with when cables are sized.
+ *
+ * @param ruleSet whose rules, and with them which sizes
+ * @param arrayDrop largest drop in a circuit that modules feed, of its operating voltage
+ * @param bankDrop largest drop between controller and bank and between bank and inverter
+ * @param loadDrop largest drop in an AC circuit and towards DC loads
+ * @param metal of the conductors
+ * @param stranding of metric conductors
+ * @param insulationTemperature that the insulation stands: 60, 75 or 90 °C with NFPA 70, 70 or 90 °C with IEC
+ * @param terminalTemperature that the terminals stand; the table's column at or below it is read for them
+ * @param ambient air around the cables, where a circuit says nothing else
+ * @param method how the cables lie
+ * @param groupedCircuits circuits that lie together, this one included
+ * @param largestCrossSection of one conductor; beyond it several are laid in parallel
+ * @param mostParallel conductors in parallel for each pole or line
+ * @param groundFlashDensity lightning flashes to earth for each km² and year: surge protection is due for long runs outdoors
+ * @param copperPricePerKilogram of the copper in a cable
+ * @param aluminiumPricePerKilogram of the aluminium in a cable
+ * @param energyPricePerKilowattHour what a kilowatt-hour that is not lost is worth
+ */
+@RecordBuilder
+public record WiringPolicy(
+        @Assumed(value = "iec", source = "IEC 60364 holds in most countries; NFPA 70 in the United States")
+        RuleSet ruleSet,
+
+        @Assumed(value = "0.02", least = "0.001", most = "0.2", sensible = "0.01–0.03", source = "custom")
+        Ratio arrayDrop,
+
+        @Assumed(value = "0.01", least = "0.001", most = "0.2", sensible = "0.01–0.02", source = "custom")
+        Ratio bankDrop,
+
+        @Assumed(
+                value = "0.03",
+                least = "0.001",
+                most = "0.2",
+                sensible = "0.02–0.05",
+                source = "NFPA 70 210.19 informational note; IEC 60364-5-52 Annex G for lighting")
+        Ratio loadDrop,
+
+        @Assumed(value = "copper", source = "custom up to 120 mm²")
+        Metal metal,
+
+        @Assumed(value = "stranded", source = "IEC 60228 class 2 in fixed wiring")
+        Stranding stranding,
+
+        @Assumed(
+                value = "90 Cel",
+                least = "60 Cel",
+                most = "90 Cel",
+                source = "cross-linked insulation, as in photovoltaic cable to EN 50618 or THWN-2")
+        Temperature insulationTemperature,
+
+        @Assumed(
+                value = "75 Cel",
+                least = "60 Cel",
+                most = "90 Cel",
+                sensible = "60–75 °C",
+                source =
+                        "NFPA 70 110.14(C); with IEC the 70 °C column is read, as IEC 60364-5-52 523.1 asks without word of the maker")
+        Temperature terminalTemperature,
+
+        @Assumed(
+                value = "30 Cel",
+                least = "-40 Cel",
+                most = "85 Cel",
+                sensible = "30–60 °C; on a roof in the sun the hot end",
+                source = "base of the tables of IEC 60364-5-52 and NFPA 70 310.16")
+        Temperature ambient,
+
+        @Assumed(value = "conduit", source = "cools worse than clipped direct: the careful guess")
+        InstallationMethod method,
+
+        @Assumed(value = "1", least = "1", most = "20", source = "each circuit lies by itself")
+        int groupedCircuits,
+
+        @Assumed(
+                value = "120 mm2",
+                least = "1.5 mm2",
+                most = "300 mm2",
+                sensible = "70–120 mm²",
+                source = "terminals and bending of bank cable; 4/0 AWG is 107 mm²")
+        CrossSection largestCrossSection,
+
+        @Assumed(value = "4", least = "1", most = "8", source = "what a busbar takes without crowding")
+        int mostParallel,
+
+        @Assumed(
+                value = "4",
+                least = "0",
+                most = "50",
+                sensible = "0.5–10",
+                source = "IEC 60364-7-712 takes the local figure; this one is on the careful side for Europe")
+        double groundFlashDensity,
+
+        @Assumed(
+                value = "9 EUR",
+                source = "about the exchange price of refined copper, 2024; a cable's price list wins")
+        Money copperPricePerKilogram,
+
+        @Assumed(
+                value = "2.5 EUR",
+                source = "about the exchange price of primary aluminium, 2024; a cable's price list wins")
+        Money aluminiumPricePerKilogram,
+
+        @Assumed(value = "0.3 EUR", source = "what one more kWh costs off the grid at the least; a tariff wins")
+        Money energyPricePerKilowattHour)
+        implements WiringPolicyBuilder.With {
+    private static final WiringPolicy STANDARD = Policies.standard(WiringPolicy.class);
+
+    /**
+     * Checks each value against its range, and those that hang together.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     */
+    public WiringPolicy {
+        Policies.check(
+                WiringPolicy.class,
+                ruleSet,
+                arrayDrop,
+                bankDrop,
+                loadDrop,
+                metal,
+                stranding,
+                insulationTemperature,
+                terminalTemperature,
+                ambient,
+                method,
+                groupedCircuits,
+                largestCrossSection,
+                mostParallel,
+                groundFlashDensity,
+                copperPricePerKilogram,
+                aluminiumPricePerKilogram,
+                energyPricePerKilowattHour);
+        String columns = InsulationColumn.names(ruleSet);
+        RuleSet rules = ruleSet;
+        Temperature insulation = insulationTemperature;
+        Temperature terminals = terminalTemperature;
+        new Checks()
+                .that(
+                        InsulationColumn.exists(ruleSet, insulationTemperature),
+                        "insulationTemperature",
+                        "outOfRange",
+                        () -> "insulationTemperature must be one of %s with rule set %s but is %s"
+                                .formatted(columns, rules, insulation))
+                .that(
+                        InsulationColumn.reaches(ruleSet, terminalTemperature),
+                        "terminalTemperature",
+                        "outOfRange",
+                        () -> "terminalTemperature must be at least the first of %s with rule set %s but is %s"
+                                .formatted(columns, rules, terminals))
+                .that(
+                        metal == Metal.COPPER || stranding == Stranding.STRANDED,
+                        "stranding",
+                        "conflict",
+                        "stranding must be stranded with aluminium: no flexible aluminium is listed")
+                .that(
+                        copperPricePerKilogram.minorUnits() >= 0,
+                        "copperPricePerKilogram",
+                        "outOfRange",
+                        "copperPricePerKilogram must not be negative")
+                .that(
+                        aluminiumPricePerKilogram.minorUnits() >= 0,
+                        "aluminiumPricePerKilogram",
+                        "outOfRange",
+                        "aluminiumPricePerKilogram must not be negative")
+                .that(
+                        energyPricePerKilowattHour.minorUnits() >= 0,
+                        "energyPricePerKilowattHour",
+                        "outOfRange",
+                        "energyPricePerKilowattHour must not be negative")
+                .that(
+                        energyPricePerKilowattHour
+                                .currency()
+                                .equals(pricePerKilogram(metal, copperPricePerKilogram, aluminiumPricePerKilogram)
+                                        .currency()),
+                        "energyPricePerKilowattHour",
+                        "conflict",
+                        "energyPricePerKilowattHour must be in the currency of the metal's price")
+                .done();
+    }
+
+    /** The cited defaults. */
+    public static WiringPolicy standard() {
+        return STANDARD;
+    }
+
+    /** What the metal of the conductors costs. */
+    Money pricePerKilogram() {
+        return pricePerKilogram(metal, copperPricePerKilogram, aluminiumPricePerKilogram);
+    }
+
+    private static Money pricePerKilogram(Metal metal, Money copper, Money aluminium) {
+        return switch (metal) {
+            case COPPER -> copper;
+            case ALUMINIUM -> aluminium;
+        };
+    }
+}

@@ -1,0 +1,86 @@
+package org.daybank.core.wiring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.daybank.core.inverter.Phases;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.junit.jupiter.api.Test;
+
+class CircuitTest {
+    @Test
+    void whatIsLeftOutFollowsFromTheOperatingPoint() {
+        Circuit circuit = Circuits.supply(CircuitKind.DC_LOADS, 24, 10, 3);
+        assertThat(circuit.designCurrent()).isEqualTo(Current.amperes(10));
+        assertThat(circuit.highestVoltage()).isEqualTo(Voltage.volts(24));
+        assertThat(circuit.runningCurrent()).isEqualTo(Current.amperes(10));
+        assertThat(circuit.phases()).isEqualTo(Phases.SINGLE);
+    }
+
+    @Test
+    void anArrayMustStateWhatItsDevicesStandAgainst() {
+        assertThatThrownBy(() -> CircuitBuilder.builder()
+                        .name("string")
+                        .kind(CircuitKind.STRING)
+                        .operatingVoltage(Voltage.volts(90))
+                        .operatingCurrent(Current.amperes(10))
+                        .length(Length.metres(4))
+                        .build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::path)
+                                .containsExactly("/designCurrent", "/highestVoltage", "/strings"));
+    }
+
+    @Test
+    void everythingWrongIsToldAtOnce() {
+        assertThatThrownBy(() -> CircuitBuilder.builder()
+                        .name(" ")
+                        .kind(CircuitKind.DC_LOADS)
+                        .operatingVoltage(Voltage.volts(24))
+                        .operatingCurrent(Current.amperes(10))
+                        .designCurrent(Current.amperes(9))
+                        .highestVoltage(Voltage.volts(20))
+                        .length(Length.metres(0))
+                        .phases(Phases.THREE)
+                        .runningCurrent(Current.amperes(11))
+                        .strings(new ParallelStrings(2, Current.amperes(20), Current.ZERO))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("name must not be blank")
+                .hasMessageContaining("length must be from 0.1 m to 10 km but is 0 m")
+                .hasMessageContaining("phases must be left out or single in a circuit of direct current")
+                .hasMessageContaining("strings belongs to a circuit of kind string only")
+                .hasMessageContaining("designCurrent must be at least 10 A but is 9 A")
+                .hasMessageContaining("highestVoltage must be at least 24 V but is 20 V")
+                .hasMessageContaining("runningCurrent must be from 0 A to 10 A but is 11 A");
+    }
+
+    @Test
+    void aPolicyHangsTogether() {
+        WiringPolicy standard = WiringPolicy.standard();
+        assertThatThrownBy(() -> standard.withInsulationTemperature(Temperature.celsius(75)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("insulationTemperature must be one of 70 °C, 90 °C with rule set IEC but is 75 °C");
+        assertThatThrownBy(() -> standard.withTerminalTemperature(Temperature.celsius(60)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "terminalTemperature must be at least the first of 70 °C, 90 °C with rule set IEC but is 60 °C");
+        assertThatThrownBy(() -> standard.withStranding(Stranding.FLEXIBLE).withMetal(Metal.ALUMINIUM))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("stranding must be stranded with aluminium");
+        assertThatThrownBy(() -> standard.withCopperPricePerKilogram(Money.of("9", "USD")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("energyPricePerKilowattHour must be in the currency of the metal's price");
+        assertThatThrownBy(() -> standard.withEnergyPricePerKilowattHour(Money.of("-0.10", "EUR")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("energyPricePerKilowattHour must not be negative");
+    }
+}

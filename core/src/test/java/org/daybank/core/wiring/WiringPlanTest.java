@@ -1,0 +1,94 @@
+package org.daybank.core.wiring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.junit.jupiter.api.Test;
+
+class WiringPlanTest {
+    private static final WiringPolicy IEC = WiringPolicy.standard();
+
+    private static List<String> cautions(WiringPolicy policy, Circuit... circuits) {
+        return WiringPlan.of(List.of(circuits), policy).cautions().stream()
+                .map(Caution::code)
+                .toList();
+    }
+
+    @Test
+    void addsUpItsCircuits() {
+        Circuit array = Circuits.array(38).withYearlyEnergy(Energy.kilowattHours(2000));
+        Circuit pump = Circuits.supply(CircuitKind.AC_OUTPUT, 230, 18, 10);
+        WiringPlan plan = WiringPlan.of(List.of(Circuits.string(2), array, pump), IEC);
+        // string 2.5 mm² over 4 m: terminals 17.375 A ≤ 17.5 A of 1.5 mm², but 2 · 13.14 A · 4 m · 12.1 mΩ/m = 1.27 V
+        // warm
+        // 1.48 V, within 1.87 V: 1.5 mm². Array 25 mm² over 38 m; pump 2.5 mm² over 10 m.
+        // 2 · 8890 / 10⁶ · (4 · 1.5 + 38 · 25 + 10 · 2.5) = 17.44218 kg
+        assertThat(plan.metalMass().kilograms()).isCloseTo(17.44218, within(1e-9));
+        assertThat(plan.yearlyLoss())
+                .isEqualTo(plan.circuits().get(1).conductors().yearlyLoss());
+        assertThat(plan.arrayDropShare().orElseThrow().fraction())
+                .isCloseTo(
+                        plan.circuits().get(0).conductors().dropShare().fraction()
+                                + plan.circuits()
+                                        .get(1)
+                                        .conductors()
+                                        .dropShare()
+                                        .fraction(),
+                        within(1e-15));
+        assertThat(plan.fits()).isTrue();
+        assertThat(WiringPlan.of(List.of(pump), IEC).arrayDropShare()).isEmpty();
+    }
+
+    @Test
+    void everyCircuitThatTheTablesCannotServeIsToldInItsPlace() {
+        Circuit hot = Circuits.array(5).withAmbient(Temperature.celsius(85));
+        assertThatThrownBy(() -> WiringPlan.of(List.of(hot, Circuits.array(5), hot), IEC))
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::path)
+                                .containsExactly("/circuits/0/ambient", "/circuits/2/ambient"));
+        assertThatThrownBy(() -> WiringPlan.of(
+                        List.of(Circuits.array(5), Circuits.array(6)), IEC.withAmbient(Temperature.celsius(85))))
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::path)
+                                .containsExactly("/policy/ambient"));
+    }
+
+    @Test
+    void cautionsAppearExactlyWithTheirCauses() {
+        Circuit lamps = Circuits.supply(CircuitKind.AC_OUTPUT, 230, 2, 5);
+        Circuit loads = Circuits.supply(CircuitKind.DC_LOADS, 24, 5, 3).withHighestVoltage(Voltage.volts(30));
+        assertThat(cautions(IEC, lamps)).containsExactly("preliminarySizing");
+        assertThat(cautions(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizing");
+        assertThat(cautions(IEC, loads.withFaultCurrent(Current.kiloamperes(3))))
+                .containsExactly("bankShortCircuit", "preliminarySizing");
+        assertThat(cautions(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizing");
+        assertThat(cautions(IEC, Circuits.array(38)))
+                .containsExactly("directVoltage", "surgeProtection", "preliminarySizing");
+        assertThat(cautions(IEC, Circuits.string(3)))
+                .containsExactly("directVoltage", "stringFuses", "preliminarySizing");
+        assertThat(cautions(IEC.withMetal(Metal.ALUMINIUM), lamps))
+                .containsExactly("aluminiumTerminals", "preliminarySizing");
+        assertThat(cautions(IEC, Circuits.supply(CircuitKind.AC_OUTPUT, 230, 20, 9000)))
+                .containsExactly("circuitDoesNotFit", "preliminarySizing");
+    }
+
+    @Test
+    void everyCautionDefersToLocalCodes() {
+        assertThat(WiringPlan.of(List.of(Circuits.array(38), Circuits.string(4)), IEC)
+                        .cautions())
+                .allSatisfy(caution -> assertThat(caution.action()).endsWith(Caution.LOCAL_CODE));
+    }
+}
