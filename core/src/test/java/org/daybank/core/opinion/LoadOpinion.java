@@ -1,0 +1,221 @@
+package org.daybank.core.opinion;
+
+import static java.lang.Math.max;
+import static java.lang.Math.min;
+import static java.lang.Math.sqrt;
+
+/**
+ * What leaves the bank: {@code E = n · (P·h·duty + P_standby·(24 − h)) · d/7}; AC through
+ * {@code P_dc = P_ac + P_r·(k0 + k1·p + k2·p²)} with loads that are on or off, each for itself; DC through its wiring.
+ */
+final class LoadOpinion {
+    /** An inverter's losses; {@code rating} zero when there is none. */
+    record Curve(double rating, double k0, double k1, double k2) {
+        static final Curve NONE = new Curve(0, 0, 0, 0);
+
+        /**
+         * Through idle draw, full-load efficiency and best efficiency: the loss {@code k0/p + k1 + k2·p} is least at
+         * {@code p = √(k0/k2)}, where it is {@code k1 + 2√(k0·k2)}, so that
+         * {@code √k2 = √k0 + √(1/η_full − 1/η_peak)}.
+         */
+        static Curve of(Goods.Inverter inverter, int count) {
+            double k0 = inverter.idle() / inverter.watts();
+            double root = sqrt(k0) + sqrt(1 / inverter.fullEfficiency() - 1 / inverter.peakEfficiency());
+            double k2 = root * root;
+            return new Curve(inverter.watts() * count, k0, 1 / inverter.fullEfficiency() - 1 - k0 - k2, k2);
+        }
+
+        double draw(double acWatts) {
+            return rating == 0 ? 0 : drawOf(acWatts, acWatts * acWatts) + rating * k0;
+        }
+
+        /** Without idle: of a mean and a mean square. */
+        double drawOf(double mean, double square) {
+            return rating == 0 ? 0 : mean * (1 + k1) + k2 / rating * square;
+        }
+    }
+
+    /** Mean and worst day of one month, Wh; {@code hourly} is what leaves the bank on the mean day. */
+    static final class Month {
+        double ac;
+        double dc;
+        double inverterLoss;
+        double wiringLoss;
+        double daily;
+        double worst;
+        double dark;
+        double running;
+        final double[] hourly = new double[24];
+    }
+
+    /** The most at one moment. */
+    static final class Peak {
+        double watts;
+        double voltAmps;
+        double surgeWatts;
+        double surgeVoltAmps;
+        double dcWatts;
+    }
+
+    /** Without anything the system itself draws. */
+    static Month[] months(Ask ask, Curve curve, SunOpinion.Month[] sun) {
+        Month[] all = new Month[12];
+        for (int m = 0; m < 12; m++) {
+            all[m] = new Month();
+            day(ask, curve, m, all[m]);
+            settle(all[m], sun[m]);
+        }
+        return all;
+    }
+
+    /** The same month with a steady draw added. */
+    static Month with(Month month, double watts, SunOpinion.Month sun) {
+        Month more = new Month();
+        more.ac = month.ac;
+        more.dc = month.dc;
+        more.inverterLoss = month.inverterLoss;
+        more.wiringLoss = month.wiringLoss;
+        more.daily = month.daily + 24 * watts;
+        more.worst = month.worst + 24 * watts;
+        for (int h = 0; h < 24; h++) {
+            more.hourly[h] = month.hourly[h] + watts;
+        }
+        settle(more, sun);
+        return more;
+    }
+
+    private static void settle(Month month, SunOpinion.Month sun) {
+        double dark = 0;
+        double squares = 0;
+        for (int h = 0; h < 24; h++) {
+            dark += month.hourly[h] * sun.dark(h);
+            squares += month.hourly[h] * month.hourly[h];
+        }
+        month.dark = month.daily == 0 ? 0 : dark / month.daily;
+        month.running = month.daily == 0 ? 0 : squares / month.daily;
+    }
+
+    private static void day(Ask ask, Curve curve, int m, Month month) {
+        for (int h = 0; h < 24; h++) {
+            double[] mean = hour(ask, curve, m, h, false);
+            double[] worst = hour(ask, curve, m, h, true);
+            month.ac += mean[0];
+            month.dc += mean[2];
+            month.inverterLoss += mean[1] - mean[0];
+            month.wiringLoss += mean[3] - mean[2];
+            month.hourly[h] = mean[1] + mean[3];
+            month.daily += mean[1] + mean[3];
+            month.worst += worst[1] + worst[3];
+        }
+    }
+
+    /** AC at the loads and at the bank, DC at the loads and at the bank. */
+    private static double[] hour(Ask ask, Curve curve, int m, int h, boolean worst) {
+        double ac = 0;
+        double spread = 0;
+        double dc = 0;
+        boolean idles = ask.inverterAlwaysOn && curve.rating > 0;
+        for (Ask.Load load : ask.loads) {
+            if (!load.months().contains(m)) {
+                continue;
+            }
+            double used = worst ? share(load.daysPerWeek(), ask.autonomyDays) : load.daysPerWeek() / 7;
+            double on = load.on(h);
+            double runs = used * on * load.duty();
+            double waits = used * (1 - on);
+            double watts = load.count() * load.watts();
+            double standby = load.count() * load.standby();
+            double mean = runs * watts + waits * standby;
+            if (load.ac()) {
+                ac += mean;
+                spread += runs * watts * watts + waits * standby * standby - mean * mean;
+                idles |= on > 0 || standby > 0;
+            } else {
+                dc += mean;
+            }
+        }
+        double drawn = curve.drawOf(ac, spread + ac * ac) + (idles ? curve.k0 * curve.rating : 0);
+        return new double[] {ac, drawn, dc, dc / ask.dcWiringEfficiency};
+    }
+
+    /** Days of use among the worst run of consecutive days, over its length; the same days in each week. */
+    static double share(double daysPerWeek, double runDays) {
+        double weeks = Math.floor(runDays / 7);
+        return (weeks * daysPerWeek + min(runDays - 7 * weeks, daysPerWeek)) / runDays;
+    }
+
+    /** The peaks, over all hours and months. */
+    static Peak peak(Ask ask) {
+        Peak peak = new Peak();
+        for (int m = 0; m < 12; m++) {
+            for (int h = 0; h < 24; h++) {
+                moment(ask, m, h, peak);
+            }
+        }
+        for (Ask.Load load : ask.loads) {
+            peak.dcWatts += load.ac() ? 0 : load.count() * load.watts() / ask.dcWiringEfficiency;
+        }
+        return peak;
+    }
+
+    private static void moment(Ask ask, int m, int h, Peak peak) {
+        double p = 0;
+        double q = 0;
+        double startP = 0;
+        double startQ = 0;
+        for (Ask.Load load : ask.loads) {
+            if (runs(load, m, h)) {
+                p += watts(load);
+                q += vars(load);
+                boolean starts = ask.coincidentStarts.equals("all")
+                        || ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching();
+                if (starts) {
+                    startP += extraWatts(load);
+                    startQ += extraVars(load);
+                }
+            }
+        }
+        peak.watts = max(peak.watts, p);
+        peak.voltAmps = max(peak.voltAmps, Math.hypot(p, q));
+        peak.surgeWatts = max(peak.surgeWatts, p + startP);
+        peak.surgeVoltAmps = max(peak.surgeVoltAmps, Math.hypot(p + startP, q + startQ));
+        if (ask.coincidentStarts.equals("all")) {
+            return;
+        }
+        for (Ask.Load load : ask.loads) {
+            boolean counted = ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching();
+            if (runs(load, m, h) && !counted) {
+                double oneP = p + startP + extraWatts(load);
+                double oneQ = q + startQ + extraVars(load);
+                peak.surgeWatts = max(peak.surgeWatts, oneP);
+                peak.surgeVoltAmps = max(peak.surgeVoltAmps, Math.hypot(oneP, oneQ));
+            }
+        }
+    }
+
+    private static boolean runs(Ask.Load load, int m, int h) {
+        return load.ac() && load.months().contains(m) && load.on(h) > 0;
+    }
+
+    private static double watts(Ask.Load load) {
+        return load.count() * load.watts();
+    }
+
+    private static double vars(Ask.Load load) {
+        return watts(load) * Math.tan(Math.acos(load.powerFactor()));
+    }
+
+    /** A load that takes no more when it starts than when it runs has no start to speak of. */
+    private static double extraWatts(Ask.Load load) {
+        double start = load.startingMultiple() * watts(load) / load.powerFactor() * load.startPowerFactor();
+        return load.startingMultiple() > 1 ? start - watts(load) : 0;
+    }
+
+    private static double extraVars(Ask.Load load) {
+        double start = load.startingMultiple() * watts(load) / load.powerFactor();
+        double sine = sqrt(1 - load.startPowerFactor() * load.startPowerFactor());
+        return load.startingMultiple() > 1 ? start * sine - vars(load) : 0;
+    }
+
+    private LoadOpinion() {}
+}
