@@ -168,7 +168,7 @@ final class LoadOpinion {
                 p += watts(load);
                 q += vars(load);
                 boolean starts = ask.coincidentStarts.equals("all")
-                        || ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching();
+                        || (ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching());
                 if (starts) {
                     startP += extraWatts(load);
                     startQ += extraVars(load);

@@ -128,7 +128,7 @@ final class SecondOpinion {
             int module,
             Goods.Controller controller) {
         BankOpinion.Bank bank = BankOpinion.placed(ask, battery, volts);
-        if (bank == null || inverter != null && coldCharging(bank) > inverter.highestVolts()) {
+        if (bank == null || (inverter != null && coldCharging(bank) > inverter.highestVolts())) {
             return null;
         }
         int counted = 0;
