@@ -46,6 +46,9 @@ final class LoadOpinion {
         double dark;
         double running;
         final double[] hourly = new double[24];
+
+        /** Expected square of the power in an hour over the square of its mean, in W²: what on and off adds. */
+        final double[] unrest = new double[24];
     }
 
     /** The most at one moment. */
@@ -79,6 +82,7 @@ final class LoadOpinion {
         more.worst = month.worst + 24 * watts;
         for (int h = 0; h < 24; h++) {
             more.hourly[h] = month.hourly[h] + watts;
+            more.unrest[h] = month.unrest[h];
         }
         settle(more, sun);
         return more;
@@ -89,7 +93,7 @@ final class LoadOpinion {
         double squares = 0;
         for (int h = 0; h < 24; h++) {
             dark += month.hourly[h] * sun.dark(h);
-            squares += month.hourly[h] * month.hourly[h];
+            squares += month.hourly[h] * month.hourly[h] + month.unrest[h];
         }
         month.dark = month.daily == 0 ? 0 : dark / month.daily;
         month.running = month.daily == 0 ? 0 : squares / month.daily;
@@ -104,17 +108,22 @@ final class LoadOpinion {
             month.inverterLoss += mean[1] - mean[0];
             month.wiringLoss += mean[3] - mean[2];
             month.hourly[h] = mean[1] + mean[3];
+            month.unrest[h] = mean[4];
             month.daily += mean[1] + mean[3];
             month.worst += worst[1] + worst[3];
         }
     }
 
-    /** AC at the loads and at the bank, DC at the loads and at the bank. */
+    /**
+     * AC at the loads and at the bank, DC at the loads and at the bank, and the variance of what leaves the bank: that of the
+     * loads, carried through the slope of the inverter's curve and through the DC wiring.
+     */
     private static double[] hour(Ask ask, Curve curve, int m, int h, boolean worst) {
         double ac = 0;
         double spread = 0;
         double dc = 0;
-        boolean idles = ask.inverterAlwaysOn && curve.rating > 0;
+        double dcSpread = 0;
+        boolean idles = false;
         for (Ask.Load load : ask.loads) {
             if (!load.months().contains(m)) {
                 continue;
@@ -126,16 +135,22 @@ final class LoadOpinion {
             double watts = load.count() * load.watts();
             double standby = load.count() * load.standby();
             double mean = runs * watts + waits * standby;
+            double square = runs * watts * watts + waits * standby * standby - mean * mean;
             if (load.ac()) {
                 ac += mean;
-                spread += runs * watts * watts + waits * standby * standby - mean * mean;
-                idles |= on > 0 || standby > 0;
+                spread += square;
+                // always on: in every month in which any AC load is used
+                idles |= ask.inverterAlwaysOn || on > 0 || standby > 0;
             } else {
                 dc += mean;
+                dcSpread += square;
             }
         }
         double drawn = curve.drawOf(ac, spread + ac * ac) + (idles ? curve.k0 * curve.rating : 0);
-        return new double[] {ac, drawn, dc, dc / ask.dcWiringEfficiency};
+        double wiring = ask.dcWiringEfficiency;
+        double slope = curve.rating == 0 ? 0 : 1 + curve.k1 + 2 * curve.k2 * ac / curve.rating;
+        double unrest = slope * slope * spread + dcSpread / wiring / wiring;
+        return new double[] {ac, drawn, dc, dc / wiring, unrest};
     }
 
     /** Days of use among the worst run of consecutive days, over its length; the same days in each week. */

@@ -76,8 +76,7 @@ final class StringOpinion {
         } else {
             double watts = fullest * series * module.power() * (1 + module.bifacialGain()) * controller.efficiency();
             amps = min(watts / c.bank.trueNominal, output) * count;
-            double lost = YieldOpinion.clipping(
-                    ask, module, sun, fullest * series, controller.efficiency(), output * c.bank.trueNominal);
+            double lost = YieldOpinion.above(sun, 1000 * output * c.bank.trueNominal / watts);
             stands &= lost <= ask.clippingLimit;
         }
         stands &= amps <= c.mostChargeAmps;

@@ -19,12 +19,12 @@ final class YieldOpinion {
         double kept = ask.soiling * ask.mismatch * ask.arrayWiring * ask.ageing;
         for (int m = 0; m < 12; m++) {
             double sum = 0;
-            for (double light : sun[m].plane) {
+            for (double light : sun[m].light) {
                 double cell = ask.meanAir[m] + ask.daytimeOverMeanAir + (module.noct() - 20) / 800 * light;
                 double suns = light / 1000 * (1 + module.bifacialGain());
                 sum += atStandard * suns * max(0, 1 + coefficient * (cell - 25));
             }
-            yields[m] = sum * kept * (1 - ask.snowLoss[m]);
+            yields[m] = sum * sun[m].sliceHours * kept * (1 - ask.snowLoss[m]);
         }
         return yields;
     }
@@ -60,30 +60,14 @@ final class YieldOpinion {
                 * ask.voltageAgeing;
     }
 
-    /** Share of the year's energy above what the output passes, for so many modules on one controller when new. */
-    static double clipping(
-            Ask ask,
-            Goods.Module module,
-            SunOpinion.Month[] sun,
-            double modules,
-            double efficiency,
-            double limitWatts) {
+    /** Share of the year's sunshine above an irradiance. */
+    static double above(SunOpinion.Month[] sun, double limit) {
         double all = 0;
         double lost = 0;
-        double kept = ask.soiling * ask.mismatch * ask.arrayWiring;
-        for (int m = 0; m < 12; m++) {
-            for (double light : sun[m].plane) {
-                double cell = ask.meanAir[m] + ask.daytimeOverMeanAir + (module.noct() - 20) / 800 * light;
-                double watts = modules
-                        * module.power()
-                        * light
-                        / 1000
-                        * (1 + module.bifacialGain())
-                        * (1 + module.gamma() * (cell - 25))
-                        * kept
-                        * efficiency;
-                all += watts;
-                lost += max(0, watts - limitWatts);
+        for (SunOpinion.Month month : sun) {
+            for (double light : month.light) {
+                all += light * month.sliceHours * month.daysOfYear;
+                lost += max(0, light - limit) * month.sliceHours * month.daysOfYear;
             }
         }
         return all == 0 ? 0 : lost / all;
