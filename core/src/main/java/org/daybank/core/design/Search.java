@@ -205,26 +205,30 @@ final class Search {
         return inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
     }
 
-    /** Controllers draw all year; a heater by how cold it is, in the worst run as much colder as the coldest spell is. */
+    /** Controllers draw all year; a heater by how cold it is around the bank, in the worst run as much colder as the coldest spell is. */
     private StandingDraw standing(boolean heated, Power controllerDraw) {
         if (!heated) {
             return StandingDraw.steady(controllerDraw);
         }
-        TemperatureDifference spell = brief.site().months().coldestMonth().minus(lowest);
+        TemperatureDifference spell = brief.site()
+                .months()
+                .coldestMonth()
+                .minus(brief.site().recordLow())
+                .times(brief.policy().system().coldSpell());
         List<Power> meanDay = new ArrayList<>();
         List<Power> worstRun = new ArrayList<>();
         for (Temperature air : brief.site().months().meanAir()) {
-            meanDay.add(controllerDraw.plus(heater(air)));
-            worstRun.add(controllerDraw.plus(heater(air.minus(spell))));
+            meanDay.add(controllerDraw.plus(heater(brief.bank().around(air))));
+            worstRun.add(controllerDraw.plus(heater(brief.bank().around(air.minus(spell)))));
         }
         return new StandingDraw(meanDay, worstRun);
     }
 
-    private Power heater(Temperature outside) {
+    private Power heater(Temperature around) {
         Temperature setPoint = brief.bank().heaterSetPoint();
-        return outside.compareTo(setPoint) >= 0
+        return around.compareTo(setPoint) >= 0
                 ? Power.ZERO
-                : brief.bank().heatLoss().times(setPoint.minus(outside));
+                : brief.bank().heatLoss().times(setPoint.minus(around));
     }
 
     /** What a bank must carry, at its terminals. */
