@@ -184,10 +184,12 @@ public record ChargerFit(
                     .times(strings);
         }
 
+        /** What comes out in full sun, light on the back included as in the yield. */
         private Power fullSun(int strings, int series) {
             return offer.module()
                     .power()
                     .times(strings * series)
+                    .times(offer.module().bifacialGain().onePlus())
                     .times(offer.whenNew())
                     .times(controller.efficiency());
         }
@@ -207,7 +209,11 @@ public record ChargerFit(
             Current rating = controller.outputCurrentIn(need.hottestAir());
             for (int strings : layout.stringsOnEach()) {
                 Current offered = direct()
-                        ? offer.module().maximumPowerCurrent().times(strings).times(offer.whenNew())
+                        ? offer.module()
+                                .maximumPowerCurrent()
+                                .times(strings)
+                                .times(offer.module().bifacialGain().onePlus())
+                                .times(offer.whenNew())
                         : fullSun(strings, layout.series()).dividedBy(bank);
                 total = total.plus(offered.compareTo(rating) < 0 ? offered : rating);
             }
