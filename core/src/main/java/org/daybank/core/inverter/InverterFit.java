@@ -63,7 +63,7 @@ public record InverterFit(
         Ratio left = inverter.heatFactor(need.hottestAir()).times(policy.altitudeFactor(need.elevation()));
         Power power = inverter.power().times(left);
         ApparentPower apparent = inverter.apparentPower().times(left);
-        ApparentPower surge = inverter.surge().over(need.startDuration());
+        ApparentPower surge = larger(inverter.surge().over(need.startDuration()), apparent);
         Power askedPower = peak.running().times(policy.margin().onePlus());
         ApparentPower askedApparent =
                 peak.runningApparent().times(policy.margin().onePlus());
@@ -136,6 +136,11 @@ public record InverterFit(
                 currentAtRating,
                 inverter.price().times(count),
                 limits);
+    }
+
+    /** What it gives for good it also gives for a start, however long the start and short the list of surges. */
+    private static ApparentPower larger(ApparentPower listed, ApparentPower continuous) {
+        return listed.compareTo(continuous) >= 0 ? listed : continuous;
     }
 
     private static int units(double asked, double one) {
