@@ -54,6 +54,11 @@ public record ChargerFit(
         return price.plus(array.price());
     }
 
+    /** What all controllers draw around the clock. */
+    public Power selfConsumption() {
+        return controller.selfConsumption().times(count);
+    }
+
     /** Why it does not fit. */
     public Rejection rejection() {
         return Rejection.of(controller.model(), limits);
