@@ -60,6 +60,9 @@ final class Ask {
     double startSeconds;
     double dcWiringEfficiency;
     boolean inverterAlwaysOn;
+    double statedEfficiency;
+    double statedIdle;
+    double statedMargin;
     double autonomyDays;
     double depthLeadAcid;
     double depthLithium;

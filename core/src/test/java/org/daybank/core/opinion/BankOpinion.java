@@ -45,8 +45,22 @@ final class BankOpinion {
             return battery.cells().disconnect() * trueNominal / battery.cells().nominal();
         }
 
-        double absorption() {
-            return battery.cells().absorption() * trueNominal / battery.cells().nominal();
+        /** Charging voltage at a temperature of the bank, compensated. */
+        double charging(Ask ask, double celsius) {
+            double from = min(ask.warmestCompensated, max(ask.coldestCompensated, celsius));
+            double compensation = battery.cells().compensated() * ask.leadAcidCompensation;
+            return (battery.cells().absorption() + compensation * (from - 25))
+                    * trueNominal
+                    / battery.cells().nominal();
+        }
+
+        /** Charging voltage on the hottest day: indoors no hotter than the warmest month's mean. */
+        double chargingWhenHot(Ask ask) {
+            double warmest = ask.meanAir[0];
+            for (double air : ask.meanAir) {
+                warmest = max(warmest, air);
+            }
+            return charging(ask, max(lowest(ask), ask.indoors ? warmest : ask.recordHigh));
         }
     }
 
@@ -59,9 +73,17 @@ final class BankOpinion {
         return ask.indoors ? ask.indoorLowest : coldest + ask.coldSpell * (ask.recordLow - coldest);
     }
 
-    /** Steady draw of a heater in a month, W. */
-    static double heaterWatts(Ask ask, Bank bank, int month) {
-        double room = ask.indoors ? ask.indoorLowest : ask.meanAir[month];
+    /**
+     * Steady draw of a heater in a month, W: {@code UA·(T_set − T_room)}. A room is no colder than it ever gets, nor than the
+     * air outside; a cold spell is as much colder than any month's mean as it is than the coldest month's.
+     */
+    static double heaterWatts(Ask ask, Bank bank, int month, boolean spell) {
+        double coldest = ask.meanAir[0];
+        for (double air : ask.meanAir) {
+            coldest = min(coldest, air);
+        }
+        double outside = ask.meanAir[month] - (spell ? ask.coldSpell * (coldest - ask.recordLow) : 0);
+        double room = ask.indoors ? max(ask.indoorLowest, outside) : outside;
         return bank.heated ? max(0, ask.heatLoss * (ask.heaterSetPoint - room)) : 0;
     }
 
@@ -70,18 +92,16 @@ final class BankOpinion {
         Bank bank = new Bank();
         bank.battery = battery;
         bank.trueNominal = battery.cells().trueNominal(busVolts);
-        bank.temperature = lowest(ask);
+        // a heater keeps its set point whether or not the cells could stand the cold
+        bank.heated = battery.heater() > 0 && lowest(ask) < ask.heaterSetPoint;
+        bank.temperature = bank.heated ? ask.heaterSetPoint : lowest(ask);
         if (bank.temperature < battery.coldestCharge()) {
-            if (battery.heater() <= 0 || ask.heaterSetPoint < battery.coldestCharge()) {
-                return null;
-            }
-            bank.heated = true;
-            bank.temperature = ask.heaterSetPoint;
+            return null;
         }
         bank.series = (int) Math.round(busVolts / battery.volts());
         boolean whole = bank.series * battery.volts() == busVolts;
         boolean known = bank.temperature >= battery.capacityByTemperature().firstKey();
-        boolean liquid = !battery.cells().vented() || bank.temperature > freezing(ask.depthLeadAcid);
+        boolean liquid = battery.cells().lithium() || bank.temperature > freezing(ask.depthLeadAcid);
         return whole && bank.series <= battery.mostInSeries() && known && liquid ? bank : null;
     }
 

@@ -4,6 +4,9 @@ import static java.lang.Math.max;
 import static java.lang.Math.min;
 import static java.lang.Math.sqrt;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What leaves the bank: {@code E = n · (P·h·duty + P_standby·(24 − h)) · d/7}; AC through
  * {@code P_dc = P_ac + P_r·(k0 + k1·p + k2·p²)} with loads that are on or off, each for itself; DC through its wiring.
@@ -23,6 +26,12 @@ final class LoadOpinion {
             double root = sqrt(k0) + sqrt(1 / inverter.fullEfficiency() - 1 / inverter.peakEfficiency());
             double k2 = root * root;
             return new Curve(inverter.watts() * count, k0, 1 / inverter.fullEfficiency() - 1 - k0 - k2, k2);
+        }
+
+        /** While no inverter is chosen. */
+        static Curve stated(Ask ask, Peak peak) {
+            double rating = max(1, peak.watts * (1 + ask.statedMargin));
+            return new Curve(rating, ask.statedIdle, 1 / ask.statedEfficiency - 1, 0);
         }
 
         double draw(double acWatts) {
@@ -72,14 +81,14 @@ final class LoadOpinion {
     }
 
     /** The same month with a steady draw added. */
-    static Month with(Month month, double watts, SunOpinion.Month sun) {
+    static Month with(Month month, double watts, double wattsInWorstRun, SunOpinion.Month sun) {
         Month more = new Month();
         more.ac = month.ac;
         more.dc = month.dc;
         more.inverterLoss = month.inverterLoss;
         more.wiringLoss = month.wiringLoss;
         more.daily = month.daily + 24 * watts;
-        more.worst = month.worst + 24 * watts;
+        more.worst = month.worst + 24 * wattsInWorstRun;
         for (int h = 0; h < 24; h++) {
             more.hourly[h] = month.hourly[h] + watts;
             more.unrest[h] = month.unrest[h];
@@ -173,37 +182,35 @@ final class LoadOpinion {
         return peak;
     }
 
+    /** Every set of starts that policy lets coincide is tried. */
     private static void moment(Ask ask, int m, int h, Peak peak) {
         double p = 0;
         double q = 0;
-        double startP = 0;
-        double startQ = 0;
+        List<double[]> joining = new ArrayList<>();
+        List<double[]> alone = new ArrayList<>();
         for (Ask.Load load : ask.loads) {
             if (runs(load, m, h)) {
-                p += watts(load);
-                q += vars(load);
-                boolean starts = ask.coincidentStarts.equals("all")
+                p += load.count() * load.watts();
+                q += load.count() * vars(load);
+                boolean joins = ask.coincidentStarts.equals("all")
                         || (ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching());
-                if (starts) {
-                    startP += extraWatts(load);
-                    startQ += extraVars(load);
-                }
+                // of several that are switched by hand, one starts
+                (joins ? joining : alone).add(start(load, joins ? load.count() : min(1, load.count())));
             }
         }
+        alone.add(new double[2]);
         peak.watts = max(peak.watts, p);
         peak.voltAmps = max(peak.voltAmps, Math.hypot(p, q));
-        peak.surgeWatts = max(peak.surgeWatts, p + startP);
-        peak.surgeVoltAmps = max(peak.surgeVoltAmps, Math.hypot(p + startP, q + startQ));
-        if (ask.coincidentStarts.equals("all")) {
-            return;
-        }
-        for (Ask.Load load : ask.loads) {
-            boolean counted = ask.coincidentStarts.equals("selfSwitching") && load.selfSwitching();
-            if (runs(load, m, h) && !counted) {
-                double oneP = p + startP + extraWatts(load);
-                double oneQ = q + startQ + extraVars(load);
-                peak.surgeWatts = max(peak.surgeWatts, oneP);
-                peak.surgeVoltAmps = max(peak.surgeVoltAmps, Math.hypot(oneP, oneQ));
+        for (int set = 0; set < 1 << joining.size(); set++) {
+            double setP = p;
+            double setQ = q;
+            for (int i = 0; i < joining.size(); i++) {
+                setP += ((set >> i) & 1) * joining.get(i)[0];
+                setQ += ((set >> i) & 1) * joining.get(i)[1];
+            }
+            for (double[] one : alone) {
+                peak.surgeWatts = max(peak.surgeWatts, setP + one[0]);
+                peak.surgeVoltAmps = max(peak.surgeVoltAmps, Math.hypot(setP + one[0], setQ + one[1]));
             }
         }
     }
@@ -212,24 +219,23 @@ final class LoadOpinion {
         return load.ac() && load.months().contains(m) && load.on(h) > 0;
     }
 
-    private static double watts(Ask.Load load) {
-        return load.count() * load.watts();
-    }
-
     private static double vars(Ask.Load load) {
-        return watts(load) * Math.tan(Math.acos(load.powerFactor()));
+        return load.watts() * Math.tan(Math.acos(load.powerFactor()));
     }
 
-    /** A load that takes no more when it starts than when it runs has no start to speak of. */
-    private static double extraWatts(Ask.Load load) {
-        double start = load.startingMultiple() * watts(load) / load.powerFactor() * load.startPowerFactor();
-        return load.startingMultiple() > 1 ? start - watts(load) : 0;
-    }
-
-    private static double extraVars(Ask.Load load) {
-        double start = load.startingMultiple() * watts(load) / load.powerFactor();
+    /**
+     * What a start adds in W and var: the multiple of the running volt-amperes at the start's own power factor, in place of
+     * what runs. A load that takes no more when it starts than when it runs has no start to speak of.
+     */
+    private static double[] start(Ask.Load load, int units) {
+        if (load.startingMultiple() <= 1) {
+            return new double[2];
+        }
+        double voltAmps = load.startingMultiple() * load.watts() / load.powerFactor();
         double sine = sqrt(1 - load.startPowerFactor() * load.startPowerFactor());
-        return load.startingMultiple() > 1 ? start * sine - vars(load) : 0;
+        return new double[] {
+            units * (voltAmps * load.startPowerFactor() - load.watts()), units * (voltAmps * sine - vars(load))
+        };
     }
 
     private LoadOpinion() {}

@@ -54,7 +54,7 @@ final class Plain {
         ask.elevation = site.elevation().metres();
         ask.recordLow = site.recordLow().celsius();
         ask.recordHigh = site.recordHigh().celsius();
-        SunOpinion.Month[] outside = SunOpinion.months(ask);
+        SunOpinion.Month[] outside = SunOpinion.meanDays(ask);
         for (int m = 0; m < 12; m++) {
             var clearness = site.months().clearness();
             var irradiation = site.months().dailyIrradiation();
@@ -73,6 +73,9 @@ final class Plain {
         ask.startSeconds = load.startDuration().hours() * 3600;
         ask.dcWiringEfficiency = load.dcWiringEfficiency().fraction();
         ask.inverterAlwaysOn = load.inverterAlwaysOn();
+        ask.statedEfficiency = load.inverterEfficiency().fraction();
+        ask.statedIdle = load.inverterIdle().fraction();
+        ask.statedMargin = load.inverterMargin().fraction();
         BankPolicy bank = brief.policy().bank();
         ask.autonomyDays = bank.autonomy().hours() / 24;
         ask.depthLeadAcid = bank.depthOfDischarge().leadAcid().fraction();
@@ -84,7 +87,8 @@ final class Plain {
         ask.endOfLifeFraction = bank.endOfLifeFraction().fraction();
         ask.wornBankCarriesAutonomy = bank.wornBankCarriesAutonomy();
         ask.designMargin = bank.designMargin().fraction();
-        ask.leadAcidCompensation = brief.policy().charge().leadAcidCompensation().voltsPerKelvin();
+        ask.leadAcidCompensation =
+                brief.policy().charge().leadAcidCompensation().voltsPerKelvin();
         ask.coldestCompensated = brief.policy().charge().coldestCompensated().celsius();
         ask.warmestCompensated = brief.policy().charge().warmestCompensated().celsius();
         ask.isotropic = brief.policy().sun().monthlySkyModel() == SkyModel.ISOTROPIC;
@@ -237,8 +241,8 @@ final class Plain {
         TreeMap<Double, Double> surge = new TreeMap<>();
         inverter.surge()
                 .points()
-                .forEach(point -> surge.put(
-                        point.duration().hours() * 3600, point.power().voltAmperes()));
+                .forEach(point ->
+                        surge.put(point.duration().hours() * 3600, point.power().voltAmperes()));
         return new Goods.Inverter(
                 inverter.model(),
                 inverter.nominalVoltage().volts(),

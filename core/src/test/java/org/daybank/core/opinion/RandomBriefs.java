@@ -132,11 +132,10 @@ final class RandomBriefs {
         Ask flat = new Ask();
         flat.latitude = latitude;
         flat.solarConstant = 1361;
-        SunOpinion.Month[] sun = SunOpinion.months(flat);
+        SunOpinion.Month[] sun = SunOpinion.meanDays(flat);
         List<Irradiation> all = new ArrayList<>();
         for (int m = 0; m < 12; m++) {
-            all.add(Irradiation.wattHoursPerSquareMetre(
-                    clearness.get(m).fraction() * sun[m].extraterrestrial));
+            all.add(Irradiation.wattHoursPerSquareMetre(clearness.get(m).fraction() * sun[m].extraterrestrial));
         }
         return all;
     }
@@ -289,8 +288,7 @@ final class RandomBriefs {
                 .withCharge(charge)
                 .withSun(sun)
                 .withArray(array)
-                .withCharger(new ChargerPolicy(
-                        Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05))))
+                .withCharger(new ChargerPolicy(Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05))))
                 .withInverter(InverterPolicy.standard().withMargin(Ratio.of(between(0.1, 0.5))))
                 .withSystem(SystemPolicy.standard()
                         .withBankCurrent(Current.amperes(between(100, 250)))

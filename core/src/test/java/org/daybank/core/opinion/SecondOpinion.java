@@ -3,7 +3,9 @@ package org.daybank.core.opinion;
 import static java.lang.Math.ceil;
 import static java.lang.Math.max;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The whole stand-alone job once more, from the methods and their sources alone, in bare numbers: every combination of
@@ -24,6 +26,7 @@ final class SecondOpinion {
             Goods.Inverter inverter,
             int inverters,
             BankOpinion.Bank bank,
+            int bankStrings,
             Goods.Module module,
             Goods.Controller controller,
             StringOpinion.Array array,
@@ -33,6 +36,7 @@ final class SecondOpinion {
     private final Offer offer;
     final SunOpinion.Month[] sun;
     final LoadOpinion.Peak peak;
+    private final Sunshine sunshine;
     private final double[][] tracked;
     private final double[][] passedOn;
 
@@ -41,6 +45,7 @@ final class SecondOpinion {
         this.offer = offer;
         sun = SunOpinion.months(ask);
         peak = LoadOpinion.peak(ask);
+        sunshine = new Sunshine(sun);
         tracked = new double[offer.modules.size()][];
         passedOn = new double[offer.modules.size()][];
         for (int i = 0; i < tracked.length; i++) {
@@ -85,7 +90,8 @@ final class SecondOpinion {
         double count = 1;
         count = max(count, ceil(peak.watts * (1 + ask.inverterMargin) / (inverter.watts() * left)));
         count = max(count, ceil(peak.voltAmps * (1 + ask.inverterMargin) / (inverter.voltAmps() * left)));
-        count = max(count, ceil(peak.surgeVoltAmps / (surge == null ? inverter.voltAmps() : surge.getValue())));
+        double listed = surge == null ? 0 : surge.getValue();
+        count = max(count, ceil(peak.surgeVoltAmps / max(listed, inverter.voltAmps() * left)));
         boolean sine = ask.loads.stream().anyMatch(load -> load.ac() && load.needsSine());
         double current = count * inverter.watts() / inverter.fullEfficiency() / inverter.lowestVolts();
         boolean does = inverter.busVolts() == volts
@@ -95,107 +101,149 @@ final class SecondOpinion {
                 && Math.abs(inverter.outputVolts() - ask.serviceVolts) <= ask.voltageTolerance * ask.serviceVolts
                 && inverter.hertz().contains(ask.serviceHertz)
                 && inverter.functions().containsAll(ask.inverterFunctions)
-                && (ask.wishedVolts != 0 || current <= ask.bankCurrent);
+                && current <= ask.bankCurrent;
         return does ? (int) count : 0;
     }
 
     private Whole bestBehind(double volts, Goods.Inverter inverter, int inverters, Whole soFar) {
-        LoadOpinion.Curve curve = inverter == null ? LoadOpinion.Curve.NONE : LoadOpinion.Curve.of(inverter, inverters);
-        LoadOpinion.Month[] loads = LoadOpinion.months(ask, curve, sun);
         Whole best = soFar;
+        Behind behind = new Behind(inverter, inverters);
         for (Goods.Battery battery : offer.batteries) {
-            if (!ask.chemistries.contains(battery.cells().chemistry())) {
-                continue;
-            }
-            for (int i = 0; i < tracked.length; i++) {
-                for (Goods.Controller controller : offer.controllers) {
-                    Whole whole = whole(volts, inverter, inverters, curve, loads, battery, i, controller);
-                    best = whole != null && (best == null || whole.price < best.price) ? whole : best;
+            BankOpinion.Bank placed = BankOpinion.placed(ask, battery, volts);
+            boolean stands = placed != null
+                    && ask.chemistries.contains(battery.cells().chemistry())
+                    && (inverter == null || placed.charging(ask, placed.temperature) <= inverter.highestVolts());
+            for (Goods.Controller controller : stands ? offer.controllers : List.<Goods.Controller>of()) {
+                for (int i = 0; i < tracked.length; i++) {
+                    for (int strings = 1; strings <= battery.mostInParallel(); strings++) {
+                        long bound = best == null ? Long.MAX_VALUE : best.price;
+                        if ((long) strings * placed.series * battery.price() >= bound) {
+                            break;
+                        }
+                        Whole whole = whole(volts, behind, battery, strings, i, controller, bound);
+                        best = whole == null ? best : whole;
+                    }
                 }
             }
         }
         return best;
     }
 
-    /** One combination; null when it breaks a rule. The controllers' own draw is counted until it agrees. */
+    /** One combination; null when it breaks a rule or is too dear. The controllers' own draw is counted until it agrees. */
     private Whole whole(
             double volts,
-            Goods.Inverter inverter,
-            int inverters,
-            LoadOpinion.Curve curve,
-            LoadOpinion.Month[] loads,
+            Behind behind,
             Goods.Battery battery,
+            int strings,
             int module,
-            Goods.Controller controller) {
-        BankOpinion.Bank bank = BankOpinion.placed(ask, battery, volts);
-        if (bank == null || (inverter != null && coldCharging(bank) > inverter.highestVolts())) {
-            return null;
-        }
+            Goods.Controller controller,
+            long lessThan) {
         int counted = 0;
-        for (int pass = 0; pass < 3; pass++) {
-            LoadOpinion.Month[] all = withOwnDraw(loads, bank, counted * controller.selfWatts());
-            if (!BankOpinion.size(ask, bank, need(curve, all))) {
+        for (int pass = 0; pass < 5; pass++) {
+            Sized sized = behind.sized(battery, volts, counted * controller.selfWatts());
+            if (sized.bank == null || sized.bank.parallel > strings) {
                 return null;
             }
+            BankOpinion.Bank bank = sized.bank;
+            long others = (long) strings * bank.series * battery.price()
+                    + (behind.inverter == null ? 0 : behind.inverters * behind.inverter.price());
             Goods.Cells cells = battery.cells();
             StringOpinion.Array array = StringOpinion.cheapest(
                     ask,
                     offer.modules.get(module),
                     controller,
-                    sun,
+                    sunshine,
                     new StringOpinion.Case(
                             volts,
                             bank,
                             YieldOpinion.modules(
-                                    ask, all, tracked[module], controller.efficiency(), cells.energyEfficiency()),
+                                    ask,
+                                    sized.months,
+                                    tracked[module],
+                                    controller.efficiency(),
+                                    cells.energyEfficiency()),
                             YieldOpinion.modules(
-                                    ask, all, passedOn[module], bank.trueNominal, cells.chargeEfficiency()),
-                            bank.mostChargeAmps()));
+                                    ask, sized.months, passedOn[module], bank.trueNominal, cells.chargeEfficiency()),
+                            strings * battery.chargeAmps()),
+                    lessThan - others);
             if (array == null) {
                 return null;
             }
             if (array.controllers() <= counted) {
-                long price = array.price()
-                        + bank.count() * battery.price()
-                        + (inverter == null ? 0 : inverters * inverter.price());
-                return new Whole(volts, inverter, inverters, bank, offer.modules.get(module), controller, array, price);
+                return new Whole(
+                        volts,
+                        behind.inverter,
+                        behind.inverters,
+                        bank,
+                        strings,
+                        offer.modules.get(module),
+                        controller,
+                        array,
+                        others + array.price());
             }
             counted = array.controllers();
         }
         return null;
     }
 
-    /** Charging voltage on the coldest day. */
-    double coldCharging(BankOpinion.Bank bank) {
-        Goods.Cells cells = bank.battery.cells();
-        double from = Math.min(ask.warmestCompensated, max(ask.coldestCompensated, bank.temperature));
-        double cell = cells.absorption() + cells.compensated() * ask.leadAcidCompensation * (from - 25);
-        return cell * bank.trueNominal / cells.nominal();
+    /** A bank and the months it was sized for. */
+    private record Sized(BankOpinion.Bank bank, List<LoadOpinion.Month> months) {}
+
+    /** The loads behind one inverter, with what was reckoned for them already. */
+    private final class Behind {
+        final Goods.Inverter inverter;
+        final int inverters;
+        final LoadOpinion.Curve curve;
+        final LoadOpinion.Month[] loads;
+        private final Map<List<Object>, List<LoadOpinion.Month>> months = new HashMap<>();
+        private final Map<List<Object>, Sized> banks = new HashMap<>();
+
+        Behind(Goods.Inverter inverter, int inverters) {
+            this.inverter = inverter;
+            this.inverters = inverters;
+            curve = inverter == null ? LoadOpinion.Curve.NONE : LoadOpinion.Curve.of(inverter, inverters);
+            loads = LoadOpinion.months(ask, curve, sun);
+        }
+
+        Sized sized(Goods.Battery battery, double volts, double controllerWatts) {
+            return banks.computeIfAbsent(List.of(battery.model(), controllerWatts), key -> {
+                BankOpinion.Bank bank = BankOpinion.placed(ask, battery, volts);
+                List<LoadOpinion.Month> all = months.computeIfAbsent(
+                        List.of(bank.heated, controllerWatts),
+                        any -> List.of(withOwnDraw(loads, bank, controllerWatts)));
+                boolean fits = BankOpinion.size(ask, bank, need(inverter, curve, all));
+                return new Sized(fits ? bank : null, all);
+            });
+        }
     }
 
     LoadOpinion.Month[] withOwnDraw(LoadOpinion.Month[] loads, BankOpinion.Bank bank, double controllerWatts) {
         LoadOpinion.Month[] all = new LoadOpinion.Month[12];
         for (int m = 0; m < 12; m++) {
-            double watts = controllerWatts + BankOpinion.heaterWatts(ask, bank, m);
-            all[m] = LoadOpinion.with(loads[m], watts, sun[m]);
+            all[m] = LoadOpinion.with(
+                    loads[m],
+                    controllerWatts + BankOpinion.heaterWatts(ask, bank, m, false),
+                    controllerWatts + BankOpinion.heaterWatts(ask, bank, m, true),
+                    sun[m]);
         }
         return all;
     }
 
-    BankOpinion.Need need(LoadOpinion.Curve curve, LoadOpinion.Month[] months) {
+    /** At the bank's terminals; the running power is that of the month with the worst run. */
+    BankOpinion.Need need(Goods.Inverter inverter, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
         double daily = 0;
         double worst = 0;
         double running = 0;
         for (LoadOpinion.Month month : months) {
             daily = max(daily, month.daily);
+            running = month.worst > worst ? month.running : running;
             worst = max(worst, month.worst);
-            running = max(running, month.running);
         }
         return new BankOpinion.Need(
                 daily,
                 worst,
                 running,
                 curve.draw(peak.watts) + peak.dcWatts,
-                curve.draw(peak.surgeWatts) + peak.dcWatts);
+                (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts);
     }
 }

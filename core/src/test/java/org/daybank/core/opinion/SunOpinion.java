@@ -56,6 +56,15 @@ final class SunOpinion {
     }
 
     static Month[] months(Ask ask) {
+        Month[] all = meanDays(ask);
+        for (int m = 0; m < 12; m++) {
+            likelyDays(ask, m, all[m]);
+        }
+        return all;
+    }
+
+    /** The mean days alone. */
+    static Month[] meanDays(Ask ask) {
         Month[] all = new Month[12];
         for (int m = 0; m < 12; m++) {
             all[m] = month(ask, m);
@@ -72,11 +81,8 @@ final class SunOpinion {
         Month month = new Month();
         month.declination = delta;
         month.sunset = ws;
-        month.extraterrestrial = 24
-                / PI
-                * ask.solarConstant
-                * distance
-                * (cos(phi) * cos(delta) * sin(ws) + ws * sin(phi) * sin(delta));
+        month.extraterrestrial =
+                24 / PI * ask.solarConstant * distance * (cos(phi) * cos(delta) * sin(ws) + ws * sin(phi) * sin(delta));
         month.clearness = ask.horizontalWattHours[m] / month.extraterrestrial;
         month.diffuseFraction = erbs(month.clearness, ws);
         month.sliceHours = ws * 24 / PI / SLICES / DAYS;
@@ -86,7 +92,6 @@ final class SunOpinion {
         month.beam = parts[0];
         month.sky = parts[1];
         month.ground = parts[2];
-        likelyDays(ask, m, month);
         return month;
     }
 

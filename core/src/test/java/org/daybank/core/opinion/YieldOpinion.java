@@ -2,6 +2,8 @@ package org.daybank.core.opinion;
 
 import static java.lang.Math.max;
 
+import java.util.List;
+
 /** What one module brings to the bank on the mean day of each month, in proportion to the sun; Ross's cells. */
 final class YieldOpinion {
     /** Wh by month before the controller's efficiency; the second for a controller that only passes current, in Ah. */
@@ -10,7 +12,7 @@ final class YieldOpinion {
     }
 
     static double[] passedOn(Ask ask, Goods.Module module, SunOpinion.Month[] sun) {
-        return byMonth(ask, module, sun, module.imp(), module.alpha());
+        return byMonth(ask, module, sun, module.imp(), 0);
     }
 
     private static double[] byMonth(
@@ -36,10 +38,10 @@ final class YieldOpinion {
 
     /** Modules that would just do; infinite when there is no sun in a month of need. */
     static double modules(
-            Ask ask, LoadOpinion.Month[] months, double[] yields, double factor, double batteryEfficiency) {
+            Ask ask, List<LoadOpinion.Month> months, double[] yields, double factor, double batteryEfficiency) {
         double most = 0;
         for (int m = 0; m < 12; m++) {
-            double need = need(months[m], batteryEfficiency) * ask.arrayToLoadRatio;
+            double need = need(months.get(m), batteryEfficiency) * ask.arrayToLoadRatio;
             most = need == 0 ? most : max(most, need / (yields[m] * factor));
         }
         return most;
@@ -58,19 +60,6 @@ final class YieldOpinion {
         return module.vmp()
                 * (1 + (module.gamma() - module.alpha()) * (hottestCell(ask, module) - 25))
                 * ask.voltageAgeing;
-    }
-
-    /** Share of the year's sunshine above an irradiance. */
-    static double above(SunOpinion.Month[] sun, double limit) {
-        double all = 0;
-        double lost = 0;
-        for (SunOpinion.Month month : sun) {
-            for (double light : month.light) {
-                all += light * month.sliceHours * month.daysOfYear;
-                lost += max(0, light - limit) * month.sliceHours * month.daysOfYear;
-            }
-        }
-        return all == 0 ? 0 : lost / all;
     }
 
     private YieldOpinion() {}
