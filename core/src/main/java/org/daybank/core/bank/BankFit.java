@@ -51,8 +51,17 @@ public record BankFit(
         return Rejection.of(battery.model(), limits);
     }
 
-    /** Holds a battery against a need. */
+    /** Holds a battery against a need: the fewest strings that carry it. */
     public static BankFit of(BankNeed need, Battery battery, BankPolicy policy) {
+        return of(need, battery, policy, 1);
+    }
+
+    /**
+     * The same with more strings than the need alone calls for, as an array may whose current fewer do not take.
+     *
+     * @param leastStrings from 1
+     */
+    public static BankFit of(BankNeed need, Battery battery, BankPolicy policy, int leastStrings) {
         List<Finding> limits = new ArrayList<>();
         boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
         Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
@@ -77,7 +86,7 @@ public record BankFit(
             return new BankFit(battery.model(), battery, temperature, heated, null, null, limits);
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
-        BankLayout layout = lay(capacity, battery, need, series);
+        BankLayout layout = lay(capacity, battery, need, series, leastStrings);
         judgeLayout(need, layout, capacity, limits);
         return new BankFit(battery.model(), battery, temperature, heated, capacity, layout, limits);
     }
@@ -145,11 +154,11 @@ public record BankFit(
     }
 
     /** The fewest strings whose capacity, at the current that each then carries, covers the need. */
-    private static BankLayout lay(BankCapacity capacity, Battery battery, BankNeed need, int series) {
+    private static BankLayout lay(BankCapacity capacity, Battery battery, BankNeed need, int series, int leastStrings) {
         Current running = capacity.demand().runningCurrent();
         Charge required = capacity.requiredCapacity();
-        int parallel = (int)
-                Math.max(1, Math.ceil(required.dividedBy(battery.capacity().slowest()) - ROUNDING));
+        int parallel = (int) Math.max(
+                leastStrings, Math.ceil(required.dividedBy(battery.capacity().slowest()) - ROUNDING));
         BankLayout layout = BankLayout.of(battery, need.nominalVoltage(), series, parallel);
         while (layout.capacityAt(running).compareTo(required.times(1 - ROUNDING)) < 0) {
             layout = BankLayout.of(battery, need.nominalVoltage(), series, layout.parallel() + 1);

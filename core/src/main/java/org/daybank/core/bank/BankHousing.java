@@ -62,4 +62,9 @@ public record BankHousing(
         TemperatureDifference fall = coldestMonth.minus(recordLow).times(coldSpell);
         return location == BankLocation.INDOORS ? indoorLowest : coldestMonth.minus(fall);
     }
+
+    /** What surrounds the bank while the air outside has a temperature: a room gets no colder than its lowest. */
+    public Temperature around(Temperature outside) {
+        return location == BankLocation.INDOORS && outside.compareTo(indoorLowest) < 0 ? indoorLowest : outside;
+    }
 }

@@ -54,6 +54,11 @@ public record ChargerFit(
         return price.plus(array.price());
     }
 
+    /** What all controllers draw around the clock. */
+    public Power selfConsumption() {
+        return controller.selfConsumption().times(count);
+    }
+
     /** Why it does not fit. */
     public Rejection rejection() {
         return Rejection.of(controller.model(), limits);
@@ -184,10 +189,12 @@ public record ChargerFit(
                     .times(strings);
         }
 
+        /** What comes out in full sun, light on the back included as in the yield. */
         private Power fullSun(int strings, int series) {
             return offer.module()
                     .power()
                     .times(strings * series)
+                    .times(offer.module().bifacialGain().onePlus())
                     .times(offer.whenNew())
                     .times(controller.efficiency());
         }
@@ -207,7 +214,11 @@ public record ChargerFit(
             Current rating = controller.outputCurrentIn(need.hottestAir());
             for (int strings : layout.stringsOnEach()) {
                 Current offered = direct()
-                        ? offer.module().maximumPowerCurrent().times(strings).times(offer.whenNew())
+                        ? offer.module()
+                                .maximumPowerCurrent()
+                                .times(strings)
+                                .times(offer.module().bifacialGain().onePlus())
+                                .times(offer.whenNew())
                         : fullSun(strings, layout.series()).dividedBy(bank);
                 total = total.plus(offered.compareTo(rating) < 0 ? offered : rating);
             }

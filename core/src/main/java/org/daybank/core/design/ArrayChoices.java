@@ -11,6 +11,7 @@ import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,8 +34,12 @@ final class ArrayChoices {
         this.judged = new @Nullable ChargerFit[pairs.size()];
     }
 
-    /** The pair to recommend of those that keep every rule and charge with no more than a bank takes. */
-    Optional<ChargerFit> cheapest(Current maximumChargeCurrent) {
+    /**
+     * The pair to recommend of those that keep every rule and charge with no more than a bank takes.
+     *
+     * @param mostDraw what the controllers may draw around the clock
+     */
+    Optional<ChargerFit> cheapest(Current maximumChargeCurrent, Power mostDraw) {
         ChargerFit best = null;
         for (int i = 0; i < pairs.size(); i++) {
             Pair pair = pairs.get(i);
@@ -42,7 +47,9 @@ final class ArrayChoices {
                 break;
             }
             ChargerFit fit = judge(i);
-            boolean usable = fit.fits() && fit.chargingCurrent().compareTo(maximumChargeCurrent) <= 0;
+            boolean usable = fit.fits()
+                    && fit.chargingCurrent().compareTo(maximumChargeCurrent) <= 0
+                    && fit.selfConsumption().compareTo(mostDraw) <= 0;
             if (usable && (best == null || ChargerSelection.RECOMMENDED.compare(fit, best) < 0)) {
                 best = fit;
             }

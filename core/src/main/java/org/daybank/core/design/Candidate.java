@@ -5,7 +5,6 @@ import java.util.List;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
-import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.load.EnergyBudget;
@@ -26,8 +25,7 @@ record Candidate(
 
     /** What the controllers draw around the clock. */
     Power controllerDraw() {
-        ChargeController controller = charger.controller();
-        return controller.selfConsumption().times(charger.count());
+        return charger.selfConsumption();
     }
 
     /** The price of the three or four kinds of part. */

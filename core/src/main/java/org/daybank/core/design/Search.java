@@ -1,12 +1,15 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
@@ -37,6 +40,7 @@ import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
@@ -50,7 +54,8 @@ import org.jspecify.annotations.Nullable;
  * add up; what costs at least as much as the best so far is not looked at.
  */
 final class Search {
-    private static final int PASSES = 3;
+    private static final Power UNLIMITED = Power.kilowatts(1e6);
+    private static final Current ANY_CURRENT = Current.kiloamperes(1e6);
 
     private final DesignBrief brief;
     private final Catalog catalog;
@@ -134,27 +139,55 @@ final class Search {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    /** What the controllers draw goes back into the budget until it no longer grows; three passes at most. */
+    /**
+     * The cheapest with what its controllers draw in its budget. What draws more asks for more, so that the price never falls
+     * as more is counted: a system that agrees with what is counted is the cheapest of all that draw as much or more, and
+     * none costs less than the cheapest with nothing counted. Between the two, every smaller draw is looked at.
+     */
     private Optional<Candidate> withInverter(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable Candidate best) {
-        Power controllerDraw = Power.ZERO;
-        Optional<Candidate> found = Optional.empty();
-        for (int pass = 0; pass < PASSES; pass++) {
-            found = pass(voltage, chemistry, inverter, controllerDraw, best);
-            Power drawn = found.map(Candidate::controllerDraw).orElse(Power.ZERO);
-            if (drawn.compareTo(controllerDraw) <= 0) {
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable Candidate known) {
+        Candidate free = pass(voltage, chemistry, inverter, Power.ZERO, UNLIMITED, known);
+        Candidate best = free;
+        Power counted = Power.ZERO;
+        while (best != null && best.controllerDraw().compareTo(counted) > 0) {
+            counted = best.controllerDraw();
+            best = pass(voltage, chemistry, inverter, counted, UNLIMITED, known);
+        }
+        if (free == null) {
+            return Optional.empty();
+        }
+        for (Power less : draws(voltage, chemistry, counted)) {
+            if (best != null && best.price().equals(free.price())) {
                 break;
             }
-            controllerDraw = drawn;
+            best = cheaper(best, pass(voltage, chemistry, inverter, less, less, cheaper(known, best)));
         }
-        return found;
+        return Optional.ofNullable(best);
     }
 
-    private Optional<Candidate> pass(
+    /** What the controllers on offer may draw together, below a limit, the most first. */
+    private List<Power> draws(Voltage voltage, Chemistry chemistry, Power below) {
+        return controllers(voltage, chemistry)
+                .flatMap(controller -> IntStream.rangeClosed(1, controller.mostInParallel())
+                        .mapToObj(count -> controller.selfConsumption().times(count)))
+                .filter(draw -> draw.compareTo(below) < 0)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+
+    /**
+     * The cheapest with some draw of controllers in its budget.
+     *
+     * @param mostDraw of the controllers
+     * @param known what costs no less is not looked for
+     */
+    private @Nullable Candidate pass(
             Voltage voltage,
             Chemistry chemistry,
             @Nullable InverterFit inverter,
             Power controllerDraw,
+            Power mostDraw,
             @Nullable Candidate known) {
         Candidate best = null;
         for (boolean heated : List.of(false, true)) {
@@ -177,12 +210,26 @@ final class Search {
                 continue;
             }
             ArrayChoices arrays = arrays(voltage, chemistry, offers);
+            Optional<ChargerFit> cheapestArray = arrays.cheapest(ANY_CURRENT, mostDraw);
             for (BankFit bank : banks) {
-                best = cheaper(
-                        best, complete(voltage, budget, inverter, bank, arrays).orElse(null));
+                for (BankFit strings = bank; cheapestArray.isPresent() && strings.fits(); ) {
+                    BankLayout layout = Objects.requireNonNull(strings.layout());
+                    Optional<ChargerFit> charger = arrays.cheapest(layout.maximumChargeCurrent(), mostDraw);
+                    BankFit fit = strings;
+                    best = cheaper(
+                            best,
+                            charger.map(found -> complete(voltage, budget, inverter, fit, found))
+                                    .orElse(null));
+                    if (charger.equals(cheapestArray)
+                            || (best != null && layout.price().compareTo(best.price()) >= 0)) {
+                        break;
+                    }
+                    // one more string takes more of the array's current
+                    strings = BankFit.of(need, bank.battery(), brief.policy().bank(), layout.parallel() + 1);
+                }
             }
         }
-        return Optional.ofNullable(best);
+        return best;
     }
 
     /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
@@ -205,26 +252,30 @@ final class Search {
         return inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
     }
 
-    /** Controllers draw all year; a heater by how cold it is, in the worst run as much colder as the coldest spell is. */
+    /** Controllers draw all year; a heater by how cold it is around the bank, in the worst run as much colder as the coldest spell is. */
     private StandingDraw standing(boolean heated, Power controllerDraw) {
         if (!heated) {
             return StandingDraw.steady(controllerDraw);
         }
-        TemperatureDifference spell = brief.site().months().coldestMonth().minus(lowest);
+        TemperatureDifference spell = brief.site()
+                .months()
+                .coldestMonth()
+                .minus(brief.site().recordLow())
+                .times(brief.policy().system().coldSpell());
         List<Power> meanDay = new ArrayList<>();
         List<Power> worstRun = new ArrayList<>();
         for (Temperature air : brief.site().months().meanAir()) {
-            meanDay.add(controllerDraw.plus(heater(air)));
-            worstRun.add(controllerDraw.plus(heater(air.minus(spell))));
+            meanDay.add(controllerDraw.plus(heater(brief.bank().around(air))));
+            worstRun.add(controllerDraw.plus(heater(brief.bank().around(air.minus(spell)))));
         }
         return new StandingDraw(meanDay, worstRun);
     }
 
-    private Power heater(Temperature outside) {
+    private Power heater(Temperature around) {
         Temperature setPoint = brief.bank().heaterSetPoint();
-        return outside.compareTo(setPoint) >= 0
+        return around.compareTo(setPoint) >= 0
                 ? Power.ZERO
-                : brief.bank().heatLoss().times(setPoint.minus(outside));
+                : brief.bank().heatLoss().times(setPoint.minus(around));
     }
 
     /** What a bank must carry, at its terminals. */
@@ -270,15 +321,17 @@ final class Search {
 
     /** Every module with every controller for this bus and chemistry; the bank's charging limit still aside. */
     private ArrayChoices arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
-        List<ChargeController> controllers = catalog.controllers().stream()
-                .filter(controller -> controller.busVoltages().contains(voltage)
-                        && controller.chemistries().contains(chemistry))
-                .toList();
         return new ArrayChoices(
                 chargerNeed(voltage, chemistry, null),
                 offers,
-                controllers,
+                controllers(voltage, chemistry).toList(),
                 brief.policy().charger());
+    }
+
+    private Stream<ChargeController> controllers(Voltage voltage, Chemistry chemistry) {
+        return catalog.controllers().stream()
+                .filter(controller -> controller.busVoltages().contains(voltage)
+                        && controller.chemistries().contains(chemistry));
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
@@ -373,11 +426,10 @@ final class Search {
         return need.build();
     }
 
-    private Optional<Candidate> complete(
-            Voltage voltage, EnergyBudget budget, @Nullable InverterFit inverter, BankFit bank, ArrayChoices arrays) {
+    private Candidate complete(
+            Voltage voltage, EnergyBudget budget, @Nullable InverterFit inverter, BankFit bank, ChargerFit charger) {
         BankLayout layout = Objects.requireNonNull(bank.layout());
-        return arrays.cheapest(layout.maximumChargeCurrent())
-                .map(fit -> new Candidate(voltage, budget, inverter, bank, layout, size(fit, layout, budget), fit));
+        return new Candidate(voltage, budget, inverter, bank, layout, size(charger, layout, budget), charger);
     }
 
     /** Need and yield of the array as it is laid out, through the controller as its data sheet has it. */

@@ -78,7 +78,8 @@ public record InverterFit(
         Ratio left = inverter.heatFactor(need.hottestAir()).times(policy.altitudeFactor(need.elevation()));
         Power power = inverter.power().times(left).times(stack.shareOnLine());
         ApparentPower apparent = inverter.apparentPower().times(left).times(stack.shareOnLine());
-        ApparentPower surge = inverter.surge().over(need.startDuration()).times(stack.shareOnLine());
+        ApparentPower surge =
+                larger(inverter.surge().over(need.startDuration()).times(stack.shareOnLine()), apparent);
         int onLine = stack.unitsOnLine(Math.max(
                 units(demand.power().watts(), power.watts()),
                 Math.max(
@@ -165,6 +166,11 @@ public record InverterFit(
                 input.chargerInput(),
                 inverter.price().times(count),
                 limits);
+    }
+
+    /** What it gives for good it also gives for a start, however long the start and short the list of surges. */
+    private static ApparentPower larger(ApparentPower listed, ApparentPower continuous) {
+        return listed.compareTo(continuous) >= 0 ? listed : continuous;
     }
 
     private static int units(double asked, double one) {

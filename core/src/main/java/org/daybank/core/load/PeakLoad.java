@@ -2,6 +2,7 @@ package org.daybank.core.load;
 
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -93,31 +94,62 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
             vars += reactive(
                     load.runningApparent().voltAmperes(), load.powerFactor().fraction());
         }
-        double startWatts = watts;
-        double startVars = vars;
+        List<Start> joining = new ArrayList<>();
         List<Start> alone = new ArrayList<>();
         for (Load load : loads) {
             if (joins(load, coincident)) {
-                Start start = Start.of(load, load.count());
-                startWatts += start.extraWatts();
-                startVars += start.extraVars();
+                joining.add(Start.of(load, load.count()));
             } else {
+                // by hand one is switched on at a time
                 alone.add(Start.of(load, Math.min(1, load.count())));
             }
         }
-        double mostWatts = startWatts;
-        double mostVoltAmperes = Math.hypot(startWatts, startVars);
+        double mostWatts = watts;
+        for (Start start : joining) {
+            mostWatts += Math.max(0, start.extraWatts());
+        }
+        double joinedWatts = mostWatts;
+        double mostVoltAmperes = mostApparent(watts, vars, joining);
         for (Start start : alone) {
             // the start that asks the most watts need not be the one that asks the most volt-amperes
-            mostWatts = Math.max(mostWatts, startWatts + start.extraWatts());
+            mostWatts = Math.max(mostWatts, joinedWatts + start.extraWatts());
             mostVoltAmperes = Math.max(
-                    mostVoltAmperes, Math.hypot(startWatts + start.extraWatts(), startVars + start.extraVars()));
+                    mostVoltAmperes, mostApparent(watts + start.extraWatts(), vars + start.extraVars(), joining));
         }
         return new PeakLoad(
                 Power.watts(watts),
                 ApparentPower.voltAmperes(Math.hypot(watts, vars)),
                 Power.watts(mostWatts),
                 ApparentPower.voltAmperes(mostVoltAmperes));
+    }
+
+    /**
+     * The largest apparent power when any of some starts may coincide. A start of low power factor takes fewer watts than the
+     * running load, so that all together need not be the worst. The largest sum of vectors, each of which may be in it or not,
+     * holds all that point its way: turning from watts to volt-amperes reactive, each start enters or leaves once.
+     */
+    private static double mostApparent(double watts, double vars, List<Start> starts) {
+        List<Start> turning = new ArrayList<>();
+        double p = watts;
+        double q = vars;
+        for (Start start : starts) {
+            if (start.extraWatts() > 0 || (start.extraWatts() == 0 && start.extraVars() > 0)) {
+                p += start.extraWatts();
+                q += start.extraVars();
+            }
+            if (start.extraWatts() * start.extraVars() < 0) {
+                turning.add(start);
+            }
+        }
+        turning.sort(Comparator.comparingDouble(Start::turn));
+        double most = Math.hypot(p, q);
+        for (Start start : turning) {
+            double sign = start.extraWatts() < 0 ? 1 : -1;
+            p += sign * start.extraWatts();
+            q += sign * start.extraVars();
+            most = Math.max(most, Math.hypot(p, q));
+        }
+        return most;
     }
 
     /** Whether it may start together with others; what does not counts if its start alone is the hardest. */
@@ -133,7 +165,7 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
         return voltAmperes * Math.sqrt(1 - powerFactor * powerFactor);
     }
 
-    /** What a start draws on top of running. */
+    /** What a start draws on top of running; fewer watts where the start's power factor is low. */
     private record Start(double extraWatts, double extraVars) {
         /** The starting multiple applies to the running volt-amperes; a start has a power factor of its own. */
         static Start of(Load load, int units) {
@@ -146,11 +178,14 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
             double runningWatts = load.power().watts() * units;
             double startPowerFactor = load.startPowerFactor().fraction();
             return new Start(
-                    Math.max(0, startVa * startPowerFactor - runningWatts),
-                    Math.max(
-                            0,
-                            reactive(startVa, startPowerFactor)
-                                    - reactive(runningVa, load.powerFactor().fraction())));
+                    startVa * startPowerFactor - runningWatts,
+                    reactive(startVa, startPowerFactor)
+                            - reactive(runningVa, load.powerFactor().fraction()));
+        }
+
+        /** How far from watts towards volt-amperes reactive one looks when this start begins or ceases to point one's way. */
+        double turn() {
+            return Math.atan2(Math.abs(extraWatts), Math.abs(extraVars));
         }
     }
 }

@@ -42,6 +42,15 @@ class BankHousingTest {
     }
 
     @Test
+    void aRoomGetsNoColderThanItsLowest() {
+        BankHousing cellar = new BankHousing(BankLocation.INDOORS, Temperature.celsius(8), null, null);
+
+        assertThat(cellar.around(Temperature.celsius(-3))).isEqualTo(Temperature.celsius(8));
+        assertThat(cellar.around(Temperature.celsius(17))).isEqualTo(Temperature.celsius(17));
+        assertThat(BankHousing.standard().around(Temperature.celsius(-3))).isEqualTo(Temperature.celsius(-3));
+    }
+
+    @Test
     void outdoorsIsTheSafeGuess() {
         assertThat(new BankHousing(null, null, null, null)).isEqualTo(BankHousing.standard());
         assertThat(BankHousing.standard().location()).isEqualTo(BankLocation.OUTDOORS);

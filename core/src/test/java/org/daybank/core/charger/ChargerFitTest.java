@@ -177,6 +177,25 @@ class ChargerFitTest {
     }
 
     @Test
+    void lightOnTheBackFillsTheOutputSooner() {
+        // 342 W · 1.1 = 376.2 W in full sun: / 25.6 V = 14.6953125 A; of 7 A · 25.6 V = 179.2 W all over 476.342 W/m²
+        // is lost
+        ArrayOffer bothSides = offer(MODULE.withBifacialGain(Ratio.of(0.1)), 0.95, 1);
+
+        assertThat(ChargerFit.of(NEED, bothSides, TRACKING, POLICY)
+                        .chargingCurrent()
+                        .amperes())
+                .isCloseTo(14.6953125, within(1e-9));
+        assertThat(ChargerFit.of(NEED, bothSides, TRACKING.withOutputCurrent(Current.amperes(7)), POLICY)
+                        .clipping()
+                        .fraction())
+                .isCloseTo(
+                        SUNSHINE.shareAbove(Irradiance.wattsPerSquareMetre(476.342))
+                                .fraction(),
+                        within(1e-6));
+    }
+
+    @Test
     void clipping() {
         // 7 A · 25.6 V = 179.2 W of 342 W in full sun: all over 523.977 W/m² is lost
         ChargerFit fit = broken(NEED, ONE, TRACKING.withOutputCurrent(Current.amperes(7)));

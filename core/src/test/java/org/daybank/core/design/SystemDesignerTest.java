@@ -99,6 +99,21 @@ class SystemDesignerTest {
     }
 
     @Test
+    void aHeaterIndoorsWarmsFromWhatTheRoomIs() {
+        SystemDesign design = design(LarkspurRidge.BRIEF
+                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null))
+                .withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(-2), null, null)));
+
+        assertThat(SystemDesign.part(design.bank()).heated()).isTrue();
+        // January: −6.1 °C outside, but the room gets no colder than −2 °C: 1.2 W/K · (5 − (−2)) K · 24 h = 201.6 Wh a
+        // day
+        // more than in July, when the room is warmer than the set point
+        assertThat(design.energyBudget().in(Month.JANUARY).standingEnergy().wattHours()
+                        - design.energyBudget().in(Month.JULY).standingEnergy().wattHours())
+                .isCloseTo(201.6, within(1e-9));
+    }
+
+    @Test
     void wishesForAChemistry() {
         for (Chemistry chemistry : Chemistry.values()) {
             SystemDesign design =

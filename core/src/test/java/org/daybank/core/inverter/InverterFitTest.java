@@ -130,6 +130,15 @@ class InverterFitTest {
     }
 
     @Test
+    void aStartWithinTheContinuousRatingMayLastLongerThanAnySurgeListed() {
+        // 1200 VA asked; 60.1 s are longer than the 60 s listed, but the continuous rating lasts for good
+        InverterNeed need = NEED.withPeak(peak(1000, 1200, 1200)).withStartDuration(TimeSpan.seconds(60.1));
+
+        assertThat(InverterFit.of(need, INVERTER, InverterPolicy.standard()).fits())
+                .isTrue();
+    }
+
+    @Test
     void currentAtTheRatingAndNotAtTheLoad() {
         // 105.820106 A at the rating though the loads take far less
         assertBroken(NEED.withBankCurrentLimit(Current.amperes(105)), INVERTER, "bankCurrent", -0.820106 / 105);
