@@ -10,6 +10,8 @@ import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.simulation.Alternator;
+import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
@@ -29,6 +31,9 @@ import org.jspecify.annotations.Nullable;
  * @param service AC service that the loads are made for
  * @param array where the array may stand
  * @param bank where the bank stands
+ * @param shore power at the berth or the camp of a mobile system, which counts in no size but in its hours; absent when there is none
+ * @param alternator of a mobile system, which spares modules but no bank; absent when there is none
+ * @param grid how much a grid-interactive array is to feed
  * @param wishes what is wanted besides
  * @param policy every assumption
  */
@@ -55,6 +60,12 @@ public record DesignBrief(
         @Assumed(source = "the safe guess: an unheated shed")
         BankHousing bank,
 
+        @Nullable ShorePower shore,
+        @Nullable Alternator alternator,
+
+        @Assumed(source = "as much in a year as the loads use")
+        GridWish grid,
+
         @Assumed(source = "none stated") Wishes wishes,
         DesignPolicy policy)
         implements DesignBriefBuilder.With {
@@ -72,6 +83,7 @@ public record DesignBrief(
         service = Objects.requireNonNullElseGet(service, Service::standard);
         array = Objects.requireNonNullElseGet(array, ArrayWish::free);
         bank = Objects.requireNonNullElseGet(bank, BankHousing::standard);
+        grid = Objects.requireNonNullElseGet(grid, GridWish::standard);
         wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);
         policy = Objects.requireNonNullElseGet(policy, DesignPolicy::standard);
         site = site == null && weather != null ? weather.site() : site;
@@ -98,7 +110,22 @@ public record DesignBrief(
                         "policy/system/simulatedYears",
                         "inconsistent",
                         "simulatedYears must be at least 1 where an availability is asked for and there is no weather year")
+                .that(
+                        shore == null || kind == SystemKind.MOBILE,
+                        "shore",
+                        "inconsistent",
+                        "shore power belongs to a mobile system: kind must be mobile")
+                .that(
+                        alternator == null || kind == SystemKind.MOBILE,
+                        "alternator",
+                        "inconsistent",
+                        "an alternator belongs to a mobile system: kind must be mobile")
                 .notEmpty("loads", loads)
+                .that(
+                        kind != SystemKind.GRID_BACKUP || loads == null || loads.stream().anyMatch(Load::essential),
+                        "loads",
+                        "inconsistent",
+                        "no load is essential: a system that backs up the grid is sized for those that are")
                 .that(
                         loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
                         "loads",

@@ -5,6 +5,7 @@ import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.ChargePolicy;
 import org.daybank.core.charger.ChargerPolicy;
+import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.load.LoadPolicy;
 import org.daybank.core.simulation.SimulationPolicy;
@@ -22,6 +23,7 @@ import org.daybank.core.working.Policies;
  * @param array about the array
  * @param charger about charge controllers
  * @param inverter about inverters
+ * @param grid about inverters that feed an array into the grid
  * @param synthetic about weather made up from monthly means
  * @param simulation about the hours
  * @param system about the system as a whole
@@ -35,6 +37,7 @@ public record DesignPolicy(
         ArrayPolicy array,
         ChargerPolicy charger,
         InverterPolicy inverter,
+        GridPolicy grid,
         SyntheticPolicy synthetic,
         SimulationPolicy simulation,
         SystemPolicy system)
@@ -48,7 +51,7 @@ public record DesignPolicy(
      */
     public DesignPolicy {
         Policies.check(
-                DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, synthetic, simulation, system);
+                DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, grid, synthetic, simulation, system);
     }
 
     /** The cited defaults. */

@@ -32,6 +32,8 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.inverter.AcSource;
+import org.daybank.core.inverter.AcSourceBuilder;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterNeed;
 import org.daybank.core.inverter.InverterNeedBuilder;
@@ -39,13 +41,17 @@ import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
+import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.Alternator;
+import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.jspecify.annotations.Nullable;
 
@@ -111,6 +117,7 @@ final class Search {
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
         InverterNeed need = InverterNeedBuilder.builder()
                 .peak(loads.peak())
+                .largestLoad(PeakLoad.ofLargest(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
                 .sineLoads(loads.budget().sineLoads())
                 .service(brief.service())
@@ -120,8 +127,22 @@ final class Search {
                 .hottestAir(brief.site().recordHigh())
                 .elevation(brief.site().elevation())
                 .functions(brief.wishes().inverterFunctions())
+                .acSource(acSource())
                 .build();
         return InverterSelection.of(need, catalog.inverters(), brief.policy().inverter());
+    }
+
+    /** Shore power gives no more than it has; the grid gives what is asked. */
+    private @Nullable AcSource acSource() {
+        ShorePower shore = brief.shore();
+        if (shore != null) {
+            return AcSourceBuilder.builder()
+                    .current(shore.power().dividedBy(brief.service().voltage()))
+                    .build();
+        }
+        return brief.kind() == SystemKind.GRID_BACKUP
+                ? AcSourceBuilder.builder().build()
+                : null;
     }
 
     /** The charging set-points of a bank at the site. */
@@ -336,7 +357,7 @@ final class Search {
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
     Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
-        ArrayNeed need = arrayNeed(chemistry, budget);
+        ArrayNeed need = arrayNeed(voltage, chemistry, budget);
         ArraySize tracking = ArraySize.of(
                 need, trackingYield(module.module()), brief.policy().array());
         if (!tracking.possible()) {
@@ -405,11 +426,22 @@ final class Search {
     /** A module on a bank. */
     private record DirectKey(PvModule module, Voltage voltage, Chemistry chemistry) {}
 
-    private ArrayNeed arrayNeed(Chemistry chemistry, EnergyBudget budget) {
+    /** What an alternator brings spares the array: it counts as if it were drawn less. */
+    private ArrayNeed arrayNeed(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+        Alternator alternator = brief.alternator();
+        Energy brought = alternator == null
+                ? Energy.ZERO
+                : alternator.daily().times(chemistry.trueNominal(voltage));
         return new ArrayNeed(
-                budget.months().stream().map(MonthBudget::dailyEnergy).toList(),
+                budget.months().stream()
+                        .map(month -> less(month.dailyEnergy(), brought))
+                        .toList(),
                 budget.months().stream().map(MonthBudget::afterDark).toList(),
                 chemistry);
+    }
+
+    private static Energy less(Energy drawn, Energy brought) {
+        return drawn.compareTo(brought) <= 0 ? Energy.ZERO : drawn.minus(brought);
     }
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
@@ -441,7 +473,7 @@ final class Search {
             case DIRECT -> directYield(extremesOf(module), layout.nominalVoltage(), chemistry);
         };
         return ArraySize.of(
-                        arrayNeed(chemistry, budget),
+                        arrayNeed(layout.nominalVoltage(), chemistry, budget),
                         moduleYield,
                         brief.policy().array())
                 .withModules(fit.array().modules());

@@ -3,7 +3,6 @@ package org.daybank.core.design;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.KineticWells;
-import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.working.Checks;
 import org.jspecify.annotations.Nullable;
 
@@ -13,7 +12,6 @@ import org.jspecify.annotations.Nullable;
  * @param brief where it stands, what must run, and every assumption
  * @param parts what it is made of
  * @param engine that stands by; absent when there is none
- * @param shore AC from outside; absent when there is none
  * @param wells how the bank seems empty when drawn hard; absent, it gives all it holds at any rate
  */
 @RecordBuilder
@@ -21,7 +19,6 @@ public record SimulationBrief(
         DesignBrief brief,
         SystemParts parts,
         @Nullable EngineRule engine,
-        @Nullable ShorePower shore,
         @Nullable KineticWells wells)
         implements SimulationBriefBuilder.With {
     /**

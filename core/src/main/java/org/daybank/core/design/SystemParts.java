@@ -162,6 +162,8 @@ public record SystemParts(
                 .controller(Objects.requireNonNull(charge))
                 .bank(BankLayout.of(Objects.requireNonNull(store), nominalVoltage, inSeries, parallel))
                 .housing(brief.bank())
+                .shore(brief.shore())
+                .alternator(brief.alternator())
                 .depthOfDischarge(depth)
                 .build();
     }

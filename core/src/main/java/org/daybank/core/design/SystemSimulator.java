@@ -26,7 +26,6 @@ public final class SystemSimulator {
         var system = chosen.parts()
                 .installed(brief, catalog)
                 .withEngine(chosen.engine())
-                .withShore(chosen.shore())
                 .withWells(chosen.wells());
         return Simulator.run(
                 system,

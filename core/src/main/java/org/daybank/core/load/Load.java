@@ -4,7 +4,6 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Month;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Power;
@@ -156,11 +155,7 @@ public record Load(
         if (hourlyFractions != null) {
             return hourlyFractions.get(hour).fraction();
         }
-        List<TimeWindow> daily = Objects.requireNonNull(windows);
-        return IntStream.range(hour * 60, (hour + 1) * 60)
-                        .filter(minute -> daily.stream().anyMatch(window -> window.covers(minute)))
-                        .count()
-                / 60.0;
+        return TimeWindow.share(Objects.requireNonNull(windows), hour);
     }
 
     /** Hours a day in which it is on; the duty cycle not included. */

@@ -2,8 +2,11 @@ package org.daybank.core.load;
 
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.daybank.core.quantity.TimeSpan;
 
 /**
  * A daily window of time, which may run across midnight.
@@ -12,7 +15,8 @@ import java.util.regex.Pattern;
  * @param toMinute minute of the day at which it ends, up to 1440; at or before the first when it runs across midnight
  */
 public record TimeWindow(int fromMinute, int toMinute) {
-    private static final int DAY = 24 * 60;
+    private static final int MINUTES = 60;
+    private static final int DAY = 24 * MINUTES;
     private static final Pattern FORM = Pattern.compile("(\\d{2}:\\d{2})\\s*[-–]\\s*(\\d{2}:\\d{2})");
 
     /**
@@ -55,6 +59,21 @@ public record TimeWindow(int fromMinute, int toMinute) {
         return fromMinute < toMinute
                 ? minute >= fromMinute && minute < toMinute
                 : minute >= fromMinute || minute < toMinute;
+    }
+
+    /** Share of an hour of the day, from 0 to 23, that some windows cover together. */
+    public static double share(List<TimeWindow> windows, int hour) {
+        return IntStream.range(hour * MINUTES, (hour + 1) * MINUTES)
+                        .filter(minute -> windows.stream().anyMatch(window -> window.covers(minute)))
+                        .count()
+                / (double) MINUTES;
+    }
+
+    /** Time of a day that some windows cover together. */
+    public static TimeSpan daily(List<TimeWindow> windows) {
+        return TimeSpan.hours(IntStream.range(0, DAY / MINUTES)
+                .mapToDouble(hour -> share(windows, hour))
+                .sum());
     }
 
     @Override

@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Energy;
  * @param array at its best point, dirt and age and snow reckoned in; where a controller does not track, what it brings to the
  *     bank without a limit
  * @param engine through its charger
- * @param shore through its charger
+ * @param shore through its charger, and what an alternator charged
  * @param served what the loads got
  * @param conversionLoss between bank and loads: inverter and DC wiring
  * @param ownDraw what controllers and heaters took

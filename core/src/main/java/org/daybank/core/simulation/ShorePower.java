@@ -24,7 +24,6 @@ public record ShorePower(
         @Assumed(value = "0.9", least = "0.5", most = "1", sensible = "0.85–0.94", source = "typical data sheets")
         Ratio chargerEfficiency) {
     private static final TimeWindow ALL_DAY = new TimeWindow(0, 24 * 60);
-    private static final int MINUTES = 60;
 
     /**
      * Resolves what was left out.
@@ -38,13 +37,8 @@ public record ShorePower(
         Policies.check(ShorePower.class, power, windows, chargerEfficiency);
     }
 
-    /** Share of an hour of the day, from 0 to 23, in which it is there. */
-    double shareOf(int hour) {
-        int there = 0;
-        for (int minute = hour * MINUTES; minute < (hour + 1) * MINUTES; minute++) {
-            int asked = minute;
-            there += windows.stream().anyMatch(window -> window.covers(asked)) ? 1 : 0;
-        }
-        return (double) there / MINUTES;
+    /** What reaches the bank's side of the charger in an hour of the day. */
+    double watts(int hour) {
+        return power.watts() * chargerEfficiency.fraction() * TimeWindow.share(windows, hour);
     }
 }

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param wells how a bank drawn hard seems empty and recovers; absent, it gives all it holds at any rate
  * @param engine that stands by; absent when there is none
  * @param shore AC from outside; absent when there is none
+ * @param alternator of a vehicle; absent when there is none
  */
 @RecordBuilder
 public record SimulatedSystem(
@@ -48,7 +49,8 @@ public record SimulatedSystem(
         Ratio depthOfDischarge,
         @Nullable KineticWells wells,
         @Nullable EngineRule engine,
-        @Nullable ShorePower shore)
+        @Nullable ShorePower shore,
+        @Nullable Alternator alternator)
         implements SimulatedSystemBuilder.With {
     /**
      * Resolves what was left out.

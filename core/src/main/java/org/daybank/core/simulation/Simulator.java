@@ -32,7 +32,7 @@ public final class Simulator {
     private final HourlyStep step;
     private final DemandTable everything;
     private final DemandTable essentials;
-    private final double[] shoreWatts = new double[HOURS_OF_A_DAY];
+    private final double[] outsideWatts = new double[HOURS_OF_A_DAY];
     private final double controllerWatts;
     private double outage;
 
@@ -56,8 +56,11 @@ public final class Simulator {
                 .times(system.array().stringsOnEach().size())
                 .watts();
         ShorePower shore = system.shore();
-        for (int hour = 0; shore != null && hour < HOURS_OF_A_DAY; hour++) {
-            shoreWatts[hour] = shore.power().watts() * shore.chargerEfficiency().fraction() * shore.shareOf(hour);
+        Alternator alternator = system.alternator();
+        double volts = system.bank().trueNominal().volts();
+        for (int hour = 0; hour < HOURS_OF_A_DAY; hour++) {
+            outsideWatts[hour] =
+                    (shore == null ? 0 : shore.watts(hour)) + (alternator == null ? 0 : alternator.watts(volts, hour));
         }
     }
 
@@ -125,7 +128,7 @@ public final class Simulator {
             double essential = essentials.atBank[month][ofDay];
             double other = Math.max(0, everything.atBank[month][ofDay] - essential);
             boolean ran = step.engineOn;
-            step.step(arrayWatts, own, essential, other, shoreWatts[ofDay]);
+            step.step(arrayWatts, own, essential, other, outsideWatts[ofDay]);
             tally.array[month] += arrayWatts + brought.converted[hour] + brought.clipped[hour];
             tally.controllerLoss += brought.converted[hour];
             tally.clipped += brought.clipped[hour];

@@ -62,7 +62,7 @@ class AvailabilityTest {
         SystemDesign design = design(LarkspurRidge.BRIEF);
 
         Simulation again = SystemSimulator.run(
-                new SimulationBrief(LarkspurRidge.BRIEF, Objects.requireNonNull(design.parts()), null, null, null),
+                new SimulationBrief(LarkspurRidge.BRIEF, Objects.requireNonNull(design.parts()), null, null),
                 Catalog.sample());
 
         assertThat(again.reliability()).isEqualTo(design.availability());
@@ -155,7 +155,7 @@ class AvailabilityTest {
                 .withBattery("BK-9");
 
         assertThatThrownBy(() -> SystemSimulator.run(
-                        new SimulationBrief(LarkspurRidge.BRIEF, parts, null, null, null), Catalog.sample()))
+                        new SimulationBrief(LarkspurRidge.BRIEF, parts, null, null), Catalog.sample()))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("PL-1 is no module of the catalogue")
                 .hasMessageContaining("BK-9 is no battery of the catalogue");

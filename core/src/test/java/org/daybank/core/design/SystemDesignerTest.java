@@ -101,7 +101,7 @@ class SystemDesignerTest {
     @Test
     void aHeaterIndoorsWarmsFromWhatTheRoomIs() {
         SystemDesign design = design(LarkspurRidge.BRIEF
-                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null))
+                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null))
                 .withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(-2), null, null)));
 
         assertThat(SystemDesign.part(design.bank()).heated()).isTrue();

@@ -251,7 +251,8 @@ final class RandomBriefs {
                 odds(0.8) ? null : Voltage.volts(12 << dice.nextInt(3)),
                 chemistries == null ? null : chemistries.stream().distinct().toList(),
                 odds(0.9) ? null : List.of(odds(0.5) ? ControllerFunction.DISPLAY : ControllerFunction.LOAD_OUTPUT),
-                odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER));
+                odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER),
+                null);
     }
 
     private DesignPolicy policy() {
@@ -291,6 +292,7 @@ final class RandomBriefs {
                 .withCharger(new ChargerPolicy(Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05))))
                 .withInverter(InverterPolicy.standard().withMargin(Ratio.of(between(0.1, 0.5))))
                 .withSystem(SystemPolicy.standard()
+                        .withSimulatedYears(0)
                         .withBankCurrent(Current.amperes(between(100, 250)))
                         .withColdSpell(Ratio.of(between(0.3, 0.8))));
     }

@@ -1,0 +1,47 @@
+package org.daybank.core.design;
+
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How much an array is to feed into the grid: so many modules, so much power, or a share of what the loads use in a year; the
+ * first that is given counts.
+ *
+ * @param modules how many; absent when not fixed
+ * @param power of all modules at standard test conditions, at the least; absent when not fixed
+ * @param coverage yearly energy of the array over that of the loads, at the least
+ */
+public record GridWish(
+        @Nullable Integer modules,
+        @Nullable Power power,
+
+        @Assumed(
+                value = "1",
+                least = "0.01",
+                most = "10",
+                sensible = "0.5–1",
+                source = "as much in a year as the loads use: what net metering credits at the most")
+        Ratio coverage) {
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     */
+    public GridWish {
+        coverage = Policies.otherwise(coverage, GridWish.class, "coverage");
+        new Checks()
+                .within("modules", modules, 1, 10_000)
+                .within("power", power, Power.watts(1), Power.kilowatts(10_000))
+                .done();
+        Policies.check(GridWish.class, modules == null ? 1 : modules, power == null ? Power.ZERO : power, coverage);
+    }
+
+    /** As much in a year as the loads use. */
+    public static GridWish standard() {
+        return new GridWish(null, null, null);
+    }
+}

@@ -1,0 +1,46 @@
+package org.daybank.core.simulation;
+
+import java.util.List;
+import org.daybank.core.load.TimeWindow;
+import org.daybank.core.quantity.Charge;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+
+/**
+ * A vehicle's alternator that charges the bank through a DC converter while the engine drives.
+ *
+ * @param current into the bank, at its nominal voltage
+ * @param windows times of day at which the vehicle drives, on a mean day
+ */
+public record Alternator(
+        Current current,
+
+        @Assumed(source = "an hour of driving a day, half in the morning, half in the evening")
+        List<TimeWindow> windows) {
+    private static final List<TimeWindow> CUSTOMARY =
+            List.of(TimeWindow.parse("08:00-08:30"), TimeWindow.parse("17:00-17:30"));
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when the current is absent or not above zero
+     */
+    public Alternator {
+        windows = windows == null ? CUSTOMARY : List.copyOf(windows);
+        new Checks()
+                .required("current", current)
+                .above("current", current, Current.ZERO)
+                .done();
+    }
+
+    /** Into the bank on a mean day. */
+    public Charge daily() {
+        return current.times(TimeWindow.daily(windows));
+    }
+
+    /** Into a bank of so many volts in an hour of the day. */
+    double watts(double volts, int hour) {
+        return current.amperes() * volts * TimeWindow.share(windows, hour);
+    }
+}
