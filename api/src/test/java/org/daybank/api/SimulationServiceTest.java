@@ -59,12 +59,12 @@ class SimulationServiceTest {
     }
 
     @Test
-    void anEngineAndShorePowerHelp() {
+    void anEngineHelps() {
         JsonNode alone = simulation(example).get("reliability");
         JsonNode helped = simulation(
                         with(
                                 "\"parts\"",
-                                "\"engine\": {\"power\": \"3 kW\", \"startBelow\": 0.7, \"stopAbove\": 0.9}, \"shore\": {\"power\": \"20 W\", \"windows\": [\"22:00-05:00\"]}, \"wells\": {\"availableShare\": 0.9, \"perHour\": 2}, \"parts\""))
+                                "\"engine\": {\"power\": \"3 kW\", \"startBelow\": 0.7, \"stopAbove\": 0.9}, \"wells\": {\"availableShare\": 0.9, \"perHour\": 2}, \"parts\""))
                 .get("reliability");
 
         assertThat(helped.get("availability").asDouble())
@@ -83,7 +83,7 @@ class SimulationServiceTest {
                 "'\"series\": 3'  | '\"series\": 0' | /parts/series         | parts.series must be from 1 to 100000 but is 0",
                 "'\"parts\"'      | '\"engine\": {\"power\": \"3 kW\", \"startBelow\": 0.9}, \"parts\"' | /engine/stopAbove | stopAbove must be more than startBelow 0.9 but is 0.8",
                 "'\"parts\"'      | '\"engine\": {}, \"parts\"' | /engine/power | engine.power is missing",
-                "'\"parts\"'      | '\"shore\": {\"power\": \"1 kW\", \"windows\": [\"at night\"]}, \"parts\"' | /shore/windows/0 | as in '18:00-23:00'",
+                "'\"parts\"'      | '\"shore\": {\"power\": \"1 kW\"}, \"parts\"' | /shore | shore power belongs to a mobile system: kind must be mobile",
                 "'\"parts\"'      | '\"wells\": {\"availableShare\": 2, \"perHour\": 1}, \"parts\"' | /wells/availableShare | must be from 0.001 to 0.999 but is 2",
                 "'{\"bank\": '    | '{\"simulation\": {\"initialCharge\": 0.1}, \"bank\": ' | /policy/simulation/initialCharge | must not be below what a depth of discharge of 0.8 leaves, but is 0.1",
                 "'{\"bank\": '    | '{\"system\": {\"simulatedYears\": 101}, \"bank\": ' | /policy/system/simulatedYears | must be at most 100 but is 101",

@@ -8,7 +8,6 @@ import org.daybank.core.design.SystemParts;
 import org.daybank.core.design.SystemSimulator;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.KineticWells;
-import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.simulation.Simulation;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +17,6 @@ import org.jspecify.annotations.Nullable;
  * @param brief where it stands, what must run, and every assumption
  * @param parts what it is made of
  * @param engine generator that stands by; absent when there is none
- * @param shore AC from outside; absent when there is none
  * @param wells how the bank seems empty when drawn hard; absent, it gives all it holds at any rate
  * @param catalog the products on offer; the bundled sample when absent
  */
@@ -26,13 +24,12 @@ public record SimulationRequest(
         @Inline DesignBrief brief,
         SystemParts parts,
         @Nullable EngineRule engine,
-        @Nullable ShorePower shore,
         @Nullable KineticWells wells,
         @Nullable Catalog catalog) {
 
     /** Asks the library. */
     public Simulation answer() {
         return SystemSimulator.run(
-                new SimulationBrief(brief, parts, engine, shore, wells), catalog == null ? Catalog.sample() : catalog);
+                new SimulationBrief(brief, parts, engine, wells), catalog == null ? Catalog.sample() : catalog);
     }
 }

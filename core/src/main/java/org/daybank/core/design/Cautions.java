@@ -11,9 +11,12 @@ import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.inverter.StringInverterFit;
+import org.daybank.core.inverter.UnitStrings;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Mass;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Caution;
@@ -44,18 +47,104 @@ final class Cautions {
             return List.of();
         }
         Cautions all = new Cautions(design);
-        BankFit bank = SystemDesign.part(design.bank());
-        BankLayout layout = SystemDesign.part(bank.layout());
-        all.bank(layout);
-        if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
-            all.leadAcid(layout, bank);
-        } else {
-            all.lithium(bank);
+        BankFit bank = design.bank();
+        if (bank != null) {
+            all.onBank(bank);
         }
-        all.array(SystemDesign.part(design.array()), SystemDesign.part(design.moduleExtremes()));
-        all.inverter();
+        GridFeed feed = design.grid();
+        if (feed != null) {
+            all.feed(feed, SystemDesign.part(design.moduleExtremes()));
+        }
+        switch (design.brief().kind()) {
+            case STAND_ALONE -> {}
+            case MOBILE -> all.mobile();
+            case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
+        }
         all.system();
         return List.copyOf(all.cautions);
+    }
+
+    private void onBank(BankFit bank) {
+        BankLayout layout = SystemDesign.part(bank.layout());
+        bank(layout);
+        if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
+            leadAcid(layout, bank);
+        } else {
+            lithium(bank);
+        }
+        ArrayLayout array = SystemDesign.part(design.array());
+        arrayVoltage(
+                SystemDesign.part(design.moduleExtremes()).coldestOpenCircuit(array.series()), "array to controller");
+        array("array to controller", array.shortCircuitCurrent(), array.power());
+        if (array.stringFuses()) {
+            stringFuses(array.stringsOnEach().get(0));
+        }
+        inverter();
+    }
+
+    /** An array that feeds the grid. */
+    private void feed(GridFeed feed, ModuleExtremes extremes) {
+        StringInverterFit strings = feed.stringInverters();
+        int longest = strings == null
+                ? 1
+                : strings.units().stream().mapToInt(UnitStrings::longest).max().orElse(1);
+        int together = strings == null
+                ? 1
+                : strings.units().stream()
+                        .mapToInt(UnitStrings::mostStrings)
+                        .max()
+                        .orElse(1);
+        String circuit = strings == null ? "module to microinverter" : "array to inverter";
+        arrayVoltage(extremes.coldestOpenCircuit(longest), circuit);
+        array(circuit, extremes.module().shortCircuitCurrent().times(together), feed.arrayPower());
+        if (strings != null && strings.stringFuses()) {
+            stringFuses(together);
+        }
+        if (strings != null) {
+            storedCharge(strings.product());
+        }
+    }
+
+    private void grid() {
+        add(
+                "backfeed",
+                Severity.DANGER,
+                "inverter to grid",
+                "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the grid operator agree before it is switched on.",
+                "A service fed by an array or a bank is live from two sides: opening the main switch alone does not make it dead.");
+        if (design.brief().kind() == SystemKind.GRID_BACKUP) {
+            add(
+                    "backupPanel",
+                    Severity.DANGER,
+                    "essential loads panel",
+                    "Keep neutral and earth of the panel as the inverter's maker shows for both modes; lock the grid out by the inverter's own transfer or a listed switch.",
+                    "While the grid is away the panel stays live from the bank; a second path to the grid would feed the street.");
+        }
+    }
+
+    private void mobile() {
+        if (design.brief().shore() != null) {
+            add(
+                    "shoreConnection",
+                    Severity.DANGER,
+                    "shore inlet",
+                    "Use an inlet with residual-current protection, an isolation transformer on boats, and unplug at the post first, at the vehicle last.",
+                    "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not bond neutral to earth a second time.");
+        }
+        add(
+                "vehicle",
+                Severity.WARNING,
+                "bank",
+                "Bolt batteries and modules down for braking and crash; fuse every cable that leaves the bank within a hand's breadth of it.",
+                "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current through the body.");
+        if (design.brief().alternator() != null) {
+            add(
+                    "alternatorLimit",
+                    Severity.WARNING,
+                    "alternator",
+                    "Charge through a DC converter that limits current and stops when the management system opens.",
+                    "An alternator feeds an empty lithium bank with all it has and burns; cut off under load its voltage surge destroys electronics.");
+        }
     }
 
     private void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
@@ -192,40 +281,43 @@ final class Cautions {
         }
     }
 
-    private void array(ArrayLayout array, ModuleExtremes extremes) {
-        Voltage coldest = extremes.coldestOpenCircuit(array.series());
+    private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
             add(
                     "arrayVoltage",
                     Severity.DANGER,
-                    "array to controller",
+                    circuit,
                     "Cover the modules or wait for night before touching conductors; use only parts rated for this DC voltage.",
                     "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there is light.",
                     coldest);
         }
+    }
+
+    private void stringFuses(int strings) {
+        add(
+                "stringFuses",
+                Severity.WARNING,
+                "string",
+                "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
+                "%s strings in parallel can feed more into a faulty one than its modules stand.",
+                strings);
+    }
+
+    private void array(String circuit, Current shortCircuit, Power power) {
         add(
                 "connectorsUnderLoad",
                 Severity.DANGER,
-                "array to controller",
+                circuit,
                 "Open the array disconnect first; use connectors of one make and type.",
                 "A connector pulled apart under %s draws an arc that does not go out.",
-                array.shortCircuitCurrent());
+                shortCircuit);
         add(
                 "arrayFaults",
                 Severity.WARNING,
-                "array to controller",
+                circuit,
                 "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
                 "Damaged insulation in a %s array feeds a fault that no fuse may clear.",
-                array.power());
-        if (array.stringFuses()) {
-            add(
-                    "stringFuses",
-                    Severity.WARNING,
-                    "string",
-                    "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
-                    "%s strings in parallel can feed more into a faulty one than its modules stand.",
-                    array.stringsOnEach().get(0));
-        }
+                power);
         add(
                 "windAndSnow",
                 Severity.WARNING,
@@ -237,7 +329,7 @@ final class Cautions {
             add(
                     "lightning",
                     Severity.WARNING,
-                    "array to controller",
+                    circuit,
                     "Plan surge protective devices at both ends of the run, and bonding of frames.",
                     "With a run of %s at a height of %s a stroke nearby destroys controller and loads.",
                     design.brief().array().cableLength(),
@@ -255,13 +347,17 @@ final class Cautions {
                 "AC output",
                 "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator or shore power is connected.",
                 "Without the bond no residual-current device trips; with two, currents run where none should.");
+        storedCharge(design.inverter().product());
+    }
+
+    private void storedCharge(String product) {
         add(
                 "storedCharge",
                 Severity.WARNING,
                 "inverter",
-                "Disconnect the bank, wait as the maker says and measure before opening; pre-charge where the maker asks for it.",
-                "The capacitors of %s stay charged after switching off, and spark when the bank is connected.",
-                design.inverter().product());
+                "Disconnect the source, wait as the maker says and measure before opening; pre-charge where the maker asks for it.",
+                "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
+                product);
     }
 
     private void system() {
@@ -271,7 +367,7 @@ final class Cautions {
                 "all circuits",
                 "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
                 "Figures here are preliminary: they choose parts that fit each other, not the installation.");
-        if (design.brief().bank().location() == BankLocation.INDOORS) {
+        if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
             add(
                     "bankIndoors",
                     Severity.NOTICE,

@@ -122,7 +122,9 @@ public record DesignBrief(
                         "an alternator belongs to a mobile system: kind must be mobile")
                 .notEmpty("loads", loads)
                 .that(
-                        kind != SystemKind.GRID_BACKUP || loads == null || loads.stream().anyMatch(Load::essential),
+                        kind != SystemKind.GRID_BACKUP
+                                || loads == null
+                                || loads.stream().anyMatch(Load::essential),
                         "loads",
                         "inconsistent",
                         "no load is essential: a system that backs up the grid is sized for those that are")

@@ -51,7 +51,18 @@ public record DesignPolicy(
      */
     public DesignPolicy {
         Policies.check(
-                DesignPolicy.class, load, bank, charge, sun, array, charger, inverter, grid, synthetic, simulation, system);
+                DesignPolicy.class,
+                load,
+                bank,
+                charge,
+                sun,
+                array,
+                charger,
+                inverter,
+                grid,
+                synthetic,
+                simulation,
+                system);
     }
 
     /** The cited defaults. */

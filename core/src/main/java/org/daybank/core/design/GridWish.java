@@ -42,6 +42,6 @@ public record GridWish(
 
     /** As much in a year as the loads use. */
     public static GridWish standard() {
-        return new GridWish(null, null, null);
+        return new GridWish(null, null, Policies.otherwise(null, GridWish.class, "coverage"));
     }
 }

@@ -429,9 +429,7 @@ final class Search {
     /** What an alternator brings spares the array: it counts as if it were drawn less. */
     private ArrayNeed arrayNeed(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
         Alternator alternator = brief.alternator();
-        Energy brought = alternator == null
-                ? Energy.ZERO
-                : alternator.daily().times(chemistry.trueNominal(voltage));
+        Energy brought = alternator == null ? Energy.ZERO : alternator.daily().times(chemistry.trueNominal(voltage));
         return new ArrayNeed(
                 budget.months().stream()
                         .map(month -> less(month.dailyEnergy(), brought))

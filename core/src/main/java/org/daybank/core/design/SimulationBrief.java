@@ -19,8 +19,7 @@ public record SimulationBrief(
         DesignBrief brief,
         SystemParts parts,
         @Nullable EngineRule engine,
-        @Nullable KineticWells wells)
-        implements SimulationBriefBuilder.With {
+        @Nullable KineticWells wells) implements SimulationBriefBuilder.With {
     /**
      * Refuses what is missing.
      *

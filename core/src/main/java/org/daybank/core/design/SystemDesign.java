@@ -13,6 +13,7 @@ import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
@@ -49,6 +50,9 @@ import org.jspecify.annotations.Nullable;
  * @param parts by their model codes: what a simulation of the same system asks for
  * @param availability what the hours of one or many years show; absent when none were run
  * @param frontier of the designs simulated for an availability that was asked for, those that no cheaper one is as available as
+ * @param grid an array that feeds the grid without a bank
+ * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen: ranked or rejected
+ * @param essentialPanel what backing up the essential loads alone spares
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
  * @param batteries every battery of the catalogue: ranked or rejected
@@ -77,11 +81,15 @@ public record SystemDesign(
         @Nullable SystemParts parts,
         @Nullable Reliability availability,
         List<FrontierPoint> frontier,
+        @Nullable GridFeed grid,
+        @Nullable GridInverterSelection gridInverters,
+        @Nullable EssentialPanel essentialPanel,
         List<Finding> checks,
         List<Alternative> alternatives,
         @Nullable BankSelection batteries,
         @Nullable ChargerSelection controllers,
-        @Nullable InverterSelection inverters) {
+        @Nullable InverterSelection inverters)
+        implements SystemDesignBuilder.With {
     /** Keeps copies. */
     public SystemDesign {
         missing = List.copyOf(missing);
@@ -103,6 +111,9 @@ public record SystemDesign(
         }
         if (moduleExtremes != null && monthlyBalance != null) {
             working.all(monthlyBalance.working()).all(moduleExtremes.working());
+        }
+        if (gridInverters != null) {
+            working.all(gridInverters.working());
         }
         if (chargeSettings != null) {
             working.all(chargeSettings.working());

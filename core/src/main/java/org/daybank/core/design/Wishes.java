@@ -1,5 +1,6 @@
 package org.daybank.core.design;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 import org.daybank.core.bank.Chemistry;
@@ -21,12 +22,14 @@ import org.jspecify.annotations.Nullable;
  * @param availability least share of the hours in which every load gets all it asks, as simulation shows it; absent when
  *     keeping the rules is enough
  */
+@RecordBuilder
 public record Wishes(
         @Nullable Voltage nominalVoltage,
         @Assumed(source = "every chemistry may be offered") List<Chemistry> chemistries,
         @Assumed(source = "none asked for") List<ControllerFunction> controllerFunctions,
         @Assumed(source = "none asked for") List<InverterFunction> inverterFunctions,
-        @Nullable Ratio availability) {
+        @Nullable Ratio availability)
+        implements WishesBuilder.With {
     /** The nominal voltages that banks are built for, lowest first. */
     static final List<Voltage> VOLTAGES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
 

@@ -78,8 +78,7 @@ public record InverterFit(
         Ratio left = inverter.heatFactor(need.hottestAir()).times(policy.altitudeFactor(need.elevation()));
         Power power = inverter.power().times(left).times(stack.shareOnLine());
         ApparentPower apparent = inverter.apparentPower().times(left).times(stack.shareOnLine());
-        ApparentPower surge =
-                larger(inverter.surge().over(need.startDuration()).times(stack.shareOnLine()), apparent);
+        ApparentPower surge = larger(inverter.surge().over(need.startDuration()).times(stack.shareOnLine()), apparent);
         int onLine = stack.unitsOnLine(Math.max(
                 units(demand.power().watts(), power.watts()),
                 Math.max(

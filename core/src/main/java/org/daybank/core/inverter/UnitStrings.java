@@ -23,12 +23,12 @@ public record UnitStrings(int units, int modules, Power power, List<TrackerStrin
     }
 
     /** Strings on the fullest tracker. */
-    int mostStrings() {
+    public int mostStrings() {
         return trackers.stream().mapToInt(TrackerStrings::strings).max().orElse(0);
     }
 
     /** The longest string. */
-    int longest() {
+    public int longest() {
         return trackers.stream().mapToInt(TrackerStrings::series).max().orElse(0);
     }
 

@@ -1,0 +1,59 @@
+package org.daybank.core.design;
+
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.load.Load;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+
+/**
+ * The job for a house on the grid whose essential loads a bank carries while the grid is away: inverter, bank and array are sized
+ * as if the panel of the essential loads stood alone, the inverter besides for taking the grid in.
+ */
+final class BackupDesigner {
+    private BackupDesigner() {}
+
+    static SystemDesign design(DesignBrief brief, Catalog catalog) {
+        List<Load> essentials = brief.loads().stream().filter(Load::essential).toList();
+        SystemDesign panel = BankDesigner.design(brief.withLoads(essentials), catalog);
+        if (!panel.complete()) {
+            return panel.withBrief(brief);
+        }
+        SystemDesign whole = BankDesigner.design(
+                brief.withPolicy(brief.policy()
+                                .withSystem(brief.policy().system().withSimulatedYears(0)))
+                        .withWishes(brief.wishes().withAvailability(null)),
+                catalog);
+        return panel.withBrief(brief).withEssentialPanel(compare(essentials, panel, whole));
+    }
+
+    private static EssentialPanel compare(List<Load> essentials, SystemDesign panel, SystemDesign whole) {
+        List<String> names = essentials.stream().map(Load::name).toList();
+        Energy bank = bank(panel).ratedEnergy();
+        Power array = SystemDesign.part(panel.array()).power();
+        Money price = SystemDesign.part(panel.billOfMaterials()).total();
+        if (!whole.complete()) {
+            return new EssentialPanel(names, bank, array, price, null, null, null, null, null);
+        }
+        Energy wholeBank = bank(whole).ratedEnergy();
+        Power wholeArray = SystemDesign.part(whole.array()).power();
+        return new EssentialPanel(
+                names,
+                bank,
+                array,
+                price,
+                wholeBank,
+                wholeArray,
+                SystemDesign.part(whole.billOfMaterials()).total(),
+                Ratio.of(1 - bank.dividedBy(wholeBank)),
+                Ratio.of(1 - array.dividedBy(wholeArray)));
+    }
+
+    private static BankLayout bank(SystemDesign design) {
+        return Objects.requireNonNull(SystemDesign.part(design.bank()).layout());
+    }
+}

@@ -1,0 +1,137 @@
+package org.daybank.core.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.array.ArraySize;
+import org.daybank.core.bank.BankCapacity;
+import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.load.Load;
+import org.daybank.core.load.Supply;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.jspecify.annotations.Nullable;
+
+/** Rules across the parts of a system on a bank that do not rule a design out but should be known. */
+final class BankChecks {
+    private BankChecks() {}
+
+    static List<Finding> of(
+            DesignBrief brief,
+            Candidate chosen,
+            ChargerFit charger,
+            ChargeSettings settings,
+            Steering.@Nullable Outcome outcome) {
+        List<Finding> checks = new ArrayList<>();
+        brief.loads().stream()
+                .filter(load -> load.supply() == Supply.DC)
+                .forEach(load -> checkSupply(load, settings, checks));
+        Current least = chosen.layout().minimumChargeCurrent();
+        if (least.amperes() > 0) {
+            checks.add(Finding.atLeast(
+                    "minimumChargeCurrent",
+                    charger.chargingCurrent(),
+                    least,
+                    "In full sun %s flow into the bank; it stays healthy with %s. A bank charged more slowly wants a generator or fewer days of autonomy.",
+                    charger.chargingCurrent(),
+                    least));
+        }
+        Ratio worn = wornDepth(brief, chosen);
+        checks.add(Finding.that(
+                "wornDepth",
+                worn.compareTo(Ratio.ONE) <= 0,
+                "Once the bank is worn to %s of its capacity, the autonomy takes %s of what it then holds.",
+                brief.policy().bank().endOfLifeFraction(),
+                worn));
+        TimeSpan recovery = recovery(chosen);
+        TimeSpan longest = brief.policy().system().longestRecovery();
+        checks.add(
+                recovery == null
+                        ? Finding.that(
+                                "recovery",
+                                false,
+                                "In the design month the array has no surplus to refill the bank from its deepest discharge.")
+                        : Finding.atMost(
+                                "recovery",
+                                recovery,
+                                longest,
+                                "In the design month the array takes %s to refill the bank from its deepest discharge; more than %s wants a larger array or a generator.",
+                                recovery,
+                                longest));
+        if (outcome != null) {
+            checks.addAll(outcome.simulation().checks());
+            Ratio asked = brief.wishes().availability();
+            if (asked != null) {
+                checks.add(reached(asked, outcome));
+            }
+        }
+        return checks;
+    }
+
+    private static Finding reached(Ratio asked, Steering.Outcome outcome) {
+        Ratio availability = outcome.simulation().reliability().availability();
+        return Finding.that(
+                "availability",
+                outcome.reached(),
+                outcome.reached()
+                        ? "Every load gets all it asks in %s of the hours; %s was asked for. Designs simulated: %s."
+                        : "Every load gets all it asks in %s of the hours; %s was asked for and not reached. Designs simulated: %s; a higher limit (policy mostSimulated), other products or a generator may reach it.",
+                availability,
+                asked,
+                outcome.simulated());
+    }
+    /** Whether a DC load runs on the bank's own voltage, from the disconnect to charging on the coldest day. */
+    private static void checkSupply(Load load, ChargeSettings settings, List<Finding> checks) {
+        Voltage highest = load.highestSupply();
+        if (highest != null) {
+            checks.add(Finding.atMost(
+                    "highestSupply",
+                    settings.absorptionWhenCold(),
+                    highest,
+                    "Charging on the coldest day lifts the bus to %s; %s withstands %s. Where it does not, it needs a DC converter.",
+                    settings.absorptionWhenCold(),
+                    load.name(),
+                    highest));
+        }
+        Voltage lowest = load.lowestSupply();
+        if (lowest != null) {
+            checks.add(Finding.atLeast(
+                    "lowestSupply",
+                    settings.disconnect(),
+                    lowest,
+                    "Before the disconnect the bus falls to %s; %s runs from %s. Where it does not, it needs a DC converter.",
+                    settings.disconnect(),
+                    load.name(),
+                    lowest));
+        }
+    }
+    /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */
+    private static Ratio wornDepth(DesignBrief brief, Candidate chosen) {
+        BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
+        double left =
+                chosen.layout().capacityAt(capacity.demand().runningCurrent()).ampereHours()
+                        * capacity.temperatureFactor().fraction()
+                        * brief.policy().bank().endOfLifeFraction().fraction();
+        return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
+    }
+    /** Time to refill the deepest discharge from the surplus of the design month. */
+    static @Nullable TimeSpan recovery(Candidate chosen) {
+        ArraySize.MonthlyYield month = chosen.size().inDesignMonth();
+        double surplus = month.yield().wattHours() - month.need().wattHours();
+        if (surplus <= 0) {
+            return null;
+        }
+        Chemistry chemistry = chosen.layout().battery().chemistry();
+        double emptied = Objects.requireNonNull(chosen.bank().capacity())
+                        .autonomyCharge()
+                        .times(chemistry.trueNominal(chosen.nominalVoltage()))
+                        .wattHours()
+                / chemistry.traits().energyEfficiency().fraction();
+        return TimeSpan.days(emptied / surplus);
+    }
+}

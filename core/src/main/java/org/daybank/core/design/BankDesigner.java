@@ -1,0 +1,187 @@
+package org.daybank.core.design;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.daybank.core.array.ChargePath;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.bank.Ventilation;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.LoadProfile;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.Simulation;
+import org.daybank.core.sun.IrradianceDistribution;
+import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.jspecify.annotations.Nullable;
+
+/** The job for systems on a bank: loads, bank, array, controller, inverter, proof. */
+final class BankDesigner {
+    private BankDesigner() {}
+
+    /** The cheapest complete design at the lowest bus voltage that does, with the cheapest of other voltages and chemistries beside it. */
+    static SystemDesign design(DesignBrief brief, Catalog catalog) {
+        LoadProfile loads = brief.profile();
+        MonthlySun sun = ArraySun.of(brief, loads);
+        IrradianceDistribution sunshine = ArraySun.spread(brief, sun.plane());
+        Draft draft = Draft.of(brief, new Search(brief, catalog, loads, sunshine));
+        if (draft.chosen().isEmpty()) {
+            return incomplete(draft, catalog, loads, sun);
+        }
+        Ratio availability = brief.wishes().availability();
+        if (!Proof.wanted(brief)) {
+            return tell(draft, catalog, loads, sun, null);
+        }
+        Proof proof = new Proof(brief, catalog, sun.plane());
+        if (availability == null) {
+            Simulation run = proof.of(draft.chosen().orElseThrow());
+            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()));
+        }
+        return new Steering(
+                        draft,
+                        larger -> Draft.of(larger, new Search(larger, catalog, larger.profile(), sunshine)),
+                        proof::of,
+                        sun.plane())
+                .climb(availability)
+                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome))
+                .orElseThrow();
+    }
+
+    private static SystemDesign incomplete(Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun) {
+        return SystemDesignBuilder.builder()
+                .brief(draft.brief())
+                .complete(false)
+                .missing(passedOver(draft, catalog, loads))
+                .sun(sun)
+                .energyBudget(loads.budget())
+                .checks(List.of())
+                .frontier(List.of())
+                .alternatives(List.of())
+                .build();
+    }
+
+    private static List<NominalVoltage.PassedOver> passedOver(Draft draft, Catalog catalog, LoadProfile loads) {
+        return draft.without().stream()
+                .map(voltage -> new NominalVoltage.PassedOver(
+                        voltage, obstacles(draft.search(), draft.brief(), catalog, loads, voltage)))
+                .toList();
+    }
+
+    private static SystemDesign tell(
+            Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun, Steering.@Nullable Outcome outcome) {
+        DesignBrief brief = draft.brief();
+        Search search = draft.search();
+        Candidate chosen = draft.chosen().orElseThrow();
+        Voltage voltage = chosen.nominalVoltage();
+        BankLayout layout = chosen.layout();
+        Chemistry chemistry = layout.battery().chemistry();
+        EnergyBudget budget = chosen.budget();
+        ModuleExtremes extremes = ModuleExtremes.of(
+                chosen.charger().array().module(), brief.site(), brief.policy().array());
+        ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
+                .map(offer -> ChargerSelection.of(
+                        search.chargerNeed(voltage, chemistry, layout),
+                        offer,
+                        catalog.controllers(),
+                        brief.policy().charger()))
+                .orElseThrow();
+        ChargerFit charger = controllers.ranked().stream()
+                .filter(fit -> fit.product().equals(chosen.charger().product()))
+                .findFirst()
+                .orElse(chosen.charger());
+        return SystemDesignBuilder.builder()
+                .brief(brief)
+                .complete(true)
+                .missing(List.of())
+                .sun(sun)
+                .energyBudget(budget)
+                .nominalVoltage(new NominalVoltage(voltage, passedOver(draft, catalog, loads)))
+                .bank(chosen.bank())
+                .array(charger.array())
+                .moduleExtremes(extremes)
+                .charger(charger)
+                .inverter(chosen.inverter())
+                .monthlyBalance(chosen.size())
+                .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
+                .recovery(BankChecks.recovery(chosen))
+                .chargeSettings(search.settings(voltage, chemistry))
+                .ventilation(Ventilation.of(layout).orElse(null))
+                .billOfMaterials(chosen.bill())
+                .checks(BankChecks.of(brief, chosen, charger, search.settings(voltage, chemistry), outcome))
+                .parts(SystemParts.of(chosen, sun.plane()))
+                .availability(outcome == null ? null : outcome.simulation().reliability())
+                .frontier(outcome == null ? List.of() : outcome.frontier())
+                .alternatives(alternatives(
+                        chosen, draft.complete(), brief.policy().system().alternatives()))
+                .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
+                .controllers(controllers)
+                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry))
+                .build();
+    }
+
+    /** Of the controller chosen where it tracks, else of a typical one. */
+    private static Ratio trackingEfficiency(DesignBrief brief, ChargerFit charger) {
+        return charger.controller().kind().path() == ChargePath.TRACKING
+                ? charger.controller().efficiency()
+                : brief.policy().array().chargerEfficiency();
+    }
+
+    private static List<Alternative> alternatives(Candidate chosen, List<Candidate> complete, int most) {
+        return complete.stream()
+                .filter(candidate -> !candidate.equals(chosen))
+                .sorted(Comparator.comparing(Candidate::price))
+                .limit(most)
+                .map(candidate -> new Alternative(
+                        candidate.nominalVoltage(),
+                        candidate.layout().battery().chemistry(),
+                        candidate.charger().controller().kind(),
+                        candidate.bill(),
+                        candidate.price().plus(chosen.price().times(-1))))
+                .toList();
+    }
+
+    /** Why nothing is complete at a voltage: the rules that the nearest inverter, battery or controller breaks. */
+    private static List<Finding> obstacles(
+            Search search, DesignBrief brief, Catalog catalog, LoadProfile loads, Voltage voltage) {
+        Chemistry chemistry = brief.wishes().chemistries().get(0);
+        if (loads.needsInverter()) {
+            var inverters = search.inverters(voltage, chemistry);
+            if (inverters.ranked().isEmpty()) {
+                return NearestMiss.of("inverter", NearestMiss.without(inverters.rejected(), "nominalVoltage"));
+            }
+        }
+        BankSelection banks = search.batteries(voltage, null, Power.ZERO);
+        List<Rejection> unusable = Stream.concat(
+                        banks.rejected().stream(),
+                        banks.ranked().stream()
+                                .filter(fit -> !brief.wishes()
+                                        .chemistries()
+                                        .contains(fit.battery().chemistry()))
+                                .map(fit -> new Rejection(fit.product(), List.of())))
+                .toList();
+        if (unusable.size() == catalog.batteries().size()) {
+            return NearestMiss.of("battery", NearestMiss.without(banks.rejected(), "seriesCount"));
+        }
+        if (search.offers(voltage, chemistry, loads.budget()).isEmpty()) {
+            return List.of(
+                    Finding.that(
+                            "array",
+                            false,
+                            "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
+        }
+        return List.of(Finding.that(
+                "chargeController",
+                false,
+                "No charge controller with any module of the catalogue fits a %s bank of the chemistries asked for.",
+                voltage));
+    }
+}

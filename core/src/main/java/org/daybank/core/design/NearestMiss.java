@@ -1,0 +1,55 @@
+package org.daybank.core.design;
+
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Sentence;
+
+/** Of products that do not fit, the one that comes nearest, and why it does not. */
+final class NearestMiss {
+    private NearestMiss() {}
+
+    /** The broken rules of a product, led by its name. */
+    static List<Finding> named(Rejection rejection) {
+        return rejection.broken().stream()
+                .map(finding -> new Finding(
+                        finding.rule(),
+                        false,
+                        finding.actual(),
+                        finding.limit(),
+                        finding.margin(),
+                        Sentence.of("The nearest, %s: %s", rejection.product(), finding.sentence())))
+                .toList();
+    }
+
+    /** Products that break a rule, such as that of the voltage, are no near misses. */
+    static List<Rejection> without(List<Rejection> rejected, String rule) {
+        return rejected.stream().filter(rejection -> !breaks(rejection, rule)).toList();
+    }
+
+    /** The rules that the nearest of the rejected breaks; that there is none, where nothing was rejected. */
+    static List<Finding> of(String part, List<Rejection> rejected) {
+        return rejected.stream()
+                // a battery of unknown capacity is not held against every rule: it only seems near
+                .min(Comparator.comparing((Rejection rejection) -> breaks(rejection, "capacityInTheCold"))
+                        .thenComparing(rejection -> rejection.broken().size())
+                        .thenComparing(NearestMiss::worstMargin, Comparator.reverseOrder()))
+                .map(NearestMiss::named)
+                .filter(broken -> !broken.isEmpty())
+                .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
+    }
+
+    private static boolean breaks(Rejection rejection, String rule) {
+        return rejection.broken().stream().anyMatch(finding -> finding.rule().equals(rule));
+    }
+
+    /** Signed room to the limit of the rule that is broken the furthest. */
+    private static double worstMargin(Rejection rejection) {
+        return rejection.broken().stream()
+                .mapToDouble(finding ->
+                        finding.margin() == null ? 0 : finding.margin().fraction())
+                .min()
+                .orElse(0);
+    }
+}
