@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.load.Load;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
@@ -12,21 +13,27 @@ import org.daybank.core.quantity.Ratio;
 
 /**
  * The job for a house on the grid whose essential loads a bank carries while the grid is away: inverter, bank and array are sized
- * as if the panel of the essential loads stood alone, the inverter besides for taking the grid in.
+ * as if the panel of the essential loads stood alone, the inverter besides for taking the grid in. The hours are not run: how
+ * long the grid stays away is not known.
  */
 final class BackupDesigner {
+    private static final Current ANY_CURRENT = Current.amperes(2000);
+
     private BackupDesigner() {}
 
     static SystemDesign design(DesignBrief brief, Catalog catalog) {
         List<Load> essentials = brief.loads().stream().filter(Load::essential).toList();
-        SystemDesign panel = BankDesigner.design(brief.withLoads(essentials), catalog);
+        DesignBrief unproved = brief.withPolicy(
+                brief.policy().withSystem(brief.policy().system().withSimulatedYears(0)));
+        SystemDesign panel = BankDesigner.design(unproved.withLoads(essentials).withWeather(null), catalog);
         if (!panel.complete()) {
             return panel.withBrief(brief);
         }
+        // the whole house is there for comparison: no cable is laid for it, so that its current has no limit
         SystemDesign whole = BankDesigner.design(
-                brief.withPolicy(brief.policy()
-                                .withSystem(brief.policy().system().withSimulatedYears(0)))
-                        .withWishes(brief.wishes().withAvailability(null)),
+                unproved.withWeather(null)
+                        .withPolicy(unproved.policy()
+                                .withSystem(unproved.policy().system().withBankCurrent(ANY_CURRENT))),
                 catalog);
         return panel.withBrief(brief).withEssentialPanel(compare(essentials, panel, whole));
     }

@@ -120,6 +120,11 @@ public record DesignBrief(
                         "alternator",
                         "inconsistent",
                         "an alternator belongs to a mobile system: kind must be mobile")
+                .that(
+                        wishes.availability() == null || kind == SystemKind.STAND_ALONE || kind == SystemKind.MOBILE,
+                        "wishes/availability",
+                        "inconsistent",
+                        "an availability can be asked for where there is no grid: kind must be standAlone or mobile")
                 .notEmpty("loads", loads)
                 .that(
                         kind != SystemKind.GRID_BACKUP

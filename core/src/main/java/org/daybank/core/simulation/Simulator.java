@@ -7,6 +7,7 @@ import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.load.kernel.DemandTable;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.working.Checks;
@@ -186,12 +187,20 @@ public final class Simulator {
     private List<Finding> checks(List<SimulatedYear> years) {
         List<Finding> checks = new ArrayList<>();
         int below = years.stream().mapToInt(SimulatedYear::daysBelowPublished).sum();
-        checks.add(Finding.that(
-                "capacityInTheCold",
-                below == 0,
-                "On %s days the bank was colder than %s, below which nothing is published about its capacity: that of the coldest published temperature was taken; its data sheet is needed.",
-                below,
-                system.bank().battery().capacityByTemperature().coldest()));
+        Temperature coldest = system.bank().battery().capacityByTemperature().coldest();
+        checks.add(
+                below == 0
+                        ? Finding.that(
+                                "capacityInTheCold",
+                                true,
+                                "The bank was never colder than %s, down to which its capacity is published.",
+                                coldest)
+                        : Finding.that(
+                                "capacityInTheCold",
+                                false,
+                                "On %s days the bank was colder than %s, below which nothing is published about its capacity: that of the coldest published temperature was taken; its data sheet is needed.",
+                                below,
+                                coldest));
         EngineRule engine = system.engine();
         if (engine != null) {
             checks.add(engineStops(engine));
