@@ -57,7 +57,7 @@ class SearchProperties {
         return Combinators.combine(Arbitraries.longs(), some, some, some, some).as(CatalogueGenerator::of);
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 120, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
     void findsWhatEveryCombinationFinds(@ForAll("briefs") DesignBrief brief, @ForAll("shelves") Catalog shelf) {
         List<EveryCombination.Found> all = EveryCombination.of(brief, shelf);
         Optional<EveryCombination.Found> first = all.stream()
