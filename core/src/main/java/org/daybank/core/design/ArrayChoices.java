@@ -199,7 +199,7 @@ final class ArrayChoices {
                 ChargeController controller = offered.controller();
                 double count = count(offered.outputWatts(), watts);
                 if (count <= controller.mostInParallel()
-                        && price + (long) count * controller.price().minorUnits() < limit.getAsLong()
+                        && price + ((long) count) * controller.price().minorUnits() < limit.getAsLong()
                         && mayString(choice, controller)) {
                     visitor.look(choice, controller);
                 }
