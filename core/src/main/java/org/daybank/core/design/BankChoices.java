@@ -30,6 +30,9 @@ final class BankChoices {
     /** A bound is this much lower than reckoned, for rounding. */
     private static final double CLOSE = 1e-7;
 
+    /** In minor units; far from where sums of such prices leave a long. */
+    private static final double DEARER_THAN_ANY = 2e18;
+
     private final BankPolicy policy;
     private final Judge judge;
     private final List<Choice> choices;
@@ -50,7 +53,7 @@ final class BankChoices {
         /** What so much costs in whole strings, at the least. */
         long atLeast(double ampereHours) {
             double strings = Math.max(1, Math.ceil(ampereHours / stringAmpereHours * (1 - CLOSE) - CLOSE));
-            return (long) Math.min(Long.MAX_VALUE / 4, strings * stringPrice);
+            return (long) Math.min(DEARER_THAN_ANY, strings * stringPrice);
         }
     }
 

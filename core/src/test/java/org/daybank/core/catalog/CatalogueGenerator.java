@@ -109,7 +109,7 @@ public final class CatalogueGenerator {
     }
 
     private Battery battery(int number) {
-        Chemistry chemistry = Chemistry.values()[dice.nextInt(4)];
+        Chemistry chemistry = List.of(Chemistry.values()).get(dice.nextInt(Chemistry.values().length));
         boolean lithium = chemistry.family() == BatteryFamily.LITHIUM;
         double volts = lithium ? one(12, 24, 48) : one(2, 6, 12);
         double ampereHours = to(0, between(50, 300) * (volts == 2 ? 5 : 1));
