@@ -13,6 +13,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.design.DesignBrief;
 import org.daybank.core.inverter.Inverter;
+import org.daybank.core.inverter.Phases;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadPolicy;
 import org.daybank.core.load.Supply;
@@ -166,7 +167,11 @@ final class Plain {
                 catalog.modules().stream().map(Plain::module).toList(),
                 catalog.batteries().stream().map(Plain::battery).toList(),
                 catalog.controllers().stream().map(Plain::controller).toList(),
-                catalog.inverters().stream().map(Plain::inverter).toList());
+                // every brief has a service of one phase, which a unit made for two lines does not give
+                catalog.inverters().stream()
+                        .filter(inverter -> inverter.phases() == Phases.SINGLE)
+                        .map(Plain::inverter)
+                        .toList());
     }
 
     private static Goods.Module module(PvModule module) {
