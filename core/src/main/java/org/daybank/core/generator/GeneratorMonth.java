@@ -14,4 +14,9 @@ import org.daybank.core.quantity.Volume;
  * @param made at its own terminals
  * @param fuel that it burns
  */
-public record GeneratorMonth(Month month, Energy shortfall, TimeSpan hours, Energy made, Volume fuel) {}
+public record GeneratorMonth(Month month, Energy shortfall, TimeSpan hours, Energy made, Volume fuel) {
+    /** Share of the hours that a month surely has. */
+    double shareOfMonth() {
+        return hours.dividedBy(TimeSpan.days(month.minLength()));
+    }
+}

@@ -2,10 +2,12 @@ package org.daybank.core.generator;
 
 import java.math.BigDecimal;
 import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
@@ -183,14 +185,15 @@ public record GeneratorSize(
                 mean,
                 sitePower.times(policy.leastLoadShare()),
                 policy.leastLoadShare()));
-        GeneratorMonth worst =
-                months.stream().max(Comparator.comparing(GeneratorMonth::hours)).orElseThrow();
+        GeneratorMonth worst = months.stream()
+                .max(Comparator.comparingDouble(GeneratorMonth::shareOfMonth))
+                .orElseThrow();
         findings.add(Finding.atMost(
                 "hoursOfMonth",
                 worst.hours(),
                 TimeSpan.days(worst.month().minLength()),
-                "In the month that needs it most, %s, it runs %s.",
-                worst.month(),
+                "In the month that it fills most, %s, it runs %s.",
+                worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
                 worst.hours()));
         return findings;
     }

@@ -1,5 +1,6 @@
 package org.daybank.core.generator;
 
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.working.Working;
 
 /** How a generator's size, hours and fuel come about. */
@@ -65,8 +66,10 @@ final class GeneratorWorking {
                         "t = Σ E_short / (V · I + P_mean)",
                         "it charges the bank and spares it the loads meanwhile",
                         size.yearlyHours(),
-                        "%s h of the months together",
-                        size.yearlyHours().hours())
+                        "%s / (%s + %s)",
+                        yearlyShortfall(size),
+                        size.chargePower(),
+                        need.meanLoads())
                 .step(
                         "fuel of a year",
                         "F = a · E_made + b · P_rated · t",
@@ -88,5 +91,9 @@ final class GeneratorWorking {
                         size.yearlyHours(),
                         policy.serviceLife())
                 .build();
+    }
+
+    private static Energy yearlyShortfall(GeneratorSize size) {
+        return size.months().stream().map(GeneratorMonth::shortfall).reduce(Energy.ZERO, Energy::plus);
     }
 }

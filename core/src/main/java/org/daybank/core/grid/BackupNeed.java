@@ -14,7 +14,7 @@ import org.daybank.core.working.Policies;
  * @param startsWith share of it that is there when the grid goes
  * @param sunCounts whether the array goes on charging in an outage
  * @param chargeEfficiency share of what is charged that comes out again
- * @param longest outage that is followed
+ * @param longest time beyond which no outage is followed
  */
 public record BackupNeed(
         Energy usable,

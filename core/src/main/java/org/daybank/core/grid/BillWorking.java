@@ -1,6 +1,7 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Working;
 
@@ -43,7 +44,7 @@ final class BillWorking {
                     "pay-back",
                     "price / saving of a year",
                     "without interest and at today's prices",
-                    payBack,
+                    Ratio.of(payBack.years()).significant(3) + " years",
                     "%s / %s",
                     bill.price(),
                     bill.yearlySaving());
