@@ -41,12 +41,12 @@ final class BankDesigner {
         }
         Ratio availability = brief.wishes().availability();
         if (!Proof.wanted(brief)) {
-            return tell(draft, catalog, loads, sun, null);
+            return tell(draft, catalog, loads, sun, null, null);
         }
         Proof proof = new Proof(brief, catalog, sun.plane());
         if (availability == null) {
             Simulation run = proof.of(draft.chosen().orElseThrow());
-            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()));
+            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()), proof);
         }
         return new Steering(
                         draft,
@@ -54,7 +54,7 @@ final class BankDesigner {
                         proof::of,
                         sun.plane())
                 .climb(availability)
-                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome))
+                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome, proof))
                 .orElseThrow();
     }
 
@@ -79,7 +79,12 @@ final class BankDesigner {
     }
 
     private static SystemDesign tell(
-            Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun, Steering.@Nullable Outcome outcome) {
+            Draft draft,
+            Catalog catalog,
+            LoadProfile loads,
+            MonthlySun sun,
+            Steering.@Nullable Outcome outcome,
+            @Nullable Proof proof) {
         DesignBrief brief = draft.brief();
         Search search = draft.search();
         Candidate chosen = draft.chosen().orElseThrow();
@@ -118,6 +123,17 @@ final class BankDesigner {
                 .parts(SystemParts.of(chosen, sun.plane()))
                 .availability(outcome == null ? null : outcome.simulation().reliability())
                 .frontier(outcome == null ? List.of() : outcome.frontier())
+                .generator(
+                        outcome == null || proof == null
+                                ? null
+                                : EngineBackup.of(
+                                                brief,
+                                                chosen,
+                                                search.settings(voltage, chemistry)
+                                                        .absorption(),
+                                                outcome.simulation(),
+                                                engine -> proof.of(chosen, engine))
+                                        .orElse(null))
                 .alternatives(alternatives(
                         chosen, draft.complete(), brief.policy().system().alternatives()))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))

@@ -66,6 +66,10 @@ final class Cautions {
             case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
         }
         all.system();
+        EngineBackup engine = design.generator();
+        if (engine != null) {
+            all.cautions.addAll(engine.cautions());
+        }
         WiringPlan wiring = design.wiring();
         if (wiring != null) {
             wiring.cautions().stream()

@@ -5,6 +5,7 @@ import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.ChargePolicy;
 import org.daybank.core.charger.ChargerPolicy;
+import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.load.LoadPolicy;
@@ -28,6 +29,7 @@ import org.daybank.core.working.Policies;
  * @param wiring about cables and their protection
  * @param synthetic about weather made up from monthly means
  * @param simulation about the hours
+ * @param generator about an engine generator for the dark months
  * @param system about the system as a whole
  */
 @RecordBuilder
@@ -43,6 +45,7 @@ public record DesignPolicy(
         WiringPolicy wiring,
         SyntheticPolicy synthetic,
         SimulationPolicy simulation,
+        GeneratorPolicy generator,
         SystemPolicy system)
         implements DesignPolicyBuilder.With {
     private static final DesignPolicy STANDARD = Policies.standard(DesignPolicy.class);
@@ -65,6 +68,7 @@ public record DesignPolicy(
                 grid,
                 synthetic,
                 simulation,
+                generator,
                 system);
     }
 

@@ -10,7 +10,13 @@ import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.grid.FeedingArray;
+import org.daybank.core.grid.GridBill;
+import org.daybank.core.grid.GridFlows;
+import org.daybank.core.grid.GridHours;
+import org.daybank.core.grid.Tariff;
 import org.daybank.core.inverter.GridArray;
+import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
@@ -200,6 +206,9 @@ final class GridDesigner {
         MicroinverterFit micro = chosen.stringsChosen() ? null : chosen.micro();
         List<Energy> yield = daily(module, modules * left(chosen));
         Energy yearly = yearly(yield);
+        BillOfMaterials bill = bill(module, modules, string, micro);
+        GridFlows flows = flows(module, modules, string, micro);
+        Tariff tariff = brief.grid().tariff();
         GridFeed feed = new GridFeed(
                 module.model(),
                 modules,
@@ -210,7 +219,9 @@ final class GridDesigner {
                 yield,
                 yearly,
                 yearlyUse,
-                yearlyUse.wattHours() == 0 ? null : Ratio.of(yearly.dividedBy(yearlyUse)));
+                yearlyUse.wattHours() == 0 ? null : Ratio.of(yearly.dividedBy(yearlyUse)),
+                flows,
+                flows == null || tariff == null ? null : GridBill.of(flows, tariff, bill.total()));
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(true)
@@ -220,11 +231,31 @@ final class GridDesigner {
                 .moduleExtremes(chosen.array().extremes())
                 .grid(feed)
                 .gridInverters(chosen.inverters())
-                .billOfMaterials(bill(module, modules, string, micro))
+                .billOfMaterials(bill)
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
                 .alternatives(List.of())
                 .build();
+    }
+
+    /** The hours of the weather year, or of made-up ones; nothing when none are to be run. */
+    private @Nullable GridFlows flows(
+            PvModule module, int modules, @Nullable StringInverterFit string, @Nullable MicroinverterFit micro) {
+        if (!Proof.wanted(brief)) {
+            return null;
+        }
+        Power power = string != null ? string.power() : SystemDesign.part(micro).power();
+        GridInverter inverter =
+                string != null ? string.inverter() : SystemDesign.part(micro).inverter();
+        Tariff tariff = brief.grid().tariff();
+        List<GridHours> years = new FeedingArray(module, modules, power, inverter.efficiency())
+                .beside(
+                        loads,
+                        SystemSimulator.years(
+                                brief, sun.plane(), brief.policy().system().simulatedYears()),
+                        brief.site().months().snowLoss(),
+                        brief.policy().array());
+        return GridFlows.of(years, power, tariff == null ? null : tariff.exportLimit());
     }
 
     private static BillOfMaterials bill(

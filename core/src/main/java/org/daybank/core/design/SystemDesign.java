@@ -52,6 +52,7 @@ import org.jspecify.annotations.Nullable;
  * @param parts by their model codes: what a simulation of the same system asks for
  * @param availability what the hours of one or many years show; absent when none were run
  * @param frontier of the designs simulated for an availability that was asked for, those that no cheaper one is as available as
+ * @param generator an engine for the hours in which sun and bank are not enough; absent when there are none, or none were run
  * @param grid an array that feeds the grid without a bank
  * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen: ranked or rejected
  * @param essentialPanel what backing up the essential loads alone spares
@@ -85,6 +86,7 @@ public record SystemDesign(
         @Nullable SystemParts parts,
         @Nullable Reliability availability,
         List<FrontierPoint> frontier,
+        @Nullable EngineBackup generator,
         @Nullable GridFeed grid,
         @Nullable GridInverterSelection gridInverters,
         @Nullable EssentialPanel essentialPanel,
@@ -123,6 +125,9 @@ public record SystemDesign(
         }
         if (chargeSettings != null) {
             working.all(chargeSettings.working());
+        }
+        if (generator != null) {
+            working.all(generator.working());
         }
         if (wiring != null) {
             working.all(wiring.working());
