@@ -14,6 +14,7 @@ import org.daybank.api.http.Offers;
 import org.daybank.api.http.Route;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
+import org.daybank.api.request.BatteryLifeRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
@@ -25,6 +26,7 @@ import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.core.array.ShadeComparison;
+import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
@@ -46,6 +48,8 @@ final class Routes {
                             BankCapacityRequest::answer)
                     .working(answer -> answer.capacity().working())
                     .alsoFlat(),
+            calculation("/v1/battery-life", BatteryLifeRequest.class, BatteryLife.class, BatteryLifeRequest::answer)
+                    .working(BatteryLife::working),
             calculation("/v1/sun", SunRequest.class, SunRequest.Answer.class, SunRequest::answer)
                     .working(answer -> answer.sun().working()),
             calculation(
