@@ -59,10 +59,11 @@ final class Routes {
                             ArraySizeRequest::answer)
                     .working(ArraySizeRequest.Answer::working),
             calculation(
-                    "/v1/charger-selection",
-                    ChargerSelectionRequest.class,
-                    ChargerSelection.class,
-                    ChargerSelectionRequest::answer),
+                            "/v1/charger-selection",
+                            ChargerSelectionRequest.class,
+                            ChargerSelection.class,
+                            ChargerSelectionRequest::answer)
+                    .cautions(ChargerSelection::cautions),
             calculation(
                     "/v1/inverter-selection",
                     InverterSelectionRequest.class,

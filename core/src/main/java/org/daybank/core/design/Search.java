@@ -312,15 +312,17 @@ final class Search {
             return Optional.empty();
         }
         // a module of no voltage group is refused at the bank's own voltage, however many there are
-        int direct = module.module().nominalGroup() == null
-                ? tracking.modules()
-                : ArraySize.of(
-                                need,
-                                directYield(module.module(), voltage, chemistry),
-                                brief.policy().array())
-                        .modules();
+        ModuleYield direct = module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
         return Optional.of(new ArrayOffer(
-                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), yields.sunshine()));
+                module,
+                tracking.exactModules(),
+                direct == null
+                        ? tracking.modules()
+                        : ArraySize.of(need, direct, brief.policy().array()).modules(),
+                brief.policy().array().whenNew(),
+                yields.sunshine(),
+                yields.tracking(module.module()).yearly(),
+                direct == null ? null : direct.yearly()));
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {

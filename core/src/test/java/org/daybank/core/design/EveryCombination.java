@@ -34,6 +34,7 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
@@ -245,23 +246,25 @@ final class EveryCombination {
                 ModuleYield.tracking(output, brief.site(), sunshine, policy.withChargerEfficiency(Ratio.ONE));
         ArraySize tracking = ArraySize.of(need, tracked, policy);
         int direct = tracking.modules();
+        Energy directYearly = null;
         Voltage group = module.nominalGroup();
         if (group != null) {
             Voltage trueNominal = chemistry.trueNominal(voltage);
             Voltage charging =
                     trueNominal.plus(settings(voltage, chemistry).absorption()).dividedBy(2);
             int series = (int) Math.max(1, Math.rint(voltage.dividedBy(group)));
-            direct = ArraySize.of(
-                            need,
-                            ModuleYield.direct(output, series, trueNominal, charging, brief.site(), sunshine, policy),
-                            policy)
-                    .modules();
+            ModuleYield passedOn =
+                    ModuleYield.direct(output, series, trueNominal, charging, brief.site(), sunshine, policy);
+            direct = ArraySize.of(need, passedOn, policy).modules();
+            directYearly = passedOn.yearly();
         }
         return new ArrayOffer(
                 ModuleExtremes.of(module, brief.site(), policy),
                 tracking.exactModules(),
                 direct,
                 policy.whenNew(),
-                sunshine);
+                sunshine,
+                tracked.yearly(),
+                directYearly);
     }
 }

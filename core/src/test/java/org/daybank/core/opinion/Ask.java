@@ -70,6 +70,8 @@ final class Ask {
     double dailyDepthLithium;
     double surgeRateLeadAcid;
     double surgeRateLithium;
+    double parallelLeadAcid;
+    double parallelLithium;
     double endOfLifeFraction;
     boolean wornBankCarriesAutonomy;
     double designMargin;

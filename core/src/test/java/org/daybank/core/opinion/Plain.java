@@ -85,6 +85,8 @@ final class Plain {
         ask.dailyDepthLithium = bank.dailyDepthOfDischarge().lithium().fraction();
         ask.surgeRateLeadAcid = bank.surgeRate().leadAcid().fraction();
         ask.surgeRateLithium = bank.surgeRate().lithium().fraction();
+        ask.parallelLeadAcid = bank.parallelFactor().leadAcid().fraction();
+        ask.parallelLithium = bank.parallelFactor().lithium().fraction();
         ask.endOfLifeFraction = bank.endOfLifeFraction().fraction();
         ask.wornBankCarriesAutonomy = bank.wornBankCarriesAutonomy();
         ask.designMargin = bank.designMargin().fraction();
@@ -224,13 +226,16 @@ final class Plain {
     }
 
     private static Goods.Controller controller(ChargeController controller) {
+        var inputPower = controller.maximumInputPower();
         return new Goods.Controller(
                 controller.model(),
                 camel(controller.kind()),
                 controller.busVoltages().stream().map(Voltage::volts).toList(),
                 controller.maximumInputVoltage().volts(),
+                controller.minimumInputVoltage().volts(),
                 controller.headroom().volts(),
                 controller.maximumInputCurrent().amperes(),
+                inputPower == null ? Double.POSITIVE_INFINITY : inputPower.watts(),
                 controller.outputCurrent().amperes(),
                 controller.efficiency().fraction(),
                 controller.selfConsumption().watts(),

@@ -266,6 +266,9 @@ final class RandomBriefs {
                 new RatioByFamily(Ratio.of(between(0.4, 0.8)), Ratio.of(between(0.7, 0.9))),
                 new RatioByFamily(Ratio.of(between(0.15, 0.3)), Ratio.of(between(0.5, 0.9))),
                 new RatioByFamily(Ratio.of(between(0.5, 2)), Ratio.of(between(0.5, 2))),
+                new RatioByFamily(Ratio.of(between(0.9, 1)), Ratio.of(between(0.8, 1))),
+                3,
+                Ratio.of(1.5),
                 Ratio.of(between(0.7, 0.8)),
                 odds(0.3),
                 Ratio.of(between(0, 0.25)));
@@ -289,7 +292,8 @@ final class RandomBriefs {
                 .withCharge(charge)
                 .withSun(sun)
                 .withArray(array)
-                .withCharger(new ChargerPolicy(Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05))))
+                .withCharger(new ChargerPolicy(
+                        Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05)), Ratio.of(1.5)))
                 .withInverter(InverterPolicy.standard().withMargin(Ratio.of(between(0.1, 0.5))))
                 .withSystem(SystemPolicy.standard()
                         .withSimulatedYears(0)

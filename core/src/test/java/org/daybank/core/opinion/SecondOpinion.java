@@ -164,7 +164,7 @@ final class SecondOpinion {
                                     cells.energyEfficiency()),
                             YieldOpinion.modules(
                                     ask, sized.months, passedOn[module], bank.trueNominal, cells.chargeEfficiency()),
-                            strings * battery.chargeAmps()),
+                            bank.mostChargeAmps(ask, strings)),
                     lessThan - others);
             if (array == null) {
                 return null;

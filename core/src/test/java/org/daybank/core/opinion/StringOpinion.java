@@ -46,12 +46,14 @@ final class StringOpinion {
         double cold = series * YieldOpinion.coldestOpenCircuit(ask, module);
         double hot = series * YieldOpinion.hottestMaximumPower(ask, module);
         boolean works = hot >= c.bank.chargingWhenHot(ask) + controller.headroom();
+        boolean wakes = hot >= controller.minimumVolts();
         boolean survives =
                 cold <= controller.maximumVolts() * (1 - ask.openCircuitReserve) && cold <= module.systemVoltage();
         return survives
+                && wakes
                 && switch (controller.kind()) {
                     case "pwm" -> series * module.nominalGroup() == c.busVolts && works;
-                    case "stepUpMppt" -> cold <= c.bank.trueNominal;
+                    case "stepUpMppt" -> cold <= c.bank.disconnect();
                     default -> works;
                 };
     }
@@ -80,7 +82,7 @@ final class StringOpinion {
         double output = controller.outputAmps() * max(0, 1 + controller.derating() * heat);
         double input = fullest * module.isc() * (1 + module.bifacialGain()) * ask.shortCircuitFactor;
         double limit = passesOn ? min(controller.inputAmps(), output) : controller.inputAmps();
-        boolean stands = input <= limit;
+        boolean stands = input <= limit && fullest * series * module.power() <= controller.inputWatts();
         double whenNew = ask.soiling * ask.mismatch * ask.arrayWiring;
         double amps;
         if (passesOn) {
