@@ -170,12 +170,7 @@ public record BankFit(
 
     /** The fewest strings whose capacity, at the current that each then carries, covers the need. */
     private static BankLayout lay(
-            BankCapacity capacity,
-            Battery battery,
-            BankNeed need,
-            int series,
-            int leastStrings,
-            Ratio parallelFactor) {
+            BankCapacity capacity, Battery battery, BankNeed need, int series, int leastStrings, Ratio parallelFactor) {
         Current running = capacity.demand().runningCurrent();
         Charge required = capacity.requiredCapacity();
         int parallel = (int) Math.max(

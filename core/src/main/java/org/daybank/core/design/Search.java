@@ -312,7 +312,8 @@ final class Search {
             return Optional.empty();
         }
         // a module of no voltage group is refused at the bank's own voltage, however many there are
-        ModuleYield direct = module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
+        ModuleYield direct =
+                module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
         return Optional.of(new ArrayOffer(
                 module,
                 tracking.exactModules(),
