@@ -57,7 +57,7 @@ public record BankFit(
         return Rejection.of(battery.model(), limits);
     }
 
-    /** Holds a battery against a need: the fewest strings that carry it. */
+    /** Holds a battery against a need: the fewest strings that hold the capacity, give the currents and heat the bank. */
     public static BankFit of(BankNeed need, Battery battery, BankPolicy policy) {
         return of(need, battery, policy, 1);
     }
@@ -93,9 +93,16 @@ public record BankFit(
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
         Ratio parallelFactor = policy.parallelFactor().of(battery.chemistry().family());
-        BankLayout layout = lay(capacity, battery, need, series, leastStrings, parallelFactor);
-        judgeLayout(need, layout, capacity, limits);
-        judgeSag(need, layout, policy, limits);
+        BankLayout layout =
+                carrying(need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
+        limits.add(Finding.that(
+                "parallelStrings",
+                layout.parallel() <= battery.mostInParallel(),
+                "%s takes %s strings in parallel; at most %s may be connected.",
+                capacity.requiredCapacity(),
+                layout.parallel(),
+                battery.mostInParallel()));
+        limits.addAll(power(need, layout, policy));
         return new BankFit(
                 battery.model(),
                 battery,
@@ -182,9 +189,22 @@ public record BankFit(
         return layout;
     }
 
-    private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
-        Battery battery = layout.battery();
-        Power heater = battery.heater();
+    /** As many strings more as currents and heater call for, up to the most that may be connected. */
+    private static BankLayout carrying(BankNeed need, BankLayout fewest, Ratio parallelFactor, BankPolicy policy) {
+        Battery battery = fewest.battery();
+        BankLayout layout = fewest;
+        while (layout.parallel() < battery.mostInParallel()
+                && !power(need, layout, policy).stream().allMatch(Finding::met)) {
+            layout = BankLayout.of(
+                    battery, need.nominalVoltage(), fewest.series(), layout.parallel() + 1, parallelFactor);
+        }
+        return layout;
+    }
+
+    /** What the strings give and take together: rules that another string may meet. */
+    private static List<Finding> power(BankNeed need, BankLayout layout, BankPolicy policy) {
+        List<Finding> limits = new ArrayList<>();
+        Power heater = layout.battery().heater();
         if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
@@ -196,13 +216,6 @@ public record BankFit(
                     asked,
                     heaters));
         }
-        limits.add(Finding.that(
-                "parallelStrings",
-                layout.parallel() <= battery.mostInParallel(),
-                "%s takes %s strings in parallel; at most %s may be connected.",
-                capacity.requiredCapacity(),
-                layout.parallel(),
-                battery.mostInParallel()));
         Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
         limits.add(Finding.atMost(
                 "dischargeCurrent",
@@ -220,6 +233,8 @@ public record BankFit(
                 "A start draws %s at the lowest voltage; the bank gives %s for seconds.",
                 surge,
                 peak));
+        judgeSag(need, layout, policy, limits);
+        return limits;
     }
 
     /**

@@ -55,6 +55,9 @@ public record BankNeed(
                 source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint)
         implements BankNeedBuilder.With {
+    /** Most that a cable from the bank to an inverter and back may have. */
+    public static final Resistance MOST_CABLE = Resistance.ohms(1);
+
     /**
      * Resolves what was left out.
      *
@@ -86,7 +89,7 @@ public record BankNeed(
                         "inconsistent",
                         () -> "cutOffVoltage %s must be below nominalVoltage %s"
                                 .formatted(cutOffVoltage, nominalVoltage))
-                .within("cableResistance", cableResistance, Resistance.ZERO, Resistance.ohms(1))
+                .within("cableResistance", cableResistance, Resistance.ZERO, MOST_CABLE)
                 .done();
         worstDailyEnergy = worstDailyEnergy == null ? dailyEnergy : worstDailyEnergy;
         runningPower = runningPower == null ? Power.watts(dailyEnergy.wattHours() / 24) : runningPower;

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BatteryLife(
         @ToldElsewhere BankLayout bank,
-        @ToldElsewhere BankUse use,
+        BankUse use,
         @ToldElsewhere LifePolicy policy,
         double fullCyclesPerYear,
         @Nullable Ratio wearPerYear,

@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.ChargePolicy;
+import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.InverterPolicy;
@@ -20,6 +21,7 @@ import org.daybank.core.working.Policies;
  * @param load about loads
  * @param bank about the bank
  * @param charge about charging
+ * @param life about how long a bank lasts
  * @param sun about sunshine
  * @param array about the array
  * @param charger about charge controllers
@@ -35,6 +37,7 @@ public record DesignPolicy(
         LoadPolicy load,
         BankPolicy bank,
         ChargePolicy charge,
+        LifePolicy life,
         SunPolicy sun,
         ArrayPolicy array,
         ChargerPolicy charger,
@@ -58,11 +61,13 @@ public record DesignPolicy(
                 load,
                 bank,
                 charge,
+                life,
                 sun,
                 array,
                 charger,
                 inverter,
                 grid,
+                wiring,
                 synthetic,
                 simulation,
                 system);

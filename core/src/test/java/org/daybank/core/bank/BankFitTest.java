@@ -26,6 +26,9 @@ class BankFitTest {
     /** Surge is allowed up to 20 C, so that the capacity does not follow from it. */
     private static final BankPolicy POLICY = BankPolicy.standard().withSurgeRate(RatioByFamily.both(Ratio.of(20)));
 
+    /** As many as the need calls for, and no more. */
+    private static final Battery FIVE_STRINGS = Batteries.LITHIUM_12V.withMostInParallel(5);
+
     private static List<String> broken(BankFit fit) {
         return fit.rejection().broken().stream().map(Finding::rule).toList();
     }
@@ -122,11 +125,15 @@ class BankFitTest {
                 .nominalVoltage(Voltage.volts(12))
                 .lowest(Temperature.celsius(-40))
                 .build();
-        BankFit one = BankFit.of(small, Batteries.HEATED_12V, POLICY);
+        BankFit one = BankFit.of(small, Batteries.HEATED_12V.withMostInParallel(1), POLICY);
 
         assertThat(broken(one)).containsExactly("heaterPower");
         assertThat(finding(one, "heaterPower").actual()).isEqualTo(Power.watts(54));
         assertThat(finding(one, "heaterPower").limit()).isEqualTo(Power.watts(40));
+        assertThat(Objects.requireNonNull(
+                                BankFit.of(small, Batteries.HEATED_12V, POLICY).layout())
+                        .parallel())
+                .isEqualTo(2);
         assertThat(BankFit.of(cold.withWorstDailyEnergy(Energy.wattHours(100)), Batteries.HEATED_12V, POLICY)
                         .fits())
                 .isTrue();
@@ -167,21 +174,25 @@ class BankFitTest {
     @Test
     void moreDrawnForHoursThanTheBankGives() {
         // five strings give 100 A · (1 + 0.9 · 4) = 460 A; 10.6 kW / 23.2 V = 456.9 A, 10.7 kW draw 461.207 A
-        assertThat(broken(BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.6)), Batteries.LITHIUM_12V, POLICY)))
+        assertThat(broken(BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.6)), FIVE_STRINGS, POLICY)))
                 .isEmpty();
-        BankFit fit = BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.7)), Batteries.LITHIUM_12V, POLICY);
+        BankFit fit = BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.7)), FIVE_STRINGS, POLICY);
         assertThat(broken(fit)).containsExactly("dischargeCurrent");
         assertThat(Objects.requireNonNull(finding(fit, "dischargeCurrent").actual())
                         .baseValue())
                 .isCloseTo(461.207, within(1e-3));
+        // a sixth string brings 90 A more
+        BankFit six = BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.7)), Batteries.LITHIUM_12V, POLICY);
+        assertThat(six.fits()).isTrue();
+        assertThat(Objects.requireNonNull(six.layout()).parallel()).isEqualTo(6);
     }
 
     @Test
     void aHarderStartThanTheBankGives() {
         // five strings give 200 A · (1 + 0.9 · 4) = 920 A for seconds; 21.4 kW / 23.2 V = 922.4 A, 21.3 kW draw 918.1 A
-        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(21.4)), Batteries.LITHIUM_12V, POLICY)))
+        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(21.4)), FIVE_STRINGS, POLICY)))
                 .containsExactly("surgeCurrent");
-        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(21.3)), Batteries.LITHIUM_12V, POLICY)))
+        assertThat(broken(BankFit.of(NEED.withSurgePower(Power.kilowatts(21.3)), FIVE_STRINGS, POLICY)))
                 .isEmpty();
     }
 
@@ -191,19 +202,24 @@ class BankFitTest {
         // 13 kW: 619.048 A · 7.2 mΩ = 4.457 V leave 21.143 V; 14 kW: 666.667 A · 7.2 mΩ = 4.8 V leave 20.8 V
         BankNeed need = NEED.withCutOffVoltage(Voltage.volts(21));
 
-        assertThat(broken(BankFit.of(need.withSurgePower(Power.kilowatts(13)), Batteries.LITHIUM_12V, POLICY)))
+        assertThat(broken(BankFit.of(need.withSurgePower(Power.kilowatts(13)), FIVE_STRINGS, POLICY)))
                 .isEmpty();
-        BankFit fit = BankFit.of(need.withSurgePower(Power.kilowatts(14)), Batteries.LITHIUM_12V, POLICY);
+        BankFit fit = BankFit.of(need.withSurgePower(Power.kilowatts(14)), FIVE_STRINGS, POLICY);
         assertThat(broken(fit)).containsExactly("surgeSag");
         assertThat(Objects.requireNonNull(finding(fit, "surgeSag").margin()).fraction())
                 .isCloseTo((20.8 - 21) / 21, within(1e-9));
+        // six strings: 666.667 A · 12 mΩ · 2 / 6 · 1.5 = 4 V leave 21.6 V
+        BankFit six = BankFit.of(need.withSurgePower(Power.kilowatts(14)), Batteries.LITHIUM_12V, POLICY);
+        assertThat(six.fits()).isTrue();
+        assertThat(Objects.requireNonNull(finding(six, "surgeSag").actual()).baseValue())
+                .isCloseTo(21.6, within(1e-9));
     }
 
     @Test
     void theCableSagsToo() {
         // 13 kW as above, and 619.048 A through 1 mΩ: 21.143 V − 0.619 V = 20.524 V
         BankNeed need = NEED.withCutOffVoltage(Voltage.volts(21)).withSurgePower(Power.kilowatts(13));
-        BankFit fit = BankFit.of(need.withCableResistance(Resistance.milliohms(1)), Batteries.LITHIUM_12V, POLICY);
+        BankFit fit = BankFit.of(need.withCableResistance(Resistance.milliohms(1)), FIVE_STRINGS, POLICY);
 
         assertThat(broken(fit)).containsExactly("surgeSag");
         assertThat(Objects.requireNonNull(finding(fit, "surgeSag").actual()).baseValue())

@@ -126,10 +126,9 @@ class BankProperties {
         // a layout short by no more than rounding counts as reaching it
         assertThat(layout.capacityAt(capacity.demand().runningCurrent()).ampereHours())
                 .isGreaterThanOrEqualTo(required * (1 - 2e-9));
-        if (layout.parallel() > 1) {
-            BankLayout less = BankLayout.of(of, need.nominalVoltage(), layout.series(), layout.parallel() - 1);
-            assertThat(less.capacityAt(capacity.demand().runningCurrent()).ampereHours())
-                    .isLessThan(required);
+        if (fit.fits() && layout.parallel() > 1) {
+            Battery less = of.withMostInParallel(layout.parallel() - 1);
+            assertThat(BankFit.of(need, less, BankPolicy.standard()).fits()).isFalse();
         }
     }
 

@@ -37,6 +37,7 @@ import org.daybank.core.load.StandingDraw;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
@@ -123,7 +124,7 @@ final class EveryCombination {
         Power draw = controller.selfConsumption().times(controllers);
         StandingDraw standing = standing(battery, draw);
         EnergyBudget budget = inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
-        BankNeed need = bankNeed(voltage, inverter, budget);
+        BankNeed need = bankNeed(voltage, battery.chemistry(), inverter, budget);
         BankFit bank = BankFit.of(need, battery, brief.policy().bank());
         while (bank.fits()) {
             BankLayout layout = Objects.requireNonNull(bank.layout());
@@ -175,18 +176,24 @@ final class EveryCombination {
         return Power.watts(brief.bank().heatLoss().wattsPerKelvin() * kelvins);
     }
 
-    private BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+    private BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
+        BankNeedBuilder need = BankNeedBuilder.builder();
         if (inverter != null) {
+            Voltage drop = chemistry
+                    .trueNominal(voltage)
+                    .times(brief.policy().wiring().bankDrop().fraction());
+            need.cutOffVoltage(inverter.inverter().lowestInput())
+                    .cableResistance(Resistance.ohms(
+                            Math.min(1, drop.volts() / inverter.currentAtRating().amperes())));
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak()
                     .surge()
                     .dividedBy(inverter.inverter().fullLoadEfficiency().fraction()));
         }
-        return BankNeedBuilder.builder()
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -231,6 +238,7 @@ final class EveryCombination {
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
                 .maximumChargeCurrent(bank.maximumChargeCurrent())
+                .dcLoadCurrent(loads.budget().dcPeak().dividedBy(bank.disconnectVoltage()))
                 .functions(brief.wishes().controllerFunctions())
                 .build();
     }

@@ -72,6 +72,9 @@ final class Ask {
     double surgeRateLithium;
     double parallelLeadAcid;
     double parallelLithium;
+    double resistanceFactor;
+    double bankDrop;
+    double diversionFactor;
     double endOfLifeFraction;
     boolean wornBankCarriesAutonomy;
     double designMargin;

@@ -13,8 +13,9 @@ import java.util.TreeMap;
 
 /** A bank by the logic of IEEE 1013: temperature first, then capacity, then whole strings of one battery. */
 final class BankOpinion {
-    /** What the bank must do: Wh a day, W. */
-    record Need(double daily, double worst, double running, double continuous, double surge) {}
+    /** What the bank must do: Wh a day, W; the inverter's cut-off in V, zero without one; the cable's resistance in V of the bank's for each A. */
+    record Need(
+            double daily, double worst, double running, double continuous, double surge, double cutOff, double drop) {}
 
     /** One battery laid out; Ah, V, A. */
     static final class Bank {
@@ -130,6 +131,15 @@ final class BankOpinion {
         if (bank.heated) {
             double watts = ask.heatLoss * (ask.heaterSetPoint - lowest(ask));
             strings = max(strings, ceil(watts / battery.heater() / bank.series));
+        }
+        if (need.cutOff > 0) {
+            // U₀ − I·(R_b·series/strings·f + R_c) ≥ U_cut
+            double amps = need.surge / need.cutOff;
+            double spare = bank.trueNominal - need.cutOff - amps * min(1, need.drop * bank.trueNominal);
+            if (spare <= 0) {
+                return false;
+            }
+            strings = max(strings, ceil(amps * battery.ohms() * bank.series * ask.resistanceFactor / spare));
         }
         bank.parallel = (int) strings;
         return strings <= battery.mostInParallel();

@@ -55,6 +55,7 @@ final class Goods {
             double fullOutputUpTo,
             double derating,
             int mostInParallel,
+            double loadAmps,
             List<String> functions,
             long price) {}
 

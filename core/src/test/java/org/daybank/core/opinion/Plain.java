@@ -87,6 +87,8 @@ final class Plain {
         ask.surgeRateLithium = bank.surgeRate().lithium().fraction();
         ask.parallelLeadAcid = bank.parallelFactor().leadAcid().fraction();
         ask.parallelLithium = bank.parallelFactor().lithium().fraction();
+        ask.resistanceFactor = bank.resistanceFactor().fraction();
+        ask.bankDrop = brief.policy().wiring().bankDrop().fraction();
         ask.endOfLifeFraction = bank.endOfLifeFraction().fraction();
         ask.wornBankCarriesAutonomy = bank.wornBankCarriesAutonomy();
         ask.designMargin = bank.designMargin().fraction();
@@ -106,6 +108,7 @@ final class Plain {
         ChargerPolicy charger = brief.policy().charger();
         ask.openCircuitReserve = charger.openCircuitReserve().fraction();
         ask.shortCircuitFactor = charger.shortCircuitFactor().fraction();
+        ask.diversionFactor = charger.diversionFactor().fraction();
         ask.clippingLimit = charger.clippingLimit().fraction();
         ask.inverterMargin = brief.policy().inverter().margin().fraction();
         ask.voltageTolerance = brief.policy().inverter().voltageTolerance().fraction();
@@ -243,6 +246,7 @@ final class Plain {
                 controller.fullOutputUpTo().celsius(),
                 controller.derating().perKelvin(),
                 controller.mostInParallel(),
+                controller.loadOutputCurrent().amperes(),
                 names(controller.functions()),
                 controller.price().minorUnits());
     }

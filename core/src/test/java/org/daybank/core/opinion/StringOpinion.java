@@ -15,7 +15,7 @@ final class StringOpinion {
 
     /** What must be known of bank and need; what is passed on is of single modules at the bank's whole voltage. */
     record Case(
-            double busVolts, BankOpinion.Bank bank, double exactModules, double exactPassedOn, double mostChargeAmps) {}
+            double busVolts, BankOpinion.Bank bank, double exactModules, double exactPassedOn, double mostChargeAmps, double dcLoadAmps) {}
 
     /** The cheapest array on this controller; null when whatever the layout it breaks a rule or is too dear. */
     static Array cheapest(
@@ -23,6 +23,7 @@ final class StringOpinion {
         boolean suits = controller.busVolts().contains(c.busVolts)
                 && controller.chemistries().contains(c.bank.battery.cells().chemistry())
                 && controller.functions().containsAll(ask.controllerFunctions)
+                && !(ask.controllerFunctions.contains("loadOutput") && c.dcLoadAmps > controller.loadAmps())
                 && !controller.kind().equals("shunt");
         Array best = null;
         long bound = lessThan;
@@ -83,6 +84,9 @@ final class StringOpinion {
         double input = fullest * module.isc() * (1 + module.bifacialGain()) * ask.shortCircuitFactor;
         double limit = passesOn ? min(controller.inputAmps(), output) : controller.inputAmps();
         boolean stands = input <= limit && fullest * series * module.power() <= controller.inputWatts();
+        if (ask.controllerFunctions.contains("diversionControl")) {
+            stands &= fullest * series * module.power() * ask.diversionFactor / c.bank.chargingWhenHot(ask) <= output;
+        }
         double whenNew = ask.soiling * ask.mismatch * ask.arrayWiring;
         double amps;
         if (passesOn) {
