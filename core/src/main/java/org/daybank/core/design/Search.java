@@ -107,6 +107,7 @@ final class Search {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
                 .largestLoad(PeakLoad.ofLargest(brief.loads()))
+                .hourlyPeaks(PeakLoad.hourly(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
                 .sineLoads(loads.budget().sineLoads())
                 .service(brief.service())
