@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param demand what is asked of the bank
  * @param cutOffVoltage lowest bus voltage at which the inverter still works; absent when nothing asks for one
  * @param cableResistance of the cable from the bank to the inverter and back; none when absent
- * @param batteries batteries on offer; those of another chemistry are left aside; the bundled sample when absent
+ * @param batteries batteries on offer; those of another chemistry are left aside; those of the service when absent
  * @param policy what is assumed
  */
 public record BankCapacityRequest(
@@ -36,10 +36,14 @@ public record BankCapacityRequest(
      */
     public record Answer(@Inline BankCapacity capacity, BankSelection layouts) {}
 
-    /** Asks the library. */
-    public Answer answer() {
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public Answer answer(Catalog onOffer) {
         BankNeed need = BankNeed.of(demand).withCutOffVoltage(cutOffVoltage);
-        List<Battery> offered = batteries == null ? Catalog.sample().batteries() : batteries;
+        List<Battery> offered = batteries == null ? onOffer.batteries() : batteries;
         return new Answer(
                 BankCapacity.needed(demand, policy),
                 BankSelection.of(

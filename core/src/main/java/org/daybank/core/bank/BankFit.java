@@ -3,6 +3,7 @@ package org.daybank.core.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
@@ -45,6 +46,20 @@ public record BankFit(
     public BankFit {
         limits = List.copyOf(limits);
         advice = List.copyOf(advice);
+    }
+
+    /** The same held against further rules. */
+    public BankFit and(List<Finding> further) {
+        return new BankFit(
+                product,
+                battery,
+                temperature,
+                heated,
+                capacity,
+                layout,
+                coldChargeCurrent,
+                Stream.concat(limits.stream(), further.stream()).toList(),
+                advice);
     }
 
     /** Whether every rule is kept. */

@@ -2,6 +2,7 @@ package org.daybank.core.charger;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
@@ -53,6 +54,11 @@ public record ChargerFit(
     /** Keeps a copy. */
     public ChargerFit {
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public ChargerFit and(List<Finding> further) {
+        return withLimits(Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

@@ -47,7 +47,7 @@ class BankLifeTest {
     private static final DesignBrief EVENINGS = DesignBriefBuilder.builder()
             .site(EQUATOR)
             .loads(List.of(LANTERNS))
-            .wishes(new Wishes(null, List.of(Chemistry.AGM), null, null, null))
+            .wishes(new Wishes(null, List.of(Chemistry.AGM), null, null, null, null))
             .build();
 
     private static DesignBrief simulated(DesignBrief brief, int years) {

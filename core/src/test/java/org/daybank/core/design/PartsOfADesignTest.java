@@ -39,7 +39,7 @@ class PartsOfADesignTest {
         return SystemDesigner.design(
                 LarkspurRidge.BRIEF
                         .withLoads(List.of(LANTERNS))
-                        .withWishes(new Wishes(null, List.of(Chemistry.AGM), List.of(function), null, null))
+                        .withWishes(new Wishes(null, List.of(Chemistry.AGM), List.of(function), null, null, null))
                         .withPolicy(policy.withSystem(policy.system().withSimulatedYears(0))),
                 SAMPLE);
     }
@@ -103,7 +103,7 @@ class PartsOfADesignTest {
     void coolCellsAreChargedMoreSlowly() {
         SystemDesign design = SystemDesigner.design(
                 LarkspurRidge.BRIEF.withWishes(
-                        new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null)),
+                        new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null, null)),
                 SAMPLE);
         BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
         Finding cold = design.checks().stream()

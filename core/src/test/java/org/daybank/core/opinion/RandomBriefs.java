@@ -259,6 +259,7 @@ final class RandomBriefs {
                                     ControllerFunction.DIVERSION_CONTROL
                                 })),
                 odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER),
+                null,
                 null);
     }
 
