@@ -108,8 +108,8 @@ public record BankFit(
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
         Ratio parallelFactor = policy.parallelFactor().of(battery.chemistry().family());
-        BankLayout layout =
-                carrying(need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
+        BankLayout layout = carrying(
+                need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
         limits.add(Finding.that(
                 "parallelStrings",
                 layout.parallel() <= battery.mostInParallel(),

@@ -59,8 +59,8 @@ final class BankYear {
         List<Cycles> nights = new ArrayList<>();
         for (MonthBudget month : chosen.budget().months()) {
             Energy drawn = month.dailyEnergy().times(month.afterDark());
-            nights.add(new Cycles(
-                    deepEnough(drawn.dividedBy(rated)), month.month().length(false)));
+            nights.add(
+                    new Cycles(deepEnough(drawn.dividedBy(rated)), month.month().length(false)));
         }
         return nights;
     }

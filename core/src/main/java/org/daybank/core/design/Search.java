@@ -290,8 +290,7 @@ final class Search {
     }
 
     /** What a bank must carry, at its terminals. */
-    BankNeed bankNeed(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
+    BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
@@ -302,8 +301,7 @@ final class Search {
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
         }
-        return need
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -386,7 +384,8 @@ final class Search {
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
     ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
-        Current dcLoads = loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
+        Current dcLoads =
+                loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
         ChargerNeedBuilder need = ChargerNeedBuilder.builder()
                 .nominalVoltage(voltage)
                 .chemistry(chemistry)

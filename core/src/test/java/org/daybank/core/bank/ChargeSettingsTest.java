@@ -99,8 +99,8 @@ class ChargeSettingsTest {
     })
     void setPointsLieInPublishedRanges(
             Chemistry chemistry, double leastAbsorption, double mostAbsorption, double leastFloat, double mostFloat) {
-        ChargeSettings settings =
-                ChargeSettings.of(of(chemistry, 25, 25).facts(), ChargePolicy.standard().withLithiumFloat(true));
+        ChargeSettings settings = ChargeSettings.of(
+                of(chemistry, 25, 25).facts(), ChargePolicy.standard().withLithiumFloat(true));
 
         assertThat(settings.absorption().volts() / settings.cells()).isBetween(leastAbsorption, mostAbsorption);
         assertThat(settings.floating().orElseThrow().volts() / settings.cells()).isBetween(leastFloat, mostFloat);

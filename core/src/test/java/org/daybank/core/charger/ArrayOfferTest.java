@@ -27,7 +27,8 @@ class ArrayOfferTest {
     @Test
     void whatAModuleBringsInAYear() {
         // in proportion to the sun, were its cells never warm: 160 W · Σ G·t / 1000 W/m², less dirt .95, mismatch .98,
-        // wiring .98 and age .95; what heat takes is in proportion to the coefficient, so twice -0.2 %/K less once -0.4 %/K is none
+        // wiring .98 and age .95; what heat takes is in proportion to the coefficient, so twice -0.2 %/K less once -0.4
+        // %/K is none
         double sunHours = 0;
         for (Month month : Month.values()) {
             for (SunClass sun : SUNSHINE.in(month)) {
@@ -59,8 +60,7 @@ class ArrayOfferTest {
 
     @Test
     void atTheLeastItCostsTheFewestModules() {
-        assertThat(offer(TWELVE).modulesFor(TRACKING))
-                .isEqualTo(4);
+        assertThat(offer(TWELVE).modulesFor(TRACKING)).isEqualTo(4);
         assertThat(offer(TWELVE).exactTracking().fraction()).isEqualTo(3);
     }
 }

@@ -58,22 +58,27 @@ class BankLifeTest {
     @Test
     void withoutHoursADischargeEachNight() {
         SystemDesign design = SystemDesigner.design(simulated(EVENINGS, 0), Catalog.sample());
-        BankLayout bank = Objects.requireNonNull(SystemDesign.part(design.bank()).layout());
+        BankLayout bank =
+                Objects.requireNonNull(SystemDesign.part(design.bank()).layout());
         BatteryLife life = SystemDesign.part(design.batteryLife());
 
-        // 100 W · 4 h / 0.97 = 412.371 Wh in the dark, and half a day of what the controller draws: dark for 12 h, give or take
+        // 100 W · 4 h / 0.97 = 412.371 Wh in the dark, and half a day of what the controller draws: dark for 12 h, give
+        // or take
         // a twentieth of an hour
         double own = SystemDesign.part(design.charger()).selfConsumption().watts() * 12;
         double depth = (400 / 0.97 + own) / bank.ratedEnergy().wattHours();
-        assertThat(life.use().cycles()).hasSize(12).allSatisfy(cycle -> assertThat(
-                        cycle.depth().fraction())
-                .isCloseTo(depth, within(0.005 * own / bank.ratedEnergy().wattHours() + 1e-9)));
-        assertThat(life.use().cycles().stream().mapToDouble(BankUse.Cycles::perYear).sum())
+        assertThat(life.use().cycles())
+                .hasSize(12)
+                .allSatisfy(cycle -> assertThat(cycle.depth().fraction())
+                        .isCloseTo(
+                                depth, within(0.005 * own / bank.ratedEnergy().wattHours() + 1e-9)));
+        assertThat(life.use().cycles().stream()
+                        .mapToDouble(BankUse.Cycles::perYear)
+                        .sum())
                 .isEqualTo(365);
         // 35 °C all year: half the calendar life of the data sheet
         assertThat(Objects.requireNonNull(life.byCalendar()).years())
-                .isCloseTo(
-                        Objects.requireNonNull(bank.battery().calendarLife()).years() / 2, within(1e-9));
+                .isCloseTo(Objects.requireNonNull(bank.battery().calendarLife()).years() / 2, within(1e-9));
         assertThat(design.working().steps()).extracting(step -> step.name()).contains("life by cycles", "life");
     }
 
@@ -90,8 +95,10 @@ class BankLifeTest {
                         Catalog.sample())
                 .byYear();
 
-        // every discharge is half of some whole cycle: as many full cycles as the throughput makes; what leaks away besides
-        // is 2 % of the capacity a month, a quarter of a cycle a year, and 2 · 10 K warmer cells leak no more than four times that
+        // every discharge is half of some whole cycle: as many full cycles as the throughput makes; what leaks away
+        // besides
+        // is 2 % of the capacity a month, a quarter of a cycle a year, and 2 · 10 K warmer cells leak no more than four
+        // times that
         double throughput = years.stream()
                 .mapToDouble(SimulatedYear::equivalentFullCycles)
                 .average()
@@ -103,8 +110,8 @@ class BankLifeTest {
     void aProjectTwiceAsLongTakesMoreBanks() {
         DesignBrief brief = simulated(EVENINGS, 0);
         DesignPolicy policy = brief.policy();
-        BatteryLife life = SystemDesign.part(
-                SystemDesigner.design(brief, Catalog.sample()).batteryLife());
+        BatteryLife life =
+                SystemDesign.part(SystemDesigner.design(brief, Catalog.sample()).batteryLife());
         BatteryLife longer = SystemDesign.part(SystemDesigner.design(
                         brief.withPolicy(policy.withLife(policy.life()
                                 .withProjectLife(policy.life().projectLife().times(2)))),

@@ -176,7 +176,8 @@ final class EveryCombination {
         return Power.watts(brief.bank().heatLoss().wattsPerKelvin() * kelvins);
     }
 
-    private BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
+    private BankNeed bankNeed(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
@@ -186,8 +187,8 @@ final class EveryCombination {
                     .trueNominal(voltage)
                     .times(brief.policy().wiring().bankDrop().fraction());
             need.cutOffVoltage(inverter.inverter().lowestInput())
-                    .cableResistance(Resistance.ohms(
-                            Math.min(1, drop.volts() / inverter.currentAtRating().amperes())));
+                    .cableResistance(Resistance.ohms(Math.min(
+                            1, drop.volts() / inverter.currentAtRating().amperes())));
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak()
                     .surge()

@@ -91,7 +91,8 @@ class PartsOfADesignTest {
                         + design.energyBudget().dcPeak().watts())
                 / cutOff;
 
-        // 51.2 V less what bank and cable take: the bank half as much again as full and warm, the cable 1 % at the rating
+        // 51.2 V less what bank and cable take: the bank half as much again as full and warm, the cable 1 % at the
+        // rating
         double cable = 0.01 * 51.2 / inverter.currentAtRating().amperes();
         assertThat(valueOf(sag.actual()))
                 .isCloseTo(51.2 - start * (1.5 * bank.resistance().ohms() + cable), within(1e-9));

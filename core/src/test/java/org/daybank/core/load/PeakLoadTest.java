@@ -88,7 +88,8 @@ class PeakLoadTest {
                 .build();
         Load direct = Loads.dc(500).hoursPerDay(24.0).build();
 
-        // at 23 h in January 80 + 50 W, in July 80 + 70 W; from 12 h the fan alone; after midnight the lamps; DC does not count
+        // at 23 h in January 80 + 50 W, in July 80 + 70 W; from 12 h the fan alone; after midnight the lamps; DC does
+        // not count
         List<Double> hours = PeakLoad.hourly(List.of(lamp, winter, summer, direct)).stream()
                 .map(Power::watts)
                 .toList();

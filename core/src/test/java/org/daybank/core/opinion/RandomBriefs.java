@@ -252,12 +252,11 @@ final class RandomBriefs {
                 chemistries == null ? null : chemistries.stream().distinct().toList(),
                 odds(0.8)
                         ? null
-                        : List.of(
-                                pick(new ControllerFunction[] {
-                                    ControllerFunction.DISPLAY,
-                                    ControllerFunction.LOAD_OUTPUT,
-                                    ControllerFunction.DIVERSION_CONTROL
-                                })),
+                        : List.of(pick(new ControllerFunction[] {
+                            ControllerFunction.DISPLAY,
+                            ControllerFunction.LOAD_OUTPUT,
+                            ControllerFunction.DIVERSION_CONTROL
+                        })),
                 odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER),
                 null,
                 null);
@@ -301,7 +300,10 @@ final class RandomBriefs {
                 .withSun(sun)
                 .withArray(array)
                 .withCharger(new ChargerPolicy(
-                        Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05)), Ratio.of(between(1.1, 2))))
+                        Ratio.of(between(0, 0.05)),
+                        Ratio.of(1.25),
+                        Ratio.of(between(0, 0.05)),
+                        Ratio.of(between(1.1, 2))))
                 .withInverter(InverterPolicy.standard().withMargin(Ratio.of(between(0.1, 0.5))))
                 .withSystem(SystemPolicy.standard()
                         .withSimulatedYears(0)

@@ -231,7 +231,8 @@ final class SecondOpinion {
     }
 
     /** At the bank's terminals; the running power is that of the month with the worst run. */
-    BankOpinion.Need need(Goods.Inverter inverter, int inverters, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
+    BankOpinion.Need need(
+            Goods.Inverter inverter, int inverters, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
         double daily = 0;
         double worst = 0;
         double running = 0;

@@ -175,7 +175,8 @@ class SecondOpinionTest {
                 .as("what the controllers draw is counted in brief %s", c.number)
                 .isGreaterThanOrEqualTo(controller.selfWatts() * charger.count() * (1 - SAME) - SAME);
         budget(c, own);
-        BankOpinion.size(c.ask, bank, c.opinion.need(inverter, chosen == null ? 0 : chosen.count(), curve, List.of(own)));
+        BankOpinion.size(
+                c.ask, bank, c.opinion.need(inverter, chosen == null ? 0 : chosen.count(), curve, List.of(own)));
         bank(c, bank);
         array(c, own, bank, controller);
     }

@@ -15,7 +15,12 @@ final class StringOpinion {
 
     /** What must be known of bank and need; what is passed on is of single modules at the bank's whole voltage. */
     record Case(
-            double busVolts, BankOpinion.Bank bank, double exactModules, double exactPassedOn, double mostChargeAmps, double dcLoadAmps) {}
+            double busVolts,
+            BankOpinion.Bank bank,
+            double exactModules,
+            double exactPassedOn,
+            double mostChargeAmps,
+            double dcLoadAmps) {}
 
     /** The cheapest array on this controller; null when whatever the layout it breaks a rule or is too dear. */
     static Array cheapest(

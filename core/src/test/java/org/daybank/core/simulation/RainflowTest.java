@@ -38,7 +38,8 @@ class RainflowTest {
 
     @Test
     void theMeanRangeOfATenth() {
-        // three days: from full to 0.75, to 0.78 and to 0.72, full between: three cycles of 0.25, 0.22 and 0.28, of 0.25 in the mean
+        // three days: from full to 0.75, to 0.78 and to 0.72, full between: three cycles of 0.25, 0.22 and 0.28, of
+        // 0.25 in the mean
         double[] course = {1, 0.75, 1, 0.78, 1, 0.72, 1};
 
         assertThat(Rainflow.byTenth(course).get(2).cycles()).isEqualTo(3);
