@@ -117,6 +117,8 @@ final class BankDesigner {
                 .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
                 .recovery(BankChecks.recovery(chosen))
                 .chargeSettings(search.settings(voltage, chemistry))
+                .batteryLife(BankYear.life(brief, chosen, outcome == null ? null : outcome.simulation())
+                        .orElse(null))
                 .ventilation(Ventilation.of(layout).orElse(null))
                 .billOfMaterials(chosen.bill())
                 .checks(BankChecks.of(brief, chosen, charger, search.settings(voltage, chemistry), outcome))

@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.ChargePolicy;
+import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.inverter.GridPolicy;
@@ -21,6 +22,7 @@ import org.daybank.core.working.Policies;
  * @param load about loads
  * @param bank about the bank
  * @param charge about charging
+ * @param life about how long a bank lasts
  * @param sun about sunshine
  * @param array about the array
  * @param charger about charge controllers
@@ -37,6 +39,7 @@ public record DesignPolicy(
         LoadPolicy load,
         BankPolicy bank,
         ChargePolicy charge,
+        LifePolicy life,
         SunPolicy sun,
         ArrayPolicy array,
         ChargerPolicy charger,
@@ -61,11 +64,13 @@ public record DesignPolicy(
                 load,
                 bank,
                 charge,
+                life,
                 sun,
                 array,
                 charger,
                 inverter,
                 grid,
+                wiring,
                 synthetic,
                 simulation,
                 generator,

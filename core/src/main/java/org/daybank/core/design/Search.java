@@ -42,9 +42,11 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
@@ -110,6 +112,7 @@ final class Search {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
                 .largestLoad(PeakLoad.ofLargest(brief.loads()))
+                .hourlyPeaks(PeakLoad.hourly(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
                 .sineLoads(loads.budget().sineLoads())
                 .service(brief.service())
@@ -156,7 +159,7 @@ final class Search {
         EnergyBudget budget = loads.needsInverter()
                 ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
                 : loads.budget(standing(heated, Power.ZERO));
-        BankNeed need = bankNeed(voltage, null, budget)
+        BankNeed need = bankNeed(voltage, chemistry, null, budget)
                 .withRunningPower(Power.ZERO)
                 .withSurgePower(budget.dcPeak()
                         .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
@@ -168,7 +171,7 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
         EnergyBudget budget = budget(inverter, standing(heated, counted));
         return new Reckoning(
-                counted, budget, bankNeed(voltage, inverter, budget), arrayNeed(voltage, chemistry, budget));
+                counted, budget, bankNeed(voltage, chemistry, inverter, budget), arrayNeed(voltage, chemistry, budget));
     }
 
     /** The batteries of a chemistry that are heated, or those that are not. */
@@ -242,11 +245,11 @@ final class Search {
 
     /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
-        BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
-        BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
+        EnergyBudget unheated = budget(inverter, standing(false, controllerDraw));
+        EnergyBudget heated = budget(inverter, standing(true, controllerDraw));
         return BankSelection.of(catalog.batteries().stream()
                 .map(battery -> supply.held(BankFit.of(
-                        runsHeated(battery) ? heated : unheated,
+                        bankNeed(voltage, battery.chemistry(), inverter, runsHeated(battery) ? heated : unheated),
                         battery,
                         brief.policy().bank())))
                 .toList());
@@ -287,17 +290,18 @@ final class Search {
     }
 
     /** What a bank must carry, at its terminals. */
-    BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+    BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
+        BankNeedBuilder need = BankNeedBuilder.builder();
         if (inverter != null) {
+            need.cutOffVoltage(inverter.inverter().lowestInput()).cableResistance(cable(voltage, chemistry, inverter));
             double efficiency = inverter.inverter().fullLoadEfficiency().fraction();
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
         }
-        return BankNeedBuilder.builder()
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -307,6 +311,18 @@ final class Search {
                 .heatLoss(brief.bank().heatLoss())
                 .heaterSetPoint(brief.bank().heaterSetPoint())
                 .build();
+    }
+
+    /**
+     * The cable between bank and inverter, as thin as its drop at the inverter's rating allows; one of more than the limit feeds
+     * no inverter.
+     */
+    private Resistance cable(Voltage voltage, Chemistry chemistry, InverterFit inverter) {
+        Resistance thinnest = chemistry
+                .trueNominal(voltage)
+                .times(brief.policy().wiring().bankDrop().fraction())
+                .dividedBy(inverter.currentAtRating());
+        return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
     }
 
     /** Every module with as many as the need asks for; none where no number of any would do. */
@@ -325,15 +341,18 @@ final class Search {
             return Optional.empty();
         }
         // a module of no voltage group is refused at the bank's own voltage, however many there are
-        int direct = module.module().nominalGroup() == null
-                ? tracking.modules()
-                : ArraySize.of(
-                                need,
-                                directYield(module.module(), voltage, chemistry),
-                                brief.policy().array())
-                        .modules();
+        ModuleYield direct =
+                module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
         return Optional.of(new ArrayOffer(
-                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), yields.sunshine()));
+                module,
+                tracking.exactModules(),
+                direct == null
+                        ? tracking.modules()
+                        : ArraySize.of(need, direct, brief.policy().array()).modules(),
+                brief.policy().array().whenNew(),
+                yields.sunshine(),
+                yields.tracking(module.module()).yearly(),
+                direct == null ? null : direct.yearly()));
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
@@ -365,11 +384,14 @@ final class Search {
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
     ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
+        Current dcLoads =
+                loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
         ChargerNeedBuilder need = ChargerNeedBuilder.builder()
                 .nominalVoltage(voltage)
                 .chemistry(chemistry)
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
+                .dcLoadCurrent(dcLoads)
                 .functions(brief.wishes().controllerFunctions());
         if (bank != null) {
             need.maximumChargeCurrent(bank.maximumChargeCurrent());

@@ -8,6 +8,7 @@ import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.PathComparison;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
@@ -47,6 +48,8 @@ import org.jspecify.annotations.Nullable;
  * @param recovery time to refill the bank from its deepest discharge in the design month; absent when the array has no
  *     surplus then
  * @param chargeSettings set-points
+ * @param batteryLife how long the bank lasts in this use, and what a kilowatt-hour out of it costs; absent when its data sheet
+ *     does not say
  * @param ventilation air for the bank; absent for lithium
  * @param billOfMaterials parts and prices
  * @param parts by their model codes: what a simulation of the same system asks for
@@ -81,6 +84,7 @@ public record SystemDesign(
         @Nullable PathComparison trackingGain,
         @Nullable TimeSpan recovery,
         @Nullable ChargeSettings chargeSettings,
+        @Nullable BatteryLife batteryLife,
         @Nullable Ventilation ventilation,
         @Nullable BillOfMaterials billOfMaterials,
         @Nullable SystemParts parts,
@@ -116,6 +120,9 @@ public record SystemDesign(
         Working.Builder working = Working.builder().all(energyBudget.working());
         if (bank != null && bank.capacity() != null) {
             working.all(bank.capacity().working());
+        }
+        if (batteryLife != null) {
+            working.all(batteryLife.working());
         }
         if (moduleExtremes != null && monthlyBalance != null) {
             working.all(monthlyBalance.working()).all(moduleExtremes.working());
