@@ -7,6 +7,7 @@ import static java.lang.Math.max;
 import static java.lang.Math.min;
 import static java.lang.Math.pow;
 
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -14,7 +15,26 @@ import java.util.TreeMap;
 /** A bank by the logic of IEEE 1013: temperature first, then capacity, then whole strings of one battery. */
 final class BankOpinion {
     /** What the bank must do: Wh a day, W. */
-    record Need(double daily, double worst, double running, double continuous, double surge) {}
+    record Need(double daily, double worst, double running, double continuous, double surge) {
+        /** At the bank's terminals; the running power is that of the month with the worst run. */
+        static Need of(
+                LoadOpinion.Peak peak, Goods.Inverter inverter, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
+            double daily = 0;
+            double worst = 0;
+            double running = 0;
+            for (LoadOpinion.Month month : months) {
+                daily = max(daily, month.daily);
+                running = month.worst > worst ? month.running : running;
+                worst = max(worst, month.worst);
+            }
+            return new Need(
+                    daily,
+                    worst,
+                    running,
+                    curve.draw(peak.watts) + peak.dcWatts,
+                    (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts);
+        }
+    }
 
     /** One battery laid out; Ah, V, A. */
     static final class Bank {
