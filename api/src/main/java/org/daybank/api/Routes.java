@@ -17,6 +17,8 @@ import org.daybank.api.request.BankCapacityRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
+import org.daybank.api.request.GeneratorRequest;
+import org.daybank.api.request.GridBillRequest;
 import org.daybank.api.request.GridInverterSelectionRequest;
 import org.daybank.api.request.InverterSelectionRequest;
 import org.daybank.api.request.ShadeComparisonRequest;
@@ -87,6 +89,16 @@ final class Routes {
             calculation("/v1/wiring", WiringRequest.class, WiringRequest.Answer.class, WiringRequest::answer)
                     .cautions(answer -> answer.plan().cautions())
                     .working(answer -> answer.plan().working()),
+            calculation(
+                            "/v1/generator",
+                            GeneratorRequest.class,
+                            GeneratorRequest.Answer.class,
+                            GeneratorRequest::answer)
+                    .cautions(GeneratorRequest.Answer::cautions)
+                    .working(GeneratorRequest.Answer::working),
+            calculation("/v1/grid-bill", GridBillRequest.class, GridBillRequest.Answer.class, GridBillRequest::answer)
+                    .cautions(GridBillRequest.Answer::cautions)
+                    .working(GridBillRequest.Answer::working),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
                     .working(SystemDesign::working),

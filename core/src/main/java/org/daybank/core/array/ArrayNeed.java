@@ -54,7 +54,7 @@ public record ArrayNeed(
      * What must reach the bank in a month: the share drawn after dark passes through the battery and loses there, energy on
      * the tracking path and charge on the direct path.
      */
-    Energy atBank(int month, ChargePath path) {
+    public Energy atBank(int month, ChargePath path) {
         Ratio efficiency = batteryEfficiency(path);
         double share = afterDark.get(month).fraction();
         return dailyEnergy.get(month).times(1 - share + share / efficiency.fraction());

@@ -58,10 +58,7 @@ public record ArraySize(
         double most = 0;
         Month designMonth = Month.JANUARY;
         for (Month month : Month.values()) {
-            double asked = need.atBank(month.getValue() - 1, moduleYield.path()).wattHours()
-                    * policy.arrayToLoadRatio().fraction();
-            double brought = moduleYield.in(month).wattHours();
-            double modules = asked == 0 ? 0 : brought == 0 ? Double.MAX_VALUE : asked / brought;
+            double modules = exactModules(need, moduleYield, policy, month);
             if (modules > most) {
                 most = modules;
                 designMonth = month;
@@ -69,6 +66,26 @@ public record ArraySize(
         }
         return laidOut(
                 need, moduleYield, policy, designMonth, most, (int) Math.min(MOST_MODULES + 1, Math.ceil(most - 1e-9)));
+    }
+
+    /**
+     * Modules that would just do, before rounding up: all that a search asks of most modules.
+     *
+     * @return {@link Double#MAX_VALUE} when no number of them would
+     */
+    public static double exactModules(ArrayNeed need, ModuleYield moduleYield, ArrayPolicy policy) {
+        double most = 0;
+        for (Month month : Month.values()) {
+            most = Math.max(most, exactModules(need, moduleYield, policy, month));
+        }
+        return most;
+    }
+
+    private static double exactModules(ArrayNeed need, ModuleYield moduleYield, ArrayPolicy policy, Month month) {
+        double asked = need.atBank(month.getValue() - 1, moduleYield.path()).wattHours()
+                * policy.arrayToLoadRatio().fraction();
+        double brought = moduleYield.in(month).wattHours();
+        return asked == 0 ? 0 : brought == 0 ? Double.MAX_VALUE : asked / brought;
     }
 
     private static ArraySize laidOut(

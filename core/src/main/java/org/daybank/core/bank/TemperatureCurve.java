@@ -2,9 +2,7 @@ package org.daybank.core.bank;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.working.Checks;
@@ -64,19 +62,21 @@ public record TemperatureCurve(List<Point> points) {
 
     /** The share at a temperature; empty below the coldest published point. */
     public Optional<Ratio> at(Temperature temperature) {
-        NavigableMap<Double, Double> known = new TreeMap<>();
-        points.forEach(
-                point -> known.put(point.temperature().celsius(), point.share().fraction()));
-        var below = known.floorEntry(temperature.celsius());
-        var above = known.ceilingEntry(temperature.celsius());
-        if (below == null) {
+        if (temperature.compareTo(coldest()) < 0) {
             return Optional.empty();
         }
-        if (above == null || above.getKey().equals(below.getKey())) {
-            return Optional.of(Ratio.of(below.getValue()));
+        Point below = points.get(0);
+        for (Point point : points) {
+            if (point.temperature().compareTo(temperature) > 0) {
+                double along = temperature.minus(below.temperature()).kelvins()
+                        / point.temperature().minus(below.temperature()).kelvins();
+                double share = below.share().fraction()
+                        + along * (point.share().fraction() - below.share().fraction());
+                return Optional.of(Ratio.of(share));
+            }
+            below = point;
         }
-        double along = (temperature.celsius() - below.getKey()) / (above.getKey() - below.getKey());
-        return Optional.of(Ratio.of(below.getValue() + along * (above.getValue() - below.getValue())));
+        return Optional.of(below.share());
     }
 
     /** The share of the warmest point that is no warmer than a temperature; of the coldest point below all of them. */

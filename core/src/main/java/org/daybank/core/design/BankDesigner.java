@@ -33,7 +33,9 @@ final class BankDesigner {
         LoadProfile loads = brief.profile();
         MonthlySun sun = ArraySun.of(brief, loads);
         IrradianceDistribution sunshine = ArraySun.spread(brief, sun.plane());
-        Draft draft = Draft.of(brief, new Search(brief, catalog, loads, sunshine));
+        ModuleYields yields =
+                new ModuleYields(brief.site(), sunshine, brief.policy().array());
+        Draft draft = Draft.of(brief, new Search(brief, catalog, loads, yields));
         if (draft.chosen().isEmpty()) {
             return incomplete(draft, catalog, loads, sun);
         }
@@ -48,7 +50,7 @@ final class BankDesigner {
         }
         return new Steering(
                         draft,
-                        larger -> Draft.of(larger, new Search(larger, catalog, larger.profile(), sunshine)),
+                        larger -> Draft.of(larger, new Search(larger, catalog, larger.profile(), yields)),
                         proof::of,
                         sun.plane())
                 .climb(availability)

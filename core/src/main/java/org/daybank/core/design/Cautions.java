@@ -2,6 +2,7 @@ package org.daybank.core.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
@@ -19,6 +20,7 @@ import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Severity;
 
@@ -29,6 +31,9 @@ import org.daybank.core.working.Severity;
 final class Cautions {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
     private static final Voltage TOUCHABLE_DC = Voltage.volts(60);
+
+    /** What the circuits tell and the design does not tell already. */
+    private static final Set<String> OF_CIRCUITS_ALONE = Set.of("circuitDoesNotFit", "aluminiumTerminals");
 
     private static final Mass ONE_PERSON_LIFTS = Mass.kilograms(25);
     private static final Length LONG_RUN = Length.metres(30);
@@ -61,6 +66,12 @@ final class Cautions {
             case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
         }
         all.system();
+        WiringPlan wiring = design.wiring();
+        if (wiring != null) {
+            wiring.cautions().stream()
+                    .filter(caution -> OF_CIRCUITS_ALONE.contains(caution.code()))
+                    .forEach(all.cautions::add);
+        }
         return List.copyOf(all.cautions);
     }
 

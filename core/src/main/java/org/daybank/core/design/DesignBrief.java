@@ -30,6 +30,7 @@ import org.jspecify.annotations.Nullable;
  * @param loads what must run
  * @param service AC service that the loads are made for
  * @param array where the array may stand
+ * @param cables how long they are
  * @param bank where the bank stands
  * @param shore power at the berth or the camp of a mobile system, which counts in no size but in its hours; absent when there is none
  * @param alternator of a mobile system, which spares modules but no bank; absent when there is none
@@ -57,6 +58,8 @@ public record DesignBrief(
         @Assumed(source = "as is best, ten metres from the bank")
         ArrayWish array,
 
+        @Assumed(source = "all in one building") CableRuns cables,
+
         @Assumed(source = "the safe guess: an unheated shed")
         BankHousing bank,
 
@@ -82,6 +85,7 @@ public record DesignBrief(
         kind = Policies.otherwise(kind, DesignBrief.class, "kind");
         service = Objects.requireNonNullElseGet(service, Service::standard);
         array = Objects.requireNonNullElseGet(array, ArrayWish::free);
+        cables = Objects.requireNonNullElseGet(cables, CableRuns::standard);
         bank = Objects.requireNonNullElseGet(bank, BankHousing::standard);
         grid = Objects.requireNonNullElseGet(grid, GridWish::standard);
         wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);

@@ -11,6 +11,7 @@ import org.daybank.core.load.LoadPolicy;
 import org.daybank.core.simulation.SimulationPolicy;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
+import org.daybank.core.wiring.WiringPolicy;
 import org.daybank.core.working.Policies;
 
 /**
@@ -24,6 +25,7 @@ import org.daybank.core.working.Policies;
  * @param charger about charge controllers
  * @param inverter about inverters
  * @param grid about inverters that feed an array into the grid
+ * @param wiring about cables and their protection
  * @param synthetic about weather made up from monthly means
  * @param simulation about the hours
  * @param system about the system as a whole
@@ -38,6 +40,7 @@ public record DesignPolicy(
         ChargerPolicy charger,
         InverterPolicy inverter,
         GridPolicy grid,
+        WiringPolicy wiring,
         SyntheticPolicy synthetic,
         SimulationPolicy simulation,
         SystemPolicy system)

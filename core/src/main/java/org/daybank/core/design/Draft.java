@@ -31,10 +31,11 @@ record Draft(DesignBrief brief, Search search, List<Candidate> complete, List<Vo
         return new Draft(brief, search, complete, without);
     }
 
-    /** The lowest voltage that does, the cheapest there. */
+    /** The lowest voltage that does, the cheapest there; one with a shunt controller only for want of another. */
     Optional<Candidate> chosen() {
         return complete.stream()
                 .min(Comparator.comparing((Candidate candidate) -> candidate.nominalVoltage())
+                        .thenComparing(Candidate::shunt)
                         .thenComparing(Candidate::price));
     }
 }

@@ -39,7 +39,7 @@ final class GridDesigner {
     private final LoadProfile loads;
     private final MonthlySun sun;
     private final IrradianceDistribution sunshine;
-    private final Search search;
+    private final ModuleYields yields;
     private final Energy yearlyUse;
 
     GridDesigner(DesignBrief brief, Catalog catalog) {
@@ -48,7 +48,7 @@ final class GridDesigner {
         this.loads = brief.profile();
         this.sun = ArraySun.of(brief, loads);
         this.sunshine = ArraySun.spread(brief, sun.plane());
-        this.search = new Search(brief, catalog, loads, sunshine);
+        this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
         this.yearlyUse = yearly(
                 loads.budget().months().stream().map(GridDesigner::atLoads).toList());
     }
@@ -163,7 +163,7 @@ final class GridDesigner {
     }
 
     private List<Energy> daily(PvModule module, double factor) {
-        ModuleYield yield = search.trackingYield(module);
+        ModuleYield yield = yields.tracking(module);
         return Arrays.stream(Month.values())
                 .map(month -> yield.in(month).times(factor))
                 .toList();

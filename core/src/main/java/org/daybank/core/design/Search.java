@@ -1,19 +1,13 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
+import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
-import org.daybank.core.array.ModuleOutput;
 import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PathComparison;
 import org.daybank.core.array.PvModule;
@@ -22,6 +16,7 @@ import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.bank.BankNeed;
 import org.daybank.core.bank.BankNeedBuilder;
+import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Battery;
 import org.daybank.core.bank.ChargeSettings;
@@ -32,18 +27,20 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.AcSource;
 import org.daybank.core.inverter.AcSourceBuilder;
+import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterNeed;
 import org.daybank.core.inverter.InverterNeedBuilder;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.InverterCurve;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
-import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
@@ -52,70 +49,60 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
-import org.daybank.core.sun.IrradianceDistribution;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Looks for the cheapest parts that keep every rule at one bus voltage with one chemistry. Exact over the rules, since prices
- * add up; what costs at least as much as the best so far is not looked at.
- */
+/** What a brief asks of each kind of part, and the products of a catalogue held against it. */
 final class Search {
-    private static final Power UNLIMITED = Power.kilowatts(1e6);
-    private static final Current ANY_CURRENT = Current.kiloamperes(1e6);
+    private static final InverterCurve LOSSLESS = new InverterCurve(Power.watts(1), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
     private final DesignBrief brief;
     private final Catalog catalog;
     private final LoadProfile loads;
-    private final IrradianceDistribution sunshine;
+    private final ModuleYields yields;
     private final Temperature lowest;
-    private final List<ModuleExtremes> extremes;
 
-    /** What a module brings through a tracking controller without loss. */
-    private final IdentityHashMap<PvModule, ModuleYield> trackingYields = new IdentityHashMap<>();
-
-    private final IdentityHashMap<PvModule, ModuleOutput> outputs = new IdentityHashMap<>();
-
-    private final Map<DirectKey, ModuleYield> directYields = new HashMap<>();
-
-    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, IrradianceDistribution sunshine) {
+    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
         this.brief = brief;
         this.catalog = catalog;
         this.loads = loads;
-        this.sunshine = sunshine;
+        this.yields = yields;
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
                         brief.site().recordLow(),
                         brief.policy().system().coldSpell());
-        this.extremes = catalog.modules().stream()
-                .map(module ->
-                        ModuleExtremes.of(module, brief.site(), brief.policy().array()))
-                .toList();
     }
 
     /** The cheapest complete system, if there is one. */
     Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry) {
-        if (!loads.needsInverter()) {
-            return withInverter(voltage, chemistry, null, null);
-        }
-        Candidate best = null;
-        for (InverterFit inverter : inverters(voltage, chemistry).ranked()) {
-            if (best != null && inverter.price().compareTo(best.price()) >= 0) {
-                break;
-            }
-            best = cheaper(
-                    best, withInverter(voltage, chemistry, inverter, best).orElse(null));
-        }
-        return Optional.ofNullable(best);
+        return new BusSearch(this, voltage, chemistry).cheapest();
     }
 
-    private static @Nullable Candidate cheaper(@Nullable Candidate best, @Nullable Candidate next) {
-        return next != null && (best == null || next.price().compareTo(best.price()) < 0) ? next : best;
+    /** Whether there is any AC load. */
+    boolean needsInverter() {
+        return loads.needsInverter();
+    }
+
+    /** The inverters for a bank that keep every rule, cheapest first. */
+    List<InverterFit> fitting(Voltage voltage, Chemistry chemistry) {
+        List<Inverter> forBus = catalog.inverters().stream()
+                .filter(inverter -> inverter.nominalVoltage().equals(voltage))
+                .toList();
+        return InverterSelection.of(
+                        inverterNeed(voltage, chemistry), forBus, brief.policy().inverter())
+                .ranked();
     }
 
     /** Every inverter of the catalogue held against the loads and a bank. */
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        InverterNeed need = InverterNeedBuilder.builder()
+        return InverterSelection.of(
+                inverterNeed(voltage, chemistry),
+                catalog.inverters(),
+                brief.policy().inverter());
+    }
+
+    private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
+        return InverterNeedBuilder.builder()
                 .peak(loads.peak())
                 .largestLoad(PeakLoad.ofLargest(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
@@ -129,7 +116,6 @@ final class Search {
                 .functions(brief.wishes().inverterFunctions())
                 .acSource(acSource())
                 .build();
-        return InverterSelection.of(need, catalog.inverters(), brief.policy().inverter());
     }
 
     /** Shore power gives no more than it has; the grid gives what is asked. */
@@ -160,97 +146,85 @@ final class Search {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    /**
-     * The cheapest with what its controllers draw in its budget. What draws more asks for more, so that the price never falls
-     * as more is counted: a system that agrees with what is counted is the cheapest of all that draw as much or more, and
-     * none costs less than the cheapest with nothing counted. Between the two, every smaller draw is looked at.
-     */
-    private Optional<Candidate> withInverter(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable Candidate known) {
-        Candidate free = pass(voltage, chemistry, inverter, Power.ZERO, UNLIMITED, known);
-        Candidate best = free;
-        Power counted = Power.ZERO;
-        while (best != null && best.controllerDraw().compareTo(counted) > 0) {
-            counted = best.controllerDraw();
-            best = pass(voltage, chemistry, inverter, counted, UNLIMITED, known);
-        }
-        if (free == null) {
-            return Optional.empty();
-        }
-        for (Power less : draws(voltage, chemistry, counted)) {
-            if (best != null && best.price().equals(free.price())) {
-                break;
-            }
-            best = cheaper(best, pass(voltage, chemistry, inverter, less, less, cheaper(known, best)));
-        }
-        return Optional.ofNullable(best);
+    /** What every system asks of its bank and array at the least: an inverter gives no more than it draws. */
+    Reckoning least(Voltage voltage, Chemistry chemistry, boolean heated) {
+        EnergyBudget budget = loads.needsInverter()
+                ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
+                : loads.budget(standing(heated, Power.ZERO));
+        BankNeed need = bankNeed(voltage, null, budget)
+                .withRunningPower(Power.ZERO)
+                .withSurgePower(budget.dcPeak()
+                        .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
+        return new Reckoning(Power.ZERO, budget, need, arrayNeed(voltage, chemistry, budget));
     }
 
-    /** What the controllers on offer may draw together, below a limit, the most first. */
-    private List<Power> draws(Voltage voltage, Chemistry chemistry, Power below) {
-        return controllers(voltage, chemistry)
-                .flatMap(controller -> IntStream.rangeClosed(1, controller.mostInParallel())
-                        .mapToObj(count -> controller.selfConsumption().times(count)))
-                .filter(draw -> draw.compareTo(below) < 0)
-                .distinct()
-                .sorted(Comparator.reverseOrder())
+    /** What is asked behind an inverter with what controllers draw. */
+    Reckoning reckoning(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
+        EnergyBudget budget = budget(inverter, standing(heated, counted));
+        return new Reckoning(
+                counted, budget, bankNeed(voltage, inverter, budget), arrayNeed(voltage, chemistry, budget));
+    }
+
+    /** The batteries of a chemistry that are heated, or those that are not. */
+    BankChoices bankChoices(Reckoning least, Chemistry chemistry, boolean heated) {
+        BankPolicy policy = brief.policy().bank();
+        return new BankChoices(
+                least.bank(),
+                catalog.batteries().stream()
+                        .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
+                        .toList(),
+                policy,
+                (need, battery, leastStrings) -> BankFit.of(need, battery, policy, leastStrings));
+    }
+
+    /** Modules and controllers by path, shunt controllers or all others. */
+    List<ArrayChoices> arrayChoices(Reckoning least, Voltage voltage, Chemistry chemistry, boolean shunt) {
+        ChargerNeed need = chargerNeed(voltage, chemistry, null);
+        List<ArrayChoices> choices = new ArrayList<>();
+        for (ChargePath path : ChargePath.values()) {
+            List<ChargeController> controllers = catalog.controllers().stream()
+                    .filter(controller -> controller.kind().path() == path
+                            && (controller.kind() == ControllerKind.SHUNT) == shunt
+                            && controller.busVoltages().contains(voltage)
+                            && controller.chemistries().contains(chemistry)
+                            && controller.functions().containsAll(need.functions()))
+                    .toList();
+            if (!controllers.isEmpty()) {
+                choices.add(new ArrayChoices(
+                        need,
+                        least.array(),
+                        moduleYields(path, voltage, chemistry),
+                        controllers,
+                        yields,
+                        brief.policy().array(),
+                        brief.policy().charger()));
+            }
+        }
+        return choices;
+    }
+
+    /** A module of no voltage group is refused at the bank's own voltage, however many there are. */
+    private List<ModuleYield> moduleYields(ChargePath path, Voltage voltage, Chemistry chemistry) {
+        return catalog.modules().stream()
+                .filter(module -> path == ChargePath.TRACKING || module.nominalGroup() != null)
+                .map(module ->
+                        path == ChargePath.TRACKING ? yields.tracking(module) : directYield(module, voltage, chemistry))
                 .toList();
     }
 
-    /**
-     * The cheapest with some draw of controllers in its budget.
-     *
-     * @param mostDraw of the controllers
-     * @param known what costs no less is not looked for
-     */
-    private @Nullable Candidate pass(
+    /** A controller with a module on a bank, or on one whose charging limit is open. */
+    ChargerFit charger(
             Voltage voltage,
             Chemistry chemistry,
-            @Nullable InverterFit inverter,
-            Power controllerDraw,
-            Power mostDraw,
-            @Nullable Candidate known) {
-        Candidate best = null;
-        for (boolean heated : List.of(false, true)) {
-            List<Battery> batteries = catalog.batteries().stream()
-                    .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
-                    .toList();
-            if (batteries.isEmpty()) {
-                continue;
-            }
-            EnergyBudget budget = budget(inverter, standing(heated, controllerDraw));
-            BankNeed need = bankNeed(voltage, inverter, budget);
-            List<BankFit> banks =
-                    BankSelection.of(need, batteries, brief.policy().bank()).ranked();
-            if (banks.isEmpty()) {
-                continue;
-            }
-            List<ArrayOffer> offers = offers(voltage, chemistry, budget);
-            if (known != null
-                    && atLeast(inverter, banks.get(0), offers) >= known.price().minorUnits()) {
-                continue;
-            }
-            ArrayChoices arrays = arrays(voltage, chemistry, offers);
-            Optional<ChargerFit> cheapestArray = arrays.cheapest(ANY_CURRENT, mostDraw);
-            for (BankFit bank : banks) {
-                for (BankFit strings = bank; cheapestArray.isPresent() && strings.fits(); ) {
-                    BankLayout layout = Objects.requireNonNull(strings.layout());
-                    Optional<ChargerFit> charger = arrays.cheapest(layout.maximumChargeCurrent(), mostDraw);
-                    BankFit fit = strings;
-                    best = cheaper(
-                            best,
-                            charger.map(found -> complete(voltage, budget, inverter, fit, found))
-                                    .orElse(null));
-                    if (charger.equals(cheapestArray)
-                            || (best != null && layout.price().compareTo(best.price()) >= 0)) {
-                        break;
-                    }
-                    // one more string takes more of the array's current
-                    strings = BankFit.of(need, bank.battery(), brief.policy().bank(), layout.parallel() + 1);
-                }
-            }
-        }
-        return best;
+            @Nullable BankLayout bank,
+            ArrayOffer offer,
+            ChargeController controller) {
+        return ChargerFit.of(
+                chargerNeed(voltage, chemistry, bank),
+                offer,
+                controller,
+                brief.policy().charger());
     }
 
     /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
@@ -322,44 +296,18 @@ final class Search {
                 .build();
     }
 
-    /** What the parts cost at the least, in minor units: the cheapest bank and modules without any controller. */
-    private static long atLeast(@Nullable InverterFit inverter, BankFit bank, List<ArrayOffer> offers) {
-        long modules = offers.stream()
-                .mapToLong(ArrayOffer::leastPriceMinorUnits)
-                .min()
-                .orElse(0);
-        return modules
-                + Objects.requireNonNull(bank.layout()).price().minorUnits()
-                + (inverter == null ? 0 : inverter.price().minorUnits());
-    }
-
     /** Every module with as many as the need asks for; none where no number of any would do. */
     List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
-        return extremes.stream()
-                .flatMap(module -> offer(module, voltage, chemistry, budget).stream())
+        return catalog.modules().stream()
+                .flatMap(module -> offer(yields.extremes(module), voltage, chemistry, budget).stream())
                 .toList();
-    }
-
-    /** Every module with every controller for this bus and chemistry; the bank's charging limit still aside. */
-    private ArrayChoices arrays(Voltage voltage, Chemistry chemistry, List<ArrayOffer> offers) {
-        return new ArrayChoices(
-                chargerNeed(voltage, chemistry, null),
-                offers,
-                controllers(voltage, chemistry).toList(),
-                brief.policy().charger());
-    }
-
-    private Stream<ChargeController> controllers(Voltage voltage, Chemistry chemistry) {
-        return catalog.controllers().stream()
-                .filter(controller -> controller.busVoltages().contains(voltage)
-                        && controller.chemistries().contains(chemistry));
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
     Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
         ArrayNeed need = arrayNeed(voltage, chemistry, budget);
         ArraySize tracking = ArraySize.of(
-                need, trackingYield(module.module()), brief.policy().array());
+                need, yields.tracking(module.module()), brief.policy().array());
         if (!tracking.possible()) {
             return Optional.empty();
         }
@@ -368,63 +316,23 @@ final class Search {
                 ? tracking.modules()
                 : ArraySize.of(
                                 need,
-                                directYield(module, voltage, chemistry),
+                                directYield(module.module(), voltage, chemistry),
                                 brief.policy().array())
                         .modules();
         return Optional.of(new ArrayOffer(
-                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), sunshine));
+                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), yields.sunshine()));
     }
 
-    private ModuleOutput output(PvModule module) {
-        return outputs.computeIfAbsent(
-                module, any -> ModuleOutput.of(any, brief.policy().array().yieldModel()));
-    }
-
-    /** What a module brings at its best point, through a controller without loss. */
-    ModuleYield trackingYield(PvModule module) {
-        return trackingYields.computeIfAbsent(
-                module,
-                any -> ModuleYield.tracking(
-                        output(any),
-                        brief.site(),
-                        sunshine,
-                        brief.policy().array().withChargerEfficiency(Ratio.ONE)));
-    }
-
-    /**
-     * What a module brings at a bank's own voltage; while the sun shines that lies between nominal and absorption. A module of
-     * no voltage group stands in the shortest string that still charges in the hottest sun.
-     */
-    ModuleYield directYield(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
-        return directYields.computeIfAbsent(
-                new DirectKey(module.module(), voltage, chemistry), any -> direct(module, voltage, chemistry));
-    }
-
-    private ModuleYield direct(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
-        Voltage trueNominal = chemistry.trueNominal(voltage);
-        Voltage absorption = settings(voltage, chemistry).absorption();
-        Voltage group = module.module().nominalGroup();
-        double series = group == null
-                ? Math.ceil(absorption.dividedBy(module.hottestMaximumPower()))
-                : Math.rint(voltage.dividedBy(group));
-        return ModuleYield.direct(
-                output(module.module()),
-                (int) Math.max(1, series),
-                trueNominal,
-                trueNominal.plus(absorption).dividedBy(2),
-                brief.site(),
-                sunshine,
-                brief.policy().array());
+    private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
+        return yields.direct(
+                module, voltage, chemistry, settings(voltage, chemistry).absorption());
     }
 
     /** What tracking gains for a module on a bank, through a controller of an efficiency. */
     PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry, Ratio efficiency) {
         return PathComparison.of(
-                trackingYield(module.module()).times(efficiency), directYield(module, voltage, chemistry));
+                yields.tracking(module.module()).times(efficiency), directYield(module.module(), voltage, chemistry));
     }
-
-    /** A module on a bank. */
-    private record DirectKey(PvModule module, Voltage voltage, Chemistry chemistry) {}
 
     /** What an alternator brings spares the array: it counts as if it were drawn less. */
     private ArrayNeed arrayNeed(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
@@ -456,10 +364,18 @@ final class Search {
         return need.build();
     }
 
-    private Candidate complete(
-            Voltage voltage, EnergyBudget budget, @Nullable InverterFit inverter, BankFit bank, ChargerFit charger) {
+    /** A whole. */
+    Candidate complete(Reckoning reckoning, @Nullable InverterFit inverter, BankFit bank, ChargerFit charger) {
         BankLayout layout = Objects.requireNonNull(bank.layout());
-        return new Candidate(voltage, budget, inverter, bank, layout, size(charger, layout, budget), charger);
+        return new Candidate(
+                layout.nominalVoltage(),
+                reckoning.budget(),
+                reckoning.counted(),
+                inverter,
+                bank,
+                layout,
+                size(charger, layout, reckoning.budget()),
+                charger);
     }
 
     /** Need and yield of the array as it is laid out, through the controller as its data sheet has it. */
@@ -467,17 +383,13 @@ final class Search {
         Chemistry chemistry = layout.battery().chemistry();
         PvModule module = fit.array().module();
         ModuleYield moduleYield = switch (fit.controller().kind().path()) {
-            case TRACKING -> trackingYield(module).times(fit.controller().efficiency());
-            case DIRECT -> directYield(extremesOf(module), layout.nominalVoltage(), chemistry);
+            case TRACKING -> yields.tracking(module).times(fit.controller().efficiency());
+            case DIRECT -> directYield(module, layout.nominalVoltage(), chemistry);
         };
         return ArraySize.of(
                         arrayNeed(layout.nominalVoltage(), chemistry, budget),
                         moduleYield,
                         brief.policy().array())
                 .withModules(fit.array().modules());
-    }
-
-    private ModuleExtremes extremesOf(PvModule module) {
-        return ModuleExtremes.of(module, brief.site(), brief.policy().array());
     }
 }

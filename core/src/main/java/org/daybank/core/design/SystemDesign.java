@@ -20,6 +20,8 @@ import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.wiring.StringVoltages;
+import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.ToldElsewhere;
@@ -53,6 +55,8 @@ import org.jspecify.annotations.Nullable;
  * @param grid an array that feeds the grid without a bank
  * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen: ranked or rejected
  * @param essentialPanel what backing up the essential loads alone spares
+ * @param wiring every circuit: conductors, devices, disconnects
+ * @param stringVoltages the same array at higher string voltages: what its copper costs, and which controllers allow it
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
  * @param batteries every battery of the catalogue: ranked or rejected
@@ -84,6 +88,8 @@ public record SystemDesign(
         @Nullable GridFeed grid,
         @Nullable GridInverterSelection gridInverters,
         @Nullable EssentialPanel essentialPanel,
+        @Nullable WiringPlan wiring,
+        @Nullable StringVoltages stringVoltages,
         List<Finding> checks,
         List<Alternative> alternatives,
         @Nullable BankSelection batteries,
@@ -117,6 +123,9 @@ public record SystemDesign(
         }
         if (chargeSettings != null) {
             working.all(chargeSettings.working());
+        }
+        if (wiring != null) {
+            working.all(wiring.working());
         }
         return working.build();
     }

@@ -16,10 +16,11 @@ public final class SystemDesigner {
      * @throws org.daybank.core.working.InvalidInput when a month of the site gets more sun than there is at its latitude
      */
     public static SystemDesign design(DesignBrief brief, Catalog catalog) {
-        return switch (brief.kind()) {
+        SystemDesign design = switch (brief.kind()) {
             case STAND_ALONE, MOBILE -> BankDesigner.design(brief, catalog);
             case GRID_BACKUP -> BackupDesigner.design(brief, catalog);
             case GRID_INTERACTIVE -> new GridDesigner(brief, catalog).design();
         };
+        return DesignWiring.wired(design, catalog);
     }
 }

@@ -186,7 +186,11 @@ final class Plain {
                 catalog.modules().stream().map(Plain::module).toList(),
                 catalog.batteries().stream().map(Plain::battery).toList(),
                 catalog.controllers().stream().map(Plain::controller).toList(),
-                catalog.inverters().stream().map(Plain::inverter).toList());
+                // every brief has a service of one phase, which a unit made for two lines does not give
+                catalog.inverters().stream()
+                        .filter(inverter -> inverter.phases() == Phases.SINGLE)
+                        .map(Plain::inverter)
+                        .toList());
     }
 
     private static Goods.Module module(PvModule module) {

@@ -1,0 +1,117 @@
+package org.daybank.core.generator;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.List;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an engine generator must charge and carry, and where it stands.
+ *
+ * @param chargingVoltage of the bank while it is charged, as a rule its absorption voltage
+ * @param maximumChargeCurrent most that the bank takes
+ * @param chargerEfficiency of the charger between AC and bank
+ * @param chargerPowerFactor of the charger at its AC input
+ * @param concurrentLoads most that AC loads ask while it runs
+ * @param meanLoads what AC loads ask on average while it runs, at most concurrentLoads; the bank is spared them
+ * @param elevation of the place above sea level
+ * @param hottestAir around the engine at work
+ * @param chargerInput most that the charger takes from AC; absent, as much as the bank's limit calls for
+ * @param monthlyShortfall what the sun leaves missing at the bank, twelve from January; absent when it is not known
+ */
+@RecordBuilder
+public record GeneratorNeed(
+        Voltage chargingVoltage,
+        Current maximumChargeCurrent,
+
+        @Assumed(value = "0.9", least = "0.5", most = "1", sensible = "0.85–0.94", source = "typical data sheets")
+        Ratio chargerEfficiency,
+
+        @Assumed(
+                value = "0.9",
+                least = "0.4",
+                most = "1",
+                sensible = "0.7 plain, 0.95 or more with correction",
+                source = "between a plain rectifier and one with power-factor correction")
+        Ratio chargerPowerFactor,
+
+        @Assumed(value = "0 W", least = "0 W", most = "1000 kW", source = "it only charges")
+        Power concurrentLoads,
+
+        @Assumed(
+                value = "0 W",
+                least = "0 W",
+                most = "1000 kW",
+                source = "none counted, so that its hours come out rather too long")
+        Power meanLoads,
+
+        @Assumed(value = "0 m", least = "-430 m", most = "5500 m", source = "sea level")
+        Length elevation,
+
+        @Assumed(value = "40 Cel", least = "-20 Cel", most = "60 Cel", source = "no temperature stated")
+        Temperature hottestAir,
+
+        @Nullable Power chargerInput,
+        @Nullable List<Energy> monthlyShortfall)
+        implements GeneratorNeedBuilder.With {
+    private static final int MONTHS = 12;
+    private static final Energy MOST = Energy.kilowattHours(1_000_000);
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when something is missing, out of range or contradicts itself
+     */
+    public GeneratorNeed {
+        chargerEfficiency = Policies.otherwise(chargerEfficiency, GeneratorNeed.class, "chargerEfficiency");
+        chargerPowerFactor = Policies.otherwise(chargerPowerFactor, GeneratorNeed.class, "chargerPowerFactor");
+        concurrentLoads = Policies.otherwise(concurrentLoads, GeneratorNeed.class, "concurrentLoads");
+        meanLoads = Policies.otherwise(meanLoads, GeneratorNeed.class, "meanLoads");
+        elevation = Policies.otherwise(elevation, GeneratorNeed.class, "elevation");
+        hottestAir = Policies.otherwise(hottestAir, GeneratorNeed.class, "hottestAir");
+        new Checks()
+                .required("chargingVoltage", chargingVoltage)
+                .within("chargingVoltage", chargingVoltage, Voltage.volts(1), Voltage.volts(2000))
+                .required("maximumChargeCurrent", maximumChargeCurrent)
+                .within("maximumChargeCurrent", maximumChargeCurrent, Current.amperes(0.1), Current.amperes(100_000))
+                .above("chargerInput", chargerInput, Power.ZERO)
+                .atMost("meanLoads", meanLoads, concurrentLoads)
+                .length("monthlyShortfall", monthlyShortfall, MONTHS)
+                .eachWithin("monthlyShortfall", monthlyShortfall, Energy.ZERO, MOST)
+                .done();
+        Policies.check(
+                GeneratorNeed.class,
+                chargingVoltage,
+                maximumChargeCurrent,
+                chargerEfficiency,
+                chargerPowerFactor,
+                concurrentLoads,
+                meanLoads,
+                elevation,
+                hottestAir);
+        monthlyShortfall = monthlyShortfall == null ? null : List.copyOf(monthlyShortfall);
+    }
+
+    /** What is missing in a month, from 0; nothing where it is not known. */
+    Energy shortfall(int month) {
+        return monthlyShortfall == null ? Energy.ZERO : monthlyShortfall.get(month);
+    }
+
+    /** Into the bank: what its limit allows, or what the charger gives where that is less. */
+    Current chargeCurrent() {
+        if (chargerInput == null) {
+            return maximumChargeCurrent;
+        }
+        Current given = chargerInput.times(chargerEfficiency).dividedBy(chargingVoltage);
+        return given.compareTo(maximumChargeCurrent) < 0 ? given : maximumChargeCurrent;
+    }
+}

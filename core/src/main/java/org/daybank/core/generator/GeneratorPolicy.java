@@ -1,0 +1,150 @@
+package org.daybank.core.generator;
+
+import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+
+/**
+ * What a planner may argue with when an engine generator is sized.
+ *
+ * @param altitudeDerate share of its power lost for each 300 m above the sea
+ * @param heatDerate share of its power lost for each 5.5 K above ratedAir
+ * @param ratedAir air for which the rating holds
+ * @param leastLoadShare of what it gives at the site, below which an engine wears and soots
+ * @param mostLoadShare of what it gives at the site, kept free for starts and long runs
+ * @param litresPerKilowattHour fuel for each kilowatt-hour made
+ * @param litresPerHourPerKilowatt fuel for each hour and kilowatt of the rating, made or not
+ * @param fuelPricePerLitre delivered to the site
+ * @param pricePerKilowatt of the rating, for the generator
+ * @param serviceLife hours until it is worn out
+ * @param startBelow state of charge at which it starts
+ * @param stopAbove state of charge at which it stops; more than startBelow
+ */
+@RecordBuilder
+public record GeneratorPolicy(
+        @Assumed(
+                value = "0.035",
+                least = "0",
+                most = "0.04",
+                sensible = "0.03–0.04; less with a turbocharger",
+                source = "customary for engines without a turbocharger; the data sheet wins")
+        Ratio altitudeDerate,
+
+        @Assumed(
+                value = "0.01",
+                least = "0",
+                most = "0.04",
+                sensible = "0.01–0.02",
+                source = "customary for small engines; the data sheet wins")
+        Ratio heatDerate,
+
+        @Assumed(
+                value = "25 Cel",
+                least = "0 Cel",
+                most = "50 Cel",
+                source = "reference condition of ISO 3046-1 and ISO 8528-1")
+        Temperature ratedAir,
+
+        @Assumed(
+                value = "0.3",
+                least = "0",
+                most = "0.7",
+                sensible = "0.3–0.5",
+                source = "unburnt fuel collects in engines that run below it")
+        Ratio leastLoadShare,
+
+        @Assumed(value = "0.8", least = "0.3", most = "1", sensible = "0.7–0.9", source = "custom")
+        Ratio mostLoadShare,
+
+        @Assumed(value = "0.246", least = "0.05", most = "2", source = "typical curve of small diesel engines")
+        Double litresPerKilowattHour,
+
+        @Assumed(value = "0.081", least = "0", most = "0.5", source = "typical curve of small diesel engines")
+        Double litresPerHourPerKilowatt,
+
+        @Assumed(
+                value = "1.70 EUR",
+                source = "diesel at the pump in much of Europe, 2024; bringing it there is not in it")
+        Money fuelPricePerLitre,
+
+        @Assumed(value = "600 EUR", source = "small diesel sets with electric start, about; a price list wins")
+        Money pricePerKilowatt,
+
+        @Assumed(
+                value = "5000 h",
+                least = "100 h",
+                most = "60000 h",
+                sensible = "1500 h portable, 10000 h and more at 1500/min",
+                source = "between air-cooled portable sets and slow water-cooled ones")
+        TimeSpan serviceLife,
+
+        @Assumed(
+                value = "0.4",
+                least = "0",
+                most = "0.95",
+                sensible = "0.3–0.5",
+                source = "before the loads are cut off")
+        Ratio startBelow,
+
+        @Assumed(
+                value = "0.8",
+                least = "0.05",
+                most = "0.99",
+                sensible = "0.7–0.9",
+                source = "the last fifth charges slowly and is left to the array")
+        Ratio stopAbove)
+        implements GeneratorPolicyBuilder.With {
+    private static final GeneratorPolicy STANDARD = Policies.standard(GeneratorPolicy.class);
+
+    /**
+     * Checks each value against its range, and those that hang together.
+     *
+     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     */
+    public GeneratorPolicy {
+        Policies.check(
+                GeneratorPolicy.class,
+                altitudeDerate,
+                heatDerate,
+                ratedAir,
+                leastLoadShare,
+                mostLoadShare,
+                litresPerKilowattHour,
+                litresPerHourPerKilowatt,
+                fuelPricePerLitre,
+                pricePerKilowatt,
+                serviceLife,
+                startBelow,
+                stopAbove);
+        new Checks()
+                .above("mostLoadShare", mostLoadShare, leastLoadShare)
+                .above("stopAbove", stopAbove, startBelow)
+                .that(
+                        fuelPricePerLitre.minorUnits() >= 0,
+                        "fuelPricePerLitre",
+                        "outOfRange",
+                        "fuelPricePerLitre must not be negative")
+                .that(
+                        pricePerKilowatt.minorUnits() >= 0,
+                        "pricePerKilowatt",
+                        "outOfRange",
+                        "pricePerKilowatt must not be negative")
+                .that(
+                        fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
+                        "pricePerKilowatt",
+                        "conflict",
+                        "pricePerKilowatt must be in the currency of fuelPricePerLitre, %s"
+                                .formatted(fuelPricePerLitre.currency().getCurrencyCode()))
+                .done();
+    }
+
+    /** The cited defaults. */
+    public static GeneratorPolicy standard() {
+        return STANDARD;
+    }
+}

@@ -1,0 +1,218 @@
+package org.daybank.core.generator;
+
+import java.math.BigDecimal;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Volume;
+import org.daybank.core.simulation.EngineRule;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.working.Working;
+
+/**
+ * The customary size of engine generator that charges a bank and carries loads meanwhile, and what it does in a year.
+ *
+ * @param need what was asked
+ * @param policy what was assumed
+ * @param chargeCurrent into the bank
+ * @param chargePower into the bank, at its charging voltage
+ * @param chargerInput real power that the charger takes for it
+ * @param askedPower {@code V · I / (η · PF) + loads}: what the set must carry, in VA or W
+ * @param siteFactor what altitude and heat leave of a rating
+ * @param requiredRating rating whose power at the site carries what is asked within the load share
+ * @param sets how many run side by side; one, but where the largest customary size is too small
+ * @param rating of each set, the next customary size
+ * @param sitePower what all sets give at the site
+ * @param meanLoadShare share of it that charger and mean loads take
+ * @param findings the rules it was held against
+ * @param months from January
+ * @param yearlyHours that it runs
+ * @param yearlyMade energy at its terminals
+ * @param yearlyFuel that it burns
+ * @param yearlyFuelCost price of the fuel
+ * @param price of all sets
+ * @param yearlyWear share of the price that the hours of a year use up
+ * @param rule how a simulation starts and stops it
+ */
+public record GeneratorSize(
+        @ToldElsewhere GeneratorNeed need,
+        @ToldElsewhere GeneratorPolicy policy,
+        Current chargeCurrent,
+        Power chargePower,
+        Power chargerInput,
+        Power askedPower,
+        Ratio siteFactor,
+        Power requiredRating,
+        int sets,
+        Power rating,
+        Power sitePower,
+        Ratio meanLoadShare,
+        List<Finding> findings,
+        List<GeneratorMonth> months,
+        TimeSpan yearlyHours,
+        Energy yearlyMade,
+        Volume yearlyFuel,
+        Money yearlyFuelCost,
+        Money price,
+        Money yearlyWear,
+        EngineRule rule) {
+    private static final double DERATE_METRES = 300;
+    private static final double DERATE_KELVINS = 5.5;
+
+    /** Keeps copies. */
+    public GeneratorSize {
+        findings = List.copyOf(findings);
+        months = List.copyOf(months);
+    }
+
+    /** Sizes a generator. */
+    public static GeneratorSize of(GeneratorNeed need, GeneratorPolicy policy) {
+        Current current = need.chargeCurrent();
+        Power charge = current.times(need.chargingVoltage());
+        Power input = charge.dividedBy(need.chargerEfficiency().fraction());
+        Power asked = input.dividedBy(need.chargerPowerFactor().fraction()).plus(need.concurrentLoads());
+        Power most = input.plus(need.concurrentLoads());
+        Ratio site = siteFactor(need, policy);
+        Power required =
+                larger(asked, most.dividedBy(policy.mostLoadShare().fraction())).dividedBy(site.fraction());
+        int sets = (int) Math.max(1, Math.ceil(required.dividedBy(GeneratorRatings.largest())));
+        Power rating = GeneratorRatings.next(required.dividedBy(sets));
+        Power sitePower = rating.times(sets).times(site);
+        Power mean = input.plus(need.meanLoads());
+        List<GeneratorMonth> months = Arrays.stream(Month.values())
+                .map(month -> month(month, need, policy, charge, mean, rating.times(sets)))
+                .toList();
+        TimeSpan hours = TimeSpan.hours(
+                months.stream().mapToDouble(m -> m.hours().hours()).sum());
+        Volume fuel = Volume.litres(
+                months.stream().mapToDouble(m -> m.fuel().litres()).sum());
+        Money price = times(policy.pricePerKilowatt(), rating.times(sets).kilowatts());
+        return new GeneratorSize(
+                need,
+                policy,
+                current,
+                charge,
+                input,
+                asked,
+                site,
+                required,
+                sets,
+                rating,
+                sitePower,
+                Ratio.of(mean.dividedBy(sitePower)),
+                findings(need, policy, current, most, mean, sitePower, months),
+                months,
+                hours,
+                Energy.wattHours(
+                        months.stream().mapToDouble(m -> m.made().wattHours()).sum()),
+                fuel,
+                times(policy.fuelPricePerLitre(), fuel.litres()),
+                price,
+                times(price, hours.dividedBy(policy.serviceLife())),
+                new EngineRule(
+                        sitePower,
+                        policy.startBelow(),
+                        policy.stopAbove(),
+                        need.chargerEfficiency(),
+                        policy.litresPerKilowattHour(),
+                        policy.litresPerHourPerKilowatt() / site.fraction()));
+    }
+
+    private static Ratio siteFactor(GeneratorNeed need, GeneratorPolicy policy) {
+        double steps = Math.max(0, need.elevation().metres()) / DERATE_METRES;
+        double warmer =
+                Math.max(0, need.hottestAir().celsius() - policy.ratedAir().celsius()) / DERATE_KELVINS;
+        return Ratio.of((1 - policy.altitudeDerate().fraction() * steps)
+                * (1 - policy.heatDerate().fraction() * warmer));
+    }
+
+    /** The bank gets the charger's power and is spared the loads. */
+    private static GeneratorMonth month(
+            Month month, GeneratorNeed need, GeneratorPolicy policy, Power charge, Power mean, Power rated) {
+        Energy shortfall = need.shortfall(month.getValue() - 1);
+        TimeSpan hours = shortfall.dividedBy(charge.plus(need.meanLoads()));
+        Energy made = mean.times(hours);
+        return new GeneratorMonth(
+                month,
+                shortfall,
+                hours,
+                made,
+                Volume.litres(policy.litresPerKilowattHour() * made.kilowattHours()
+                        + policy.litresPerHourPerKilowatt() * rated.kilowatts() * hours.hours()));
+    }
+
+    private static List<Finding> findings(
+            GeneratorNeed need,
+            GeneratorPolicy policy,
+            Current current,
+            Power most,
+            Power mean,
+            Power sitePower,
+            List<GeneratorMonth> months) {
+        List<Finding> findings = new ArrayList<>();
+        findings.add(Finding.atMost(
+                "bankChargeCurrent",
+                current,
+                need.maximumChargeCurrent(),
+                "It charges with %s; the bank takes %s.",
+                current,
+                need.maximumChargeCurrent()));
+        findings.add(Finding.atMost(
+                "mostLoad",
+                most,
+                sitePower.times(policy.mostLoadShare()),
+                "Charger and loads take up to %s of the %s that it gives at the site; %s of that is planned to be used.",
+                most,
+                sitePower,
+                policy.mostLoadShare()));
+        findings.add(Finding.atLeast(
+                "leastLoad",
+                mean,
+                sitePower.times(policy.leastLoadShare()),
+                "At work it carries %s on average; below %s, %s of what it gives at the site, an engine soots and wears: a larger charger or a smaller set would suit it better.",
+                mean,
+                sitePower.times(policy.leastLoadShare()),
+                policy.leastLoadShare()));
+        GeneratorMonth worst = months.stream()
+                .max(Comparator.comparingDouble(GeneratorMonth::shareOfMonth))
+                .orElseThrow();
+        findings.add(Finding.atMost(
+                "hoursOfMonth",
+                worst.hours(),
+                TimeSpan.days(worst.month().minLength()),
+                "In the month that it fills most, %s, it runs %s.",
+                worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                worst.hours()));
+        return findings;
+    }
+
+    /** What can hurt someone beside an engine. */
+    public List<Caution> cautions() {
+        return GeneratorCautions.of(this);
+    }
+
+    /** The steps, as one would write them on paper. */
+    public Working working() {
+        return GeneratorWorking.of(this);
+    }
+
+    private static Power larger(Power a, Power b) {
+        return a.compareTo(b) >= 0 ? a : b;
+    }
+
+    private static Money times(Money price, double factor) {
+        return price.times(BigDecimal.valueOf(factor));
+    }
+}

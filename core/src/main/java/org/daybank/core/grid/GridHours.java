@@ -1,0 +1,60 @@
+package org.daybank.core.grid;
+
+import java.util.Arrays;
+import org.daybank.core.load.LoadProfile;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.site.HourCalendar;
+import org.daybank.core.site.HourlySeries;
+import org.daybank.core.working.Checks;
+
+/**
+ * The hours of a year of an array and the loads beside it, in W of AC.
+ *
+ * @param array what it offers, before its inverters' limit
+ * @param load what the loads ask
+ * @param calendar which day each hour falls on
+ */
+public record GridHours(HourlySeries array, HourlySeries load, HourCalendar calendar) {
+    /**
+     * Checks the hours.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a series is missing, not as long as the year, or anywhere below zero
+     */
+    public GridHours {
+        Checks checks =
+                new Checks().required("array", array).required("load", load).required("calendar", calendar);
+        if (array != null && load != null && calendar != null) {
+            check(checks, "array", array, calendar);
+            check(checks, "load", load, calendar);
+        }
+        checks.done();
+    }
+
+    /**
+     * The same year of an outage: the array within its inverters' limit, and what the essential loads draw from a bank through
+     * an inverter of one stated efficiency.
+     */
+    public GridHours ofEssentials(LoadProfile loads, Power inverterPower) {
+        double most = inverterPower.watts();
+        return new GridHours(
+                HourlySeries.watts(Arrays.stream(array.values())
+                        .map(watts -> Math.min(watts, most))
+                        .toArray()),
+                LoadHours.atBank(loads.essentials(loads.stated()), calendar),
+                calendar);
+    }
+
+    private static void check(Checks checks, String field, HourlySeries series, HourCalendar calendar) {
+        checks.that(
+                        series.size() == calendar.hours(),
+                        field,
+                        "inconsistent",
+                        () -> "%s must have the year's %d hours but has %d"
+                                .formatted(field, calendar.hours(), series.size()))
+                .that(
+                        series.least() >= 0,
+                        field,
+                        "outOfRange",
+                        () -> "%s must nowhere be below zero but is %s W somewhere".formatted(field, series.least()));
+    }
+}

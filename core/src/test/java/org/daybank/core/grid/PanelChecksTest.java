@@ -1,0 +1,80 @@
+package org.daybank.core.grid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Severity;
+import org.junit.jupiter.api.Test;
+
+class PanelChecksTest {
+    /** A main of 100 A and an inverter of 32 A, which counts as 32 · 1.25 = 40 A: 140 A together. */
+    private static BusbarCheck busbar(double rating) {
+        return BusbarCheck.of(
+                new Busbar(Current.amperes(rating), Current.amperes(100), Current.amperes(32)),
+                BusbarPolicy.standard());
+    }
+
+    @Test
+    void aBusbarThatTakesBothNeedsNoCaution() {
+        BusbarCheck check = busbar(140);
+
+        assertThat(check.together()).isEqualTo(Current.amperes(140));
+        assertThat(check.anyPosition()).isTrue();
+        assertThat(check.cautions()).isEmpty();
+    }
+
+    @Test
+    void upToAFifthMoreFromOppositeEnds() {
+        // 125 A · 1.2 = 150 A; 10 A of 150 A are left
+        BusbarCheck check = busbar(125);
+
+        assertThat(check.finding().met()).isTrue();
+        assertThat(check.finding().limit()).isEqualTo(Current.amperes(150));
+        assertThat(check.finding().sentence()).asString().contains("100 A", "40 A", "140 A", "125 A", "150 A");
+        assertThat(check.cautions())
+                .singleElement()
+                .satisfies(caution -> assertThat(caution.severity()).isEqualTo(Severity.WARNING));
+    }
+
+    @Test
+    void beyondThatItIsDangerous() {
+        // 100 A · 1.2 = 120 A
+        BusbarCheck check = busbar(100);
+
+        assertThat(check.finding().met()).isFalse();
+        assertThat(check.cautions()).singleElement().satisfies(caution -> {
+            assertThat(caution.severity()).isEqualTo(Severity.DANGER);
+            assertThat(caution.action()).contains("smaller main", Caution.LOCAL_CODE);
+        });
+    }
+
+    private static Coupling coupling(double gridKilowatts, double loadWatts) {
+        return new Coupling(
+                Power.kilowatts(gridKilowatts), Power.kilowatts(5), Power.kilowatts(4), Power.watts(loadWatts));
+    }
+
+    @Test
+    void aGridInverterAsLargeAsTheMultimodeOneFits() {
+        // 5 kW on 5 kW; 5 − 1 = 4 kW, which the bank just takes
+        CouplingCheck check = CouplingCheck.of(coupling(5, 1000));
+
+        assertThat(check.surplus()).isEqualTo(Power.kilowatts(4));
+        assertThat(check.findings()).allMatch(Finding::met);
+        assertThat(check.cautions()).isEmpty();
+    }
+
+    @Test
+    void aLargerOneBreaksBothRules() {
+        CouplingCheck check = CouplingCheck.of(coupling(6, 1000));
+
+        assertThat(check.cautions()).extracting(Caution::code).containsExactly("couplingPower", "couplingSurplus");
+    }
+
+    @Test
+    void loadsOverItsPowerLeaveNoSurplus() {
+        assertThat(CouplingCheck.of(coupling(2, 3000)).surplus()).isEqualTo(Power.ZERO);
+    }
+}
