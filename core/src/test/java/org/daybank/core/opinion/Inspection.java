@@ -49,7 +49,14 @@ final class Inspection {
                 ask,
                 new BankInspection.Parts(
                         parts.nominalVoltage().volts(),
-                        inverter == null ? null : named(offer.inverters(), inverter, Goods.Inverter::model),
+                        inverter == null
+                                ? null
+                                : named(
+                                        catalog.inverters().stream()
+                                                .map(Plain::inverter)
+                                                .toList(),
+                                        inverter,
+                                        Goods.Inverter::model),
                         parts.inverters(),
                         named(offer.batteries(), parts.battery(), Goods.Battery::model),
                         parts.parallel(),

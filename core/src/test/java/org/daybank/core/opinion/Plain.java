@@ -262,7 +262,7 @@ final class Plain {
                 controller.price().minorUnits());
     }
 
-    private static Goods.Inverter inverter(Inverter inverter) {
+    static Goods.Inverter inverter(Inverter inverter) {
         TreeMap<Double, Double> surge = new TreeMap<>();
         inverter.surge()
                 .points()
