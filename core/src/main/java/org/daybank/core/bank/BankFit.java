@@ -46,6 +46,13 @@ public record BankFit(
         return limits.stream().allMatch(Finding::met);
     }
 
+    /** The same, held against one rule more. */
+    public BankFit with(Finding finding) {
+        List<Finding> all = new ArrayList<>(limits);
+        all.add(finding);
+        return new BankFit(product, battery, temperature, heated, capacity, layout, all);
+    }
+
     /** Why it does not fit. */
     public Rejection rejection() {
         return Rejection.of(battery.model(), limits);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ChargePath;
@@ -27,6 +28,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.AcSource;
 import org.daybank.core.inverter.AcSourceBuilder;
@@ -49,6 +51,8 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** What a brief asks of each kind of part, and the products of a catalogue held against it. */
@@ -227,16 +231,28 @@ final class Search {
                 brief.policy().charger());
     }
 
-    /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
+    /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
         BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
         BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> BankFit.of(
+                .map(battery -> wished(BankFit.of(
                         runsHeated(battery) ? heated : unheated,
                         battery,
-                        brief.policy().bank()))
+                        brief.policy().bank())))
                 .toList());
+    }
+
+    private BankFit wished(BankFit fit) {
+        List<Chemistry> chemistries = brief.wishes().chemistries();
+        return chemistries.contains(fit.battery().chemistry())
+                ? fit
+                : fit.with(Finding.that(
+                        "chemistry",
+                        false,
+                        "Asked for: %s; this battery is %s.",
+                        chemistries,
+                        fit.battery().chemistry()));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -296,11 +312,54 @@ final class Search {
                 .build();
     }
 
-    /** Every module with as many as the need asks for; none where no number of any would do. */
-    List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+    /** Whether any number of any module brings what a system asks for in every month. */
+    boolean coverable(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
         return catalog.modules().stream()
-                .flatMap(module -> offer(yields.extremes(module), voltage, chemistry, budget).stream())
+                .anyMatch(module -> offer(yields.extremes(module), voltage, chemistry, budget)
+                        .isPresent());
+    }
+
+    /** Every controller of the catalogue held against a bank, with one module after the other; at least one answer. */
+    List<ChargerSelection> controllers(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
+        ChargerNeed need = chargerNeed(voltage, chemistry, bank);
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        if (catalog.modules().isEmpty()) {
+            Finding none = Finding.that("array", false, "The catalogue has no module.");
+            return List.of(new ChargerSelection(
+                    List.of(),
+                    catalog.controllers().stream()
+                            .map(controller -> new Rejection(controller.model(), List.of(none)))
+                            .toList()));
+        }
+        return catalog.modules().stream()
+                .map(yields::extremes)
+                .map(module -> offer(module, voltage, chemistry, budget)
+                        .map(offer -> ChargerSelection.of(
+                                need,
+                                offer,
+                                catalog.controllers(),
+                                brief.policy().charger()))
+                        .orElseGet(() -> sunless(need, module)))
                 .toList();
+    }
+
+    /** Where no number of a module is enough, every controller fails, whatever else it breaks with one module. */
+    private ChargerSelection sunless(ChargerNeed need, ModuleExtremes module) {
+        ArrayOffer one =
+                new ArrayOffer(module, Ratio.ONE, 1, brief.policy().array().whenNew(), yields.sunshine());
+        Finding none = Finding.that(
+                "array", false, "No number of %s covers every month.", module.module().model());
+        return new ChargerSelection(
+                List.of(),
+                catalog.controllers().stream()
+                        .map(controller -> ChargerFit.of(
+                                need, one, controller, brief.policy().charger()))
+                        .map(fit -> Rejection.of(
+                                fit.product(),
+                                Stream.concat(fit.limits().stream(), Stream.of(none)).toList()))
+                        .toList());
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
