@@ -13,10 +13,13 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.inverter.GridArray;
 import org.daybank.core.inverter.GridInverterSelection;
-import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
+import org.daybank.core.inverter.StringInverter;
+import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.MicroinverterFit;
+import org.daybank.core.inverter.MicroinverterSelection;
 import org.daybank.core.inverter.StringInverterFit;
+import org.daybank.core.inverter.StringInverterSelection;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Energy;
@@ -39,11 +42,13 @@ final class GridDesigner {
     private final IrradianceDistribution sunshine;
     private final ModuleYields yields;
     private final Energy yearlyUse;
+    private final Supply supply;
 
     GridDesigner(DesignBrief brief, Catalog catalog) {
         this.brief = brief;
         this.catalog = catalog;
         this.loads = brief.profile();
+        this.supply = new Supply(catalog, brief.wishes());
         this.sun = ArraySun.of(brief, loads);
         this.sunshine = ArraySun.spread(brief, sun.plane());
         this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
@@ -68,21 +73,29 @@ final class GridDesigner {
     private Stream<GridOption> options(PvModule module) {
         ModuleExtremes extremes =
                 ModuleExtremes.of(module, brief.site(), brief.policy().array());
-        GridService grid = grid();
-        GridPolicy policy = brief.policy().grid();
         return Stream.concat(
                 catalog.stringInverters().stream()
                         .map(inverter -> enough(
                                 extremes,
                                 inverter.efficiency(),
-                                array -> new GridOption(
-                                        array, StringInverterFit.of(grid, array, inverter, policy), null))),
+                                array -> new GridOption(array, held(array, inverter), null))),
                 catalog.microinverters().stream()
                         .map(inverter -> enough(
                                 extremes,
                                 inverter.efficiency(),
-                                array -> new GridOption(
-                                        array, null, MicroinverterFit.of(grid, array, inverter, policy)))));
+                                array -> new GridOption(array, null, held(array, inverter)))));
+    }
+
+    private StringInverterFit held(GridArray array, StringInverter inverter) {
+        return supply.held(StringInverterFit.of(
+                        grid(), array, inverter, brief.policy().grid()))
+                .and(supply.modules(array.module().model(), array.modules()));
+    }
+
+    private MicroinverterFit held(GridArray array, Microinverter inverter) {
+        return supply.held(MicroinverterFit.of(
+                        grid(), array, inverter, brief.policy().grid()))
+                .and(supply.modules(array.module().model(), array.modules()));
     }
 
     /** The fewest modules that bring what is wished through an inverter, what it clips included. */
@@ -106,12 +119,15 @@ final class GridDesigner {
 
     /** Every inverter of the catalogue held against the array of an option. */
     private GridInverterSelection inverters(GridOption option) {
-        return GridInverterSelection.of(
-                grid(),
-                option.array(),
-                catalog.stringInverters(),
-                catalog.microinverters(),
-                brief.policy().grid());
+        GridArray array = option.array();
+        return new GridInverterSelection(
+                array.extremes(),
+                StringInverterSelection.of(catalog.stringInverters().stream()
+                        .map(inverter -> held(array, inverter))
+                        .toList()),
+                MicroinverterSelection.of(catalog.microinverters().stream()
+                        .map(inverter -> held(array, inverter))
+                        .toList()));
     }
 
     private int modules(PvModule module, double efficiency) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ChargePath;
@@ -63,6 +62,7 @@ final class Search {
     private final Catalog catalog;
     private final LoadProfile loads;
     private final ModuleYields yields;
+    private final Supply supply;
     private final Temperature lowest;
 
     Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
@@ -70,6 +70,7 @@ final class Search {
         this.catalog = catalog;
         this.loads = loads;
         this.yields = yields;
+        this.supply = new Supply(catalog, brief.wishes());
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
@@ -92,17 +93,19 @@ final class Search {
         List<Inverter> forBus = catalog.inverters().stream()
                 .filter(inverter -> inverter.nominalVoltage().equals(voltage))
                 .toList();
-        return InverterSelection.of(
-                        inverterNeed(voltage, chemistry), forBus, brief.policy().inverter())
-                .ranked();
+        return inverters(inverterNeed(voltage, chemistry), forBus).ranked();
     }
 
     /** Every inverter of the catalogue held against the loads and a bank. */
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        return InverterSelection.of(
-                inverterNeed(voltage, chemistry),
-                catalog.inverters(),
-                brief.policy().inverter());
+        return inverters(inverterNeed(voltage, chemistry), catalog.inverters());
+    }
+
+    private InverterSelection inverters(InverterNeed need, List<Inverter> offered) {
+        return InverterSelection.of(offered.stream()
+                .map(inverter -> supply.held(
+                        InverterFit.of(need, inverter, brief.policy().inverter())))
+                .toList());
     }
 
     private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
@@ -179,7 +182,7 @@ final class Search {
                         .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
                         .toList(),
                 policy,
-                (need, battery, leastStrings) -> BankFit.of(need, battery, policy, leastStrings));
+                (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
     }
 
     /** Modules and controllers by path, shunt controllers or all others. */
@@ -224,11 +227,16 @@ final class Search {
             @Nullable BankLayout bank,
             ArrayOffer offer,
             ChargeController controller) {
-        return ChargerFit.of(
+        return supply.held(ChargerFit.of(
                 chargerNeed(voltage, chemistry, bank),
                 offer,
                 controller,
-                brief.policy().charger());
+                brief.policy().charger()));
+    }
+
+    /** Every controller of the catalogue with a module on a bank. */
+    ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
+        return held(voltage, bank.battery().chemistry(), bank, offer);
     }
 
     /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
@@ -245,14 +253,16 @@ final class Search {
 
     private BankFit wished(BankFit fit) {
         List<Chemistry> chemistries = brief.wishes().chemistries();
-        return chemistries.contains(fit.battery().chemistry())
-                ? fit
-                : fit.with(Finding.that(
-                        "chemistry",
-                        false,
-                        "Asked for: %s; this battery is %s.",
-                        chemistries,
-                        fit.battery().chemistry()));
+        Chemistry chemistry = fit.battery().chemistry();
+        return supply.held(
+                chemistries.contains(chemistry)
+                        ? fit
+                        : fit.and(List.of(Finding.that(
+                                "chemistry",
+                                false,
+                                "Asked for: %s; this battery is %s.",
+                                chemistries,
+                                chemistry))));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -323,7 +333,6 @@ final class Search {
     /** Every controller of the catalogue held against a bank, with one module after the other; at least one answer. */
     List<ChargerSelection> controllers(
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
-        ChargerNeed need = chargerNeed(voltage, chemistry, bank);
         EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
         if (catalog.modules().isEmpty()) {
             Finding none = Finding.that("array", false, "The catalogue has no module.");
@@ -336,30 +345,29 @@ final class Search {
         return catalog.modules().stream()
                 .map(yields::extremes)
                 .map(module -> offer(module, voltage, chemistry, budget)
-                        .map(offer -> ChargerSelection.of(
-                                need,
-                                offer,
-                                catalog.controllers(),
-                                brief.policy().charger()))
-                        .orElseGet(() -> sunless(need, module)))
+                        .map(offer -> held(voltage, chemistry, bank, offer))
+                        .orElseGet(() -> sunless(voltage, chemistry, bank, module)))
                 .toList();
     }
 
+    private ChargerSelection held(
+            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .toList());
+    }
+
     /** Where no number of a module is enough, every controller fails, whatever else it breaks with one module. */
-    private ChargerSelection sunless(ChargerNeed need, ModuleExtremes module) {
+    private ChargerSelection sunless(
+            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ModuleExtremes module) {
         ArrayOffer one =
                 new ArrayOffer(module, Ratio.ONE, 1, brief.policy().array().whenNew(), yields.sunshine());
         Finding none = Finding.that(
                 "array", false, "No number of %s covers every month.", module.module().model());
-        return new ChargerSelection(
-                List.of(),
-                catalog.controllers().stream()
-                        .map(controller -> ChargerFit.of(
-                                need, one, controller, brief.policy().charger()))
-                        .map(fit -> Rejection.of(
-                                fit.product(),
-                                Stream.concat(fit.limits().stream(), Stream.of(none)).toList()))
-                        .toList());
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller ->
+                        charger(voltage, chemistry, bank, one, controller).and(List.of(none)))
+                .toList());
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */

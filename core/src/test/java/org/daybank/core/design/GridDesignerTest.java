@@ -47,7 +47,7 @@ class GridDesignerTest {
         return SystemDesigner.design(
                 QuarryLane.BRIEF.withGrid(wish),
                 new Catalog(
-                        List.of(MODULE), List.of(), List.of(), List.of(), List.of(), List.of(units)));
+                        List.of(MODULE), List.of(), List.of(), List.of(), List.of(), List.of(units), List.of()));
     }
 
     @Test

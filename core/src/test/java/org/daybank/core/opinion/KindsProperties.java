@@ -45,7 +45,8 @@ class KindsProperties {
                     .toList(),
             Catalog.sample().inverters(),
             Catalog.sample().stringInverters(),
-            Catalog.sample().microinverters());
+            Catalog.sample().microinverters(),
+            List.of());
 
     private static SystemDesign design(DesignBrief brief) {
         return SystemDesigner.design(brief, CATALOG);
@@ -244,7 +245,8 @@ class KindsProperties {
                 kept(CATALOG.controllers(), ChargeController::model, model),
                 kept(CATALOG.inverters(), Inverter::model, model),
                 kept(CATALOG.stringInverters(), StringInverter::model, model),
-                kept(CATALOG.microinverters(), Microinverter::model, model));
+                kept(CATALOG.microinverters(), Microinverter::model, model),
+                List.of());
     }
 
     private static <T> List<T> kept(
