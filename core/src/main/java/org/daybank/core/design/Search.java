@@ -258,11 +258,7 @@ final class Search {
                 chemistries.contains(chemistry)
                         ? fit
                         : fit.and(List.of(Finding.that(
-                                "chemistry",
-                                false,
-                                "Asked for: %s; this battery is %s.",
-                                chemistries,
-                                chemistry))));
+                                "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -350,8 +346,7 @@ final class Search {
                 .toList();
     }
 
-    private ChargerSelection held(
-            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+    private ChargerSelection held(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
         return ChargerSelection.of(catalog.controllers().stream()
                 .map(controller -> charger(voltage, chemistry, bank, offer, controller))
                 .toList());
@@ -363,7 +358,10 @@ final class Search {
         ArrayOffer one =
                 new ArrayOffer(module, Ratio.ONE, 1, brief.policy().array().whenNew(), yields.sunshine());
         Finding none = Finding.that(
-                "array", false, "No number of %s covers every month.", module.module().model());
+                "array",
+                false,
+                "No number of %s covers every month.",
+                module.module().model());
         return ChargerSelection.of(catalog.controllers().stream()
                 .map(controller ->
                         charger(voltage, chemistry, bank, one, controller).and(List.of(none)))

@@ -45,10 +45,9 @@ final class BankInspection {
         StoreInspection store = new StoreInspection(ask, bank, parts.bankStrings, faults);
         store.against(BankOpinion.Need.of(LoadOpinion.peak(ask), parts.inverter, curve, List.of(months)));
         Goods.Cells cells = parts.battery.cells();
-        faults.that(
-                "controller's chemistry", parts.controller.chemistries().contains(cells.chemistry()));
-        ArrayInspection array = new ArrayInspection(
-                ask, parts.module, parts.controller, parts.series, parts.stringsOnEach, faults);
+        faults.that("controller's chemistry", parts.controller.chemistries().contains(cells.chemistry()));
+        ArrayInspection array =
+                new ArrayInspection(ask, parts.module, parts.controller, parts.series, parts.stringsOnEach, faults);
         array.voltages(parts.busVolts, bank.trueNominal, bank.chargingWhenHot(ask));
         store.charged(array.currents(bank.trueNominal, new Sunshine(sun)));
         array.fuses(parts.stringFuses);

@@ -18,7 +18,10 @@ final class BankOpinion {
     record Need(double daily, double worst, double running, double continuous, double surge) {
         /** At the bank's terminals; the running power is that of the month with the worst run. */
         static Need of(
-                LoadOpinion.Peak peak, Goods.Inverter inverter, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
+                LoadOpinion.Peak peak,
+                Goods.Inverter inverter,
+                LoadOpinion.Curve curve,
+                List<LoadOpinion.Month> months) {
             double daily = 0;
             double worst = 0;
             double running = 0;
