@@ -2,11 +2,9 @@ package org.daybank.core.design;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankLayout;
-import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.catalog.Catalog;
@@ -14,14 +12,11 @@ import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
-import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** The job for systems on a bank: loads, bank, array, controller, inverter, proof. */

@@ -123,9 +123,10 @@ final class DeadEnd {
         ChargerSelection controllers = controllers();
         return controllers.ranked().isEmpty()
                 ? NearestMiss.of("chargeController", near(controllers))
-                : List.of(Finding.that(
-                        "chargeController",
-                        false,
-                        "Each part fits by itself, but no bank of the catalogue takes what the controllers that fit bring and draw."));
+                : List.of(
+                        Finding.that(
+                                "chargeController",
+                                false,
+                                "Each part fits by itself, but no bank of the catalogue takes what the controllers that fit bring and draw."));
     }
 }

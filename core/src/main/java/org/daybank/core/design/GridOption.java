@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param string how a string inverter fits; absent for a microinverter
  * @param micro how a microinverter fits; absent for a string inverter
  */
-record GridOption(GridArray array, @Nullable StringInverterFit string, @Nullable MicroinverterFit micro) {
+record GridOption(
+        GridArray array,
+        @Nullable StringInverterFit string,
+        @Nullable MicroinverterFit micro) {
     PvModule module() {
         return array.module();
     }

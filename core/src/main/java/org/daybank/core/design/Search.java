@@ -261,11 +261,7 @@ final class Search {
                 chemistries.contains(chemistry)
                         ? fit
                         : fit.and(List.of(Finding.that(
-                                "chemistry",
-                                false,
-                                "Asked for: %s; this battery is %s.",
-                                chemistries,
-                                chemistry))));
+                                "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -366,8 +362,7 @@ final class Search {
                 .toList();
     }
 
-    private ChargerSelection held(
-            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+    private ChargerSelection held(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
         return ChargerSelection.of(catalog.controllers().stream()
                 .map(controller -> charger(voltage, chemistry, bank, offer, controller))
                 .toList());
@@ -378,7 +373,10 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ModuleExtremes module) {
         ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
         Finding none = Finding.that(
-                "array", false, "No number of %s covers every month.", module.module().model());
+                "array",
+                false,
+                "No number of %s covers every month.",
+                module.module().model());
         return ChargerSelection.of(catalog.controllers().stream()
                 .map(controller ->
                         charger(voltage, chemistry, bank, one, controller).and(List.of(none)))

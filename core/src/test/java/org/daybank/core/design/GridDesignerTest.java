@@ -46,8 +46,7 @@ class GridDesignerTest {
     private static SystemDesign design(GridWish wish, Microinverter... units) {
         return SystemDesigner.design(
                 QuarryLane.BRIEF.withGrid(wish),
-                new Catalog(
-                        List.of(MODULE), List.of(), List.of(), List.of(), List.of(), List.of(units), List.of()));
+                new Catalog(List.of(MODULE), List.of(), List.of(), List.of(), List.of(), List.of(units), List.of()));
     }
 
     @Test
@@ -58,8 +57,10 @@ class GridDesignerTest {
                         .coverage())
                 .fraction();
         double x = one / 0.98;
-        // Wished: 11.712 x. Through 98 % 11.712 / 0.98 = 11.95: 12 modules, 12 · 105 = 1260 EUR of units, 12 · 151 = 1812 EUR of
-        // modules: 3072 EUR. Through 90 % 11.712 / 0.90 = 13.01: 14 modules on 4 units, 1600 + 2114 = 3714 EUR. The 12 modules
+        // Wished: 11.712 x. Through 98 % 11.712 / 0.98 = 11.95: 12 modules, 12 · 105 = 1260 EUR of units, 12 · 151 =
+        // 1812 EUR of
+        // modules: 3072 EUR. Through 90 % 11.712 / 0.90 = 13.01: 14 modules on 4 units, 1600 + 2114 = 3714 EUR. The 12
+        // modules
         // of the one on three units of the other for 1200 EUR would be cheaper, but bring 10.8 x.
         GridFeed feed =
                 SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), SINGLE, FOURFOLD)
@@ -88,14 +89,13 @@ class GridDesignerTest {
         SystemDesign design = design(new GridWish(12, null, null, null), weak, small);
 
         assertThat(design.complete()).isFalse();
-        var rejected = SystemDesign.part(design.gridInverters()).microinverters().rejected();
+        var rejected =
+                SystemDesign.part(design.gridInverters()).microinverters().rejected();
         assertThat(rejected).extracting(Rejection::product).containsExactly("weak", "small");
         assertThat(rejected.get(0).broken()).extracting(Finding::rule).contains("modulePower", "dcAcRatio");
         assertThat(rejected.get(1).broken()).extracting(Finding::rule).containsExactly("modulePower");
         // the nearest of them is the reason
-        assertThat(design.missing().get(0).reasons())
-                .extracting(Finding::rule)
-                .containsExactly("modulePower");
+        assertThat(design.missing().get(0).reasons()).extracting(Finding::rule).containsExactly("modulePower");
         assertThat(design.missing().get(0).reasons().get(0).sentence().toString())
                 .contains("small");
     }

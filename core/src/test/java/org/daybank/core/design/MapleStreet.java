@@ -34,11 +34,11 @@ final class MapleStreet {
             .recordLow(Temperature.celsius(-18))
             .recordHigh(Temperature.celsius(41))
             .months(MonthlyClimateBuilder.builder()
-                    .dailyIrradiation(stream(new double[] {
-                                2.31, 3.12, 4.18, 5.35, 6.11, 6.62, 6.54, 5.86, 4.77, 3.58, 2.46, 2.02
-                            })
-                            .mapToObj(Irradiation::kilowattHoursPerSquareMetre)
-                            .toList())
+                    .dailyIrradiation(
+                            stream(new double[] {2.31, 3.12, 4.18, 5.35, 6.11, 6.62, 6.54, 5.86, 4.77, 3.58, 2.46, 2.02
+                                    })
+                                    .mapToObj(Irradiation::kilowattHoursPerSquareMetre)
+                                    .toList())
                     .meanAir(stream(new double[] {-0.8, 1.6, 7.1, 13.4, 18.6, 23.5, 25.7, 24.8, 20.6, 14.1, 7.4, 1.3})
                             .mapToObj(Temperature::celsius)
                             .toList())

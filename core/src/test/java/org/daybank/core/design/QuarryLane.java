@@ -30,11 +30,11 @@ final class QuarryLane {
             .recordLow(Temperature.celsius(-22))
             .recordHigh(Temperature.celsius(37))
             .months(MonthlyClimateBuilder.builder()
-                    .clearness(stream(new double[] {
-                                0.34, 0.38, 0.42, 0.46, 0.47, 0.48, 0.49, 0.48, 0.45, 0.41, 0.35, 0.32
-                            })
-                            .mapToObj(Ratio::of)
-                            .toList())
+                    .clearness(
+                            stream(new double[] {0.34, 0.38, 0.42, 0.46, 0.47, 0.48, 0.49, 0.48, 0.45, 0.41, 0.35, 0.32
+                                    })
+                                    .mapToObj(Ratio::of)
+                                    .toList())
                     .meanAir(stream(new double[] {0.9, 1.8, 5.4, 9.4, 13.8, 17, 18.9, 18.5, 14.4, 9.9, 5.2, 1.9})
                             .mapToObj(Temperature::celsius)
                             .toList())

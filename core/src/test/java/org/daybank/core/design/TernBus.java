@@ -34,11 +34,11 @@ final class TernBus {
             .recordLow(Temperature.celsius(-12))
             .recordHigh(Temperature.celsius(33))
             .months(MonthlyClimateBuilder.builder()
-                    .dailyIrradiation(stream(new double[] {
-                                0.62, 1.21, 2.38, 3.87, 4.86, 5.03, 4.81, 4.11, 2.94, 1.62, 0.78, 0.49
-                            })
-                            .mapToObj(Irradiation::kilowattHoursPerSquareMetre)
-                            .toList())
+                    .dailyIrradiation(
+                            stream(new double[] {0.62, 1.21, 2.38, 3.87, 4.86, 5.03, 4.81, 4.11, 2.94, 1.62, 0.78, 0.49
+                                    })
+                                    .mapToObj(Irradiation::kilowattHoursPerSquareMetre)
+                                    .toList())
                     .meanAir(stream(new double[] {4.1, 4.3, 6, 8.4, 11.6, 14.3, 16.2, 16.1, 14, 10.7, 7.2, 4.8})
                             .mapToObj(Temperature::celsius)
                             .toList())

@@ -40,7 +40,8 @@ class TernBusByHandTest {
 
     @Test
     void peak() {
-        // Laptops 3 · 45 = 135 W, printer 60 W, kettle 750 W may run together: 945 W. Power factor 0.6 of the electronics:
+        // Laptops 3 · 45 = 135 W, printer 60 W, kettle 750 W may run together: 945 W. Power factor 0.6 of the
+        // electronics:
         // 195 W · 0.8 / 0.6 = 260 var; √(945² + 260²) = √(893025 + 67600) = 980.115 VA. None of them starts hard.
         PeakLoad peak = DESIGN.energyBudget().peak();
         assertThat(peak.running()).isEqualTo(Power.watts(945));
@@ -57,7 +58,8 @@ class TernBusByHandTest {
         assertThat(nominal.passedOver())
                 .extracting(NominalVoltage.PassedOver::voltage)
                 .containsExactly(Voltage.volts(12));
-        // Of the inverters for 12 V only the WR-C1600-12 takes shore power in: 1300 W / 0.87 / 10.5 V = 142.310 A, over 125 A
+        // Of the inverters for 12 V only the WR-C1600-12 takes shore power in: 1300 W / 0.87 / 10.5 V = 142.310 A, over
+        // 125 A
         List<Finding> reasons = nominal.passedOver().get(0).reasons();
         assertThat(reasons).extracting(Finding::rule).containsExactly("bankCurrent");
         assertThat(SystemDesign.part(reasons.get(0).actual()).baseValue()).isCloseTo(142.310, within(5e-4));
@@ -88,7 +90,8 @@ class TernBusByHandTest {
 
     @Test
     void energyOfADay() {
-        // WR-C2000-24: 1600 W, idle 11 W, 94 % at its best, 89 % at full load. k0 = 11 / 1600 = 0.006875, root 0.0829156;
+        // WR-C2000-24: 1600 W, idle 11 W, 94 % at its best, 89 % at full load. k0 = 11 / 1600 = 0.006875, root
+        // 0.0829156;
         // 1/0.89 − 1/0.94 = 0.0597657, root 0.2444703; √k2 = 0.3273859, k2 = 0.1071815;
         // k1 = 0.0638298 − 2 · 0.0829156 · 0.3273859 = 0.0095390
         InverterCurve curve = DESIGN.energyBudget().inverter();
@@ -105,7 +108,8 @@ class TernBusByHandTest {
         //    8 hours: 11 + 1.0095390 · 63.21429 + 6.698846e-5 · (3996.046 + 7844.324) = 75.61045
         // 16 · 16.63666 + 8 · 75.61045 = 871.0702 Wh, of which the loads take 8 · 57.85714 + 24 · 5.35714 = 591.4286 Wh
         // Lights 54 W · 6 h · 5/7 = 231.4286 Wh, / 0.97 = 238.5862 Wh; controller HN-075 0.4 W · 24 h = 9.6 Wh
-        // 871.0702 + 238.5862 + 9.6 = 1119.2563 Wh; in summer the fan's 28 W · 4 h / 0.97 = 115.4639 Wh more: 1234.7202 Wh
+        // 871.0702 + 238.5862 + 9.6 = 1119.2563 Wh; in summer the fan's 28 W · 4 h / 0.97 = 115.4639 Wh more: 1234.7202
+        // Wh
         MonthBudget december = DESIGN.energyBudget().in(Month.DECEMBER);
         assertThat(december.acEnergy().wattHours()).isCloseTo(591.4286, within(5e-5));
         assertThat(december.inverterLoss().wattHours()).isCloseTo(871.0702 - 591.4286, within(1e-3));
@@ -150,17 +154,21 @@ class TernBusByHandTest {
         ArraySize size = SystemDesign.part(PROPORTIONAL.monthlyBalance());
         // 30 A for twice 40 minutes: 40 Ah, · 25.6 V = 1024 Wh a day. December is left 1119.2563 − 1024 = 95.2563 Wh
         // Sunset at arccos(−tan 53.2° · tan −23.0496°) = 55.3352°: the day lasts 7.37803 h, from 8.31099 to 15.68901
-        // Draws at the bank, + 0.4 W, with lights 54 · 5/7 / 0.97 = 39.7644 W: 9 to 11 and 14 to 17 115.7748 W; 11 to 14
+        // Draws at the bank, + 0.4 W, with lights 54 · 5/7 / 0.97 = 39.7644 W: 9 to 11 and 14 to 17 115.7748 W; 11 to
+        // 14
         // 76.0105 W; 17 to 18 56.8010 W; the others 17.0367 W
         // Dark: 0.31099 · 115.7748 + 115.7748 + 56.8010 + (8.31099 + 6) · 17.0367 = 36.0048 + 115.7748 + 56.8010 +
-        //   243.8116 = 452.392 Wh, over 1119.2563 Wh: 0.404189; need 95.2563 · (0.595811 + 0.404189 / 0.94) = 97.7139 Wh
+        //   243.8116 = 452.392 Wh, over 1119.2563 Wh: 0.404189; need 95.2563 · (0.595811 + 0.404189 / 0.94) = 97.7139
+        // Wh
         assertThat(size.inDesignMonth().month()).isEqualTo(Month.DECEMBER);
         assertThat(DESIGN.energyBudget().in(Month.DECEMBER).afterDark().fraction())
                 .isCloseTo(0.404189, within(2e-6));
         assertThat(size.inDesignMonth().need().wattHours()).isCloseTo(97.7139, within(1e-3));
         // Flat on the roof, it gets what falls on level ground: 490 Wh/m². 490 / 7.37803 = 66.41 W/m², energy-weighted
-        // · π²/8 = 81.93; PL-450: rise 25/800 · 81.93 = 2.56 K, cells 4.8 + 3 + 2.56 = 10.36 °C; 1 + 0.0036 · 14.64 = 1.05270
-        // 450 W · 0.49 h · 1.05270 · 0.866761 · 0.96 = 193.146 Wh. That is for a month of mean days; on clear ones the sun at
+        // · π²/8 = 81.93; PL-450: rise 25/800 · 81.93 = 2.56 K, cells 4.8 + 3 + 2.56 = 10.36 °C; 1 + 0.0036 · 14.64 =
+        // 1.05270
+        // 450 W · 0.49 h · 1.05270 · 0.866761 · 0.96 = 193.146 Wh. That is for a month of mean days; on clear ones the
+        // sun at
         // noon, 13.75° high, gives no more than 1361 · 1.033 · sin 13.75° = 334 W/m², 10.4 K: 2.7 % less at the most
         double hand = 193.146;
         assertThat(size.inDesignMonth().moduleYield().wattHours()).isBetween(0.973 * hand, hand);
@@ -178,11 +186,13 @@ class TernBusByHandTest {
         assertThat(charger.product()).isEqualTo("HN-075");
         // Coldest 49.6 V · (1 + 0.0028 · 37) = 54.73856 V of 75 V · 0.98 = 73.5 V: 0.25526
         assertMargin(charger.limits(), "coldestOpenCircuitVoltage", 0.25526);
-        // Hottest: cells 33 + 25/800 · 1000 = 64.25 °C; 41.3 · (1 − 0.0041 · 39.25) · 0.98 = 33.96072 V, over 28 + 4 V: 0.06127
+        // Hottest: cells 33 + 25/800 · 1000 = 64.25 °C; 41.3 · (1 − 0.0041 · 39.25) · 0.98 = 33.96072 V, over 28 + 4 V:
+        // 0.06127
         assertMargin(charger.limits(), "hottestMaximumPowerVoltage", 0.06127);
         // 11.6 A · 1.25 = 14.5 A of 15 A: 0.03333
         assertMargin(charger.limits(), "inputCurrent", 0.03333);
-        // Full sun 450 · 0.95 · 0.98² · 0.96 = 394.148 W, / 25.6 V = 15.40 A, but no more than 15 A, of the bank's 100 A
+        // Full sun 450 · 0.95 · 0.98² · 0.96 = 394.148 W, / 25.6 V = 15.40 A, but no more than 15 A, of the bank's 100
+        // A
         assertThat(charger.chargingCurrent().amperes()).isEqualTo(15);
         assertMargin(charger.limits(), "bankChargeCurrent", 0.85);
         // at the bank's own voltage only modules of its voltage group will do

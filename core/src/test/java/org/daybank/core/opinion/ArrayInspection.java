@@ -90,12 +90,11 @@ final class ArrayInspection {
 
     /** Every month's need, times the ratio asked for, is brought; what an alternator brings is not asked of the array. */
     void yield(LoadOpinion.Month[] months, SunOpinion.Month[] sun, Goods.Cells cells, double trueNominal) {
-        double[] each = passesOn()
-                ? YieldOpinion.passedOn(ask, module, sun)
-                : YieldOpinion.tracked(ask, module, sun);
+        double[] each = passesOn() ? YieldOpinion.passedOn(ask, module, sun) : YieldOpinion.tracked(ask, module, sun);
         double factor = passesOn() ? trueNominal / series : controller.efficiency();
         double efficiency = passesOn() ? cells.chargeEfficiency() : cells.energyEfficiency();
-        int modules = series * stringsOnEach.stream().mapToInt(Integer::intValue).sum();
+        int modules =
+                series * stringsOnEach.stream().mapToInt(Integer::intValue).sum();
         double brought = ask.alternatorAmps * ask.alternatorHours * trueNominal;
         for (int m = 0; m < 12; m++) {
             LoadOpinion.Month month = months[m];

@@ -48,11 +48,13 @@ final class Ask {
     int lines = 1;
     /** Shore power or the grid comes in beside the bank; how much in all. */
     boolean takesAc;
+
     double sourceWatts;
     double alternatorAmps;
     double alternatorHours;
     /** Zero when not fixed. */
     int gridModules;
+
     double gridWatts;
     double gridCoverage;
     List<String> inverterFunctions = List.of();

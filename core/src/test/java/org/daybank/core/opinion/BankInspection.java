@@ -46,10 +46,9 @@ final class BankInspection {
         store.against(BankOpinion.Need.of(
                 ask, LoadOpinion.peak(ask), parts.inverter, parts.inverters, curve, List.of(months)));
         Goods.Cells cells = parts.battery.cells();
-        faults.that(
-                "controller's chemistry", parts.controller.chemistries().contains(cells.chemistry()));
-        ArrayInspection array = new ArrayInspection(
-                ask, parts.module, parts.controller, parts.series, parts.stringsOnEach, faults);
+        faults.that("controller's chemistry", parts.controller.chemistries().contains(cells.chemistry()));
+        ArrayInspection array =
+                new ArrayInspection(ask, parts.module, parts.controller, parts.series, parts.stringsOnEach, faults);
         array.voltages(parts.busVolts, bank.trueNominal, bank.chargingWhenHot(ask));
         store.charged(array.currents(bank.trueNominal, new Sunshine(sun)));
         array.fuses(parts.stringFuses);

@@ -25,8 +25,7 @@ final class GridInspection {
     private final SunOpinion.Month[] sun;
     private double clipped;
 
-    GridInspection(
-            Ask ask, Goods.Module module, int modules, Goods.GridInverter inverter, int count, Faults faults) {
+    GridInspection(Ask ask, Goods.Module module, int modules, Goods.GridInverter inverter, int count, Faults faults) {
         this.ask = ask;
         this.module = module;
         this.modules = modules;

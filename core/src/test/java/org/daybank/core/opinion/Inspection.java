@@ -85,8 +85,8 @@ final class Inspection {
             List<List<GridInspection.Strings>> all = new ArrayList<>();
             strings.units()
                     .forEach(alike -> all.add(alike.trackers().stream()
-                            .map(on -> new GridInspection.Strings(
-                                    alike.units(), on.trackers(), on.strings(), on.series()))
+                            .map(on ->
+                                    new GridInspection.Strings(alike.units(), on.trackers(), on.strings(), on.series()))
                             .toList()));
             inspection.strings(all);
         } else {
@@ -120,8 +120,10 @@ final class Inspection {
             case "inverter" -> parts.inverters();
             case "stringInverter" -> feed.stringInverters().count();
             case "microinverter" -> feed.microinverters().count();
-            default -> Objects.requireNonNull(Objects.requireNonNull(design.bank()).layout()).series()
-                    * parts.parallel();
+            default ->
+                Objects.requireNonNull(Objects.requireNonNull(design.bank()).layout())
+                                .series()
+                        * parts.parallel();
         };
     }
 

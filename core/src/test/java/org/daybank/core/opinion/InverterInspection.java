@@ -47,7 +47,8 @@ final class InverterInspection {
     /** Units that feed the same line; zero where so many cannot make the service. */
     private int stacked() {
         boolean own = inverter.lines() == ask.lines;
-        boolean stackable = own || (inverter.lines() == 1 && inverter.stackedLines().contains(ask.lines));
+        boolean stackable =
+                own || (inverter.lines() == 1 && inverter.stackedLines().contains(ask.lines));
         boolean even = own || count % ask.lines == 0;
         int onLine = own ? count : count / ask.lines;
         faults.that("phases", stackable);

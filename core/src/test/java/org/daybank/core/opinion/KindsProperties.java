@@ -55,9 +55,7 @@ class KindsProperties {
     /** The same at the bus voltage of a design: across voltages the lowest that does is taken, whatever it costs. */
     private static DesignBrief atVoltage(DesignBrief brief, SystemDesign design) {
         var nominal = design.nominalVoltage();
-        return nominal == null
-                ? brief
-                : brief.withWishes(brief.wishes().withNominalVoltage(nominal.voltage()));
+        return nominal == null ? brief : brief.withWishes(brief.wishes().withNominalVoltage(nominal.voltage()));
     }
 
     @Property(tries = 80, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
@@ -87,7 +85,8 @@ class KindsProperties {
 
         assertEveryProductIsTold(design, few);
         assertThat(design.missing())
-                .allSatisfy(voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Finding::met));
+                .allSatisfy(
+                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Finding::met));
         Statistics.label("complete")
                 .collect(design.complete())
                 .coverage(share -> share.check(false).percentage(percent -> percent > 30));
@@ -100,9 +99,9 @@ class KindsProperties {
         } else {
             var batteries = Objects.requireNonNull(design.batteries());
             told(batteries.ranked(), fit -> fit.product(), batteries.rejected(), catalog.batteries(), Battery::model);
-            assertThat(batteries.ranked()).allSatisfy(fit -> assertThat(
-                            brief.wishes().chemistries())
-                    .contains(fit.battery().chemistry()));
+            assertThat(batteries.ranked())
+                    .allSatisfy(fit -> assertThat(brief.wishes().chemistries())
+                            .contains(fit.battery().chemistry()));
             var controllers = Objects.requireNonNull(design.controllers());
             told(
                     controllers.ranked(),
@@ -126,8 +125,8 @@ class KindsProperties {
 
     private static void assertGridInvertersAreTold(SystemDesign design, Catalog catalog) {
         var feeding = design.gridInverters();
-        boolean offered =
-                !catalog.stringInverters().isEmpty() || !catalog.microinverters().isEmpty();
+        boolean offered = !catalog.stringInverters().isEmpty()
+                || !catalog.microinverters().isEmpty();
         // without a module on the shelf there is nothing to hold them against, without an inverter nothing to hold
         assertThat(feeding != null).isEqualTo(offered && !catalog.modules().isEmpty());
         if (feeding != null) {
@@ -158,8 +157,7 @@ class KindsProperties {
             List<P> offered,
             Function<P, String> model) {
         assertThat(rejected).allSatisfy(one -> assertThat(one.broken()).isNotEmpty());
-        assertThat(Stream.concat(
-                        ranked.stream().map(product), rejected.stream().map(Rejection::product)))
+        assertThat(Stream.concat(ranked.stream().map(product), rejected.stream().map(Rejection::product)))
                 .containsExactlyInAnyOrderElementsOf(offered.stream().map(model).toList());
     }
 
@@ -249,8 +247,7 @@ class KindsProperties {
                 List.of());
     }
 
-    private static <T> List<T> kept(
-            List<T> products, Function<T, String> model, Predicate<String> which) {
+    private static <T> List<T> kept(List<T> products, Function<T, String> model, Predicate<String> which) {
         return products.stream()
                 .filter(product -> which.test(model.apply(product)))
                 .toList();

@@ -41,8 +41,7 @@ final class LineOpinion {
         }
         for (Ask.Load load : running) {
             watts = max(watts, alone(p, load.watts(), ask.lines));
-            voltAmps = max(
-                    voltAmps, hypot(alone(p, load.watts(), ask.lines), alone(q, vars(load), ask.lines)));
+            voltAmps = max(voltAmps, hypot(alone(p, load.watts(), ask.lines), alone(q, vars(load), ask.lines)));
         }
         int free = 0;
         for (int i = 0; i < all; i++) {
@@ -75,8 +74,7 @@ final class LineOpinion {
             boolean starts = (set >> i & 1) == 1 || i == hand;
             double ownP = load.watts() + (starts ? moreWatts(load) : 0);
             double ownQ = vars(load) + (starts ? moreVars(load) : 0);
-            startVoltAmps =
-                    max(startVoltAmps, hypot(alone(setP, ownP, ask.lines), alone(setQ, ownQ, ask.lines)));
+            startVoltAmps = max(startVoltAmps, hypot(alone(setP, ownP, ask.lines), alone(setQ, ownQ, ask.lines)));
         }
     }
 
@@ -96,8 +94,7 @@ final class LineOpinion {
     private static double moreWatts(Ask.Load load) {
         return load.startingMultiple() <= 1
                 ? 0
-                : load.startingMultiple() * load.watts() / load.powerFactor() * load.startPowerFactor()
-                        - load.watts();
+                : load.startingMultiple() * load.watts() / load.powerFactor() * load.startPowerFactor() - load.watts();
     }
 
     private static double moreVars(Ask.Load load) {

@@ -58,7 +58,8 @@ final class Plain {
         ShorePower shore = brief.shore();
         String kind = camel(brief.kind());
         ask.takesAc = shore != null || kind.equals("gridBackup");
-        ask.sourceWatts = shore == null ? Double.POSITIVE_INFINITY : shore.power().watts();
+        ask.sourceWatts =
+                shore == null ? Double.POSITIVE_INFINITY : shore.power().watts();
         Alternator alternator = brief.alternator();
         if (alternator != null) {
             ask.alternatorAmps = alternator.current().amperes();

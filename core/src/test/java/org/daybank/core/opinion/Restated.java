@@ -52,9 +52,8 @@ final class Restated {
             parts[i] = part == null ? null : restated(part);
         }
         Constructor<?> constructor = whole.getClass()
-                .getDeclaredConstructor(Arrays.stream(components)
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new));
+                .getDeclaredConstructor(
+                        Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
         constructor.setAccessible(true);
         return constructor.newInstance(parts);
     }

@@ -25,8 +25,7 @@ final class StoreInspection {
         faults.atLeast("capacity", strings * each, bank.required);
         double deepest = battery.cells().lithium() ? ask.depthLithium : ask.depthLeadAcid;
         faults.atMost("depth over the autonomy", bank.autonomyCharge, strings * each * bank.factor * deepest);
-        faults.atMost(
-                "discharge for hours", need.continuous() / bank.disconnect(), strings * battery.dischargeAmps());
+        faults.atMost("discharge for hours", need.continuous() / bank.disconnect(), strings * battery.dischargeAmps());
         faults.atMost("discharge for a start", need.surge() / bank.disconnect(), strings * battery.peakAmps());
         if (bank.heated) {
             double lost = ask.heatLoss * (ask.heaterSetPoint - BankOpinion.lowest(ask));
