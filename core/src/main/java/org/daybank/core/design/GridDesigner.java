@@ -205,6 +205,7 @@ final class GridDesigner {
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
                 .alternatives(List.of())
+                .autonomyPrices(List.of())
                 .build();
     }
 
@@ -284,6 +285,7 @@ final class GridDesigner {
                 .frontier(List.of())
                 .checks(List.of())
                 .alternatives(List.of())
+                .autonomyPrices(List.of())
                 .build();
     }
 }
