@@ -7,4 +7,8 @@ module org.daybank.api {
     requires org.jspecify;
     requires org.eclipse.jetty.server;
     requires org.slf4j;
+
+    // a sweep reads requests and answers by their components
+    opens org.daybank.api.request to
+            org.daybank.core;
 }

@@ -12,6 +12,7 @@ import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
 import org.daybank.api.http.Route;
+import org.daybank.api.http.Sweeps;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
@@ -118,7 +119,11 @@ final class Routes {
                 get("/v1/catalog/{kind}", Offers::kind),
                 get("/v1/typical-loads", Offers::typicalLoads),
                 post("/v1/climate", Climate::answer));
-        return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()))
+        return Stream.of(
+                        beside,
+                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()),
+                        new Sweeps(CALCULATIONS).routes().stream())
+                .flatMap(routes -> routes)
                 .toList();
     }
 }
