@@ -5,6 +5,7 @@ module org.daybank.api {
     requires com.fasterxml.jackson.dataformat.yaml;
     requires io.javalin;
     requires org.jspecify;
+    requires org.eclipse.jetty.ee10.servlet;
     requires org.eclipse.jetty.server;
     requires org.slf4j;
 

@@ -26,6 +26,7 @@ import org.daybank.api.request.ShadeComparisonRequest;
 import org.daybank.api.request.SimulationRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
+import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.bank.ChargeSettings;
@@ -35,11 +36,12 @@ import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.simulation.Simulation;
+import org.daybank.core.sweep.Uncertainty;
 
 /** Every route there is. */
 final class Routes {
-    /** The calls of the library, in the order of the job. */
-    static final List<Calculation<?, ?>> CALCULATIONS = List.of(
+    /** The steps of the job, in its order; each can be swept. */
+    private static final List<Calculation<?, ?>> STEPS = List.of(
             calculation("/v1/energy-budget", EnergyBudgetRequest.class, EnergyBudget.class, EnergyBudgetRequest::answer)
                     .working(EnergyBudget::working),
             calculation(
@@ -105,6 +107,15 @@ final class Routes {
                     .working(SystemDesign::working),
             calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
 
+    private static final Sweeps SWEEPS = new Sweeps(STEPS);
+
+    /** The calls of the library that one envelope answers. */
+    static final List<Calculation<?, ?>> CALCULATIONS = Stream.concat(
+                    STEPS.stream(),
+                    Stream.of(calculation(
+                            "/v1/uncertainty", UncertaintyRequest.class, Uncertainty.class, SWEEPS::uncertainty)))
+            .toList();
+
     private Routes() {}
 
     /** Calculations and what stands beside them. */
@@ -122,7 +133,7 @@ final class Routes {
         return Stream.of(
                         beside,
                         CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()),
-                        new Sweeps(CALCULATIONS).routes().stream())
+                        SWEEPS.routes().stream())
                 .flatMap(routes -> routes)
                 .toList();
     }

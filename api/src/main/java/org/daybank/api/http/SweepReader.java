@@ -115,9 +115,7 @@ final class SweepReader<Q extends Record, R extends Record> {
         JsonNode given = request.base() == null ? JsonNodeFactory.instance.objectNode() : request.base();
         JsonNode tree = given.deepCopy();
         for (int i = 0; i < places.size(); i++) {
-            if (places.get(i).required()) {
-                put(tree, places.get(i).members(), typical(request.axes().get(i)));
-            }
+            put(tree, places.get(i).members(), typical(request.axes().get(i)));
         }
         try {
             return Binder.bind(calculation.request(), tree);
@@ -127,17 +125,20 @@ final class SweepReader<Q extends Record, R extends Record> {
         }
     }
 
-    private static void put(JsonNode tree, List<String> members, JsonNode value) {
+    /** Puts a value where one is required and absent, and where what holds it is there or required too. */
+    private static void put(JsonNode tree, List<WirePath.Member> members, JsonNode value) {
         JsonNode holder = tree;
-        for (String member : members.subList(0, members.size() - 1)) {
-            if (holder instanceof ObjectNode object && !object.has(member)) {
-                object.putObject(member);
+        for (WirePath.Member member : members.subList(0, members.size() - 1)) {
+            if (member.required() && holder instanceof ObjectNode object && !object.has(member.name())) {
+                object.putObject(member.name());
             }
-            holder = holder instanceof ArrayNode list ? list.path(Integer.parseInt(member)) : holder.path(member);
+            holder = holder instanceof ArrayNode list
+                    ? list.path(Integer.parseInt(member.name()))
+                    : holder.path(member.name());
         }
-        String last = members.get(members.size() - 1);
-        if (holder instanceof ObjectNode object && object.path(last).isMissingNode()) {
-            object.set(last, value);
+        WirePath.Member last = members.get(members.size() - 1);
+        if (last.required() && holder instanceof ObjectNode object && !object.has(last.name())) {
+            object.set(last.name(), value);
         }
     }
 
@@ -208,8 +209,8 @@ final class SweepReader<Q extends Record, R extends Record> {
             step.run();
         } catch (InvalidInput refused) {
             refused.problems()
-                    .forEach(problem ->
-                            problems.add(problem.path().startsWith("/axes/") ? problem : problem.under(at)));
+                    .forEach(
+                            problem -> problems.add(problem.path().startsWith("/axes/") ? problem : problem.under(at)));
         } catch (IllegalArgumentException refused) {
             problems.add(new Problem(at, "unknownName", String.valueOf(refused.getMessage())));
         }

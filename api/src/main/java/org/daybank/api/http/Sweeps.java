@@ -3,14 +3,17 @@ package org.daybank.api.http;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.NotAcceptableResponse;
-import java.io.IOException;
+import io.javalin.http.ServiceUnavailableResponse;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Semaphore;
 import org.daybank.api.request.SweepRequest;
+import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Json;
 import org.daybank.core.sweep.CompiledSweep;
 import org.daybank.core.sweep.RowFormat;
+import org.daybank.core.sweep.Uncertainty;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.jspecify.annotations.Nullable;
@@ -20,10 +23,18 @@ public final class Sweeps {
     /** Most rows that one request may ask for. */
     static final long MOST_ROWS = 10_000_000;
 
+    /** Most cases that the uncertainty of one request may take. */
+    static final long MOST_CASES = 200_000;
+
+    /** Most sweeps that run at once. */
+    static final int MOST_AT_ONCE = 4;
+
+    private static final String RETRY_SECONDS = "5";
     private static final String CSV = "text/csv";
     private static final String NDJSON = "application/x-ndjson";
 
     private final List<Calculation<?, ?>> calculations;
+    private final Semaphore running = new Semaphore(MOST_AT_ONCE);
 
     /** Sweeps of these. */
     public Sweeps(List<Calculation<?, ?>> calculations) {
@@ -38,26 +49,48 @@ public final class Sweeps {
                 Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON)));
     }
 
+    /**
+     * What the uncertainty of inputs makes of the outputs of a calculator.
+     *
+     * @throws InvalidInput with everything that is wrong, each problem under its pointer
+     */
+    public Uncertainty uncertainty(UncertaintyRequest request) {
+        long cases = (long) request.draws() * (request.axes().size() + 2);
+        if (cases > MOST_CASES) {
+            throw new InvalidInput(List.of(new Problem(
+                    "/draws",
+                    "outOfRange",
+                    "%d draws of %d inputs take %d cases; a request may ask for at most %d"
+                            .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
+        }
+        return Uncertainty.of(SweepReader.draft(calculations, request.sweep()), request.draws(), request.seed());
+    }
+
     private Handler answering(@Nullable RowFormat fixed) {
         return context -> answer(context, fixed == null ? accepted(context) : fixed);
     }
 
-    private void answer(Context context, RowFormat format) throws IOException {
+    private void answer(Context context, RowFormat format) {
         new QueryOptions(context).refuseOthers();
-        SweepRequest request = Binder.bind(SweepRequest.class, Json.read(Body.read(context)))
-                .value();
+        SweepRequest request =
+                Binder.bind(SweepRequest.class, Json.read(Body.read(context))).value();
         CompiledSweep sweep = SweepReader.read(calculations, request);
         SweepRequest.RowRange rows = request.rows();
         long from = rows == null ? 0 : rows.from();
         long to = rows == null || rows.to() == null ? sweep.count() : rows.to();
         check(sweep, from, to);
-        context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
-        sweep.write(
-                format,
-                context.res().getOutputStream(),
-                from,
-                to,
-                Runtime.getRuntime().availableProcessors());
+        if (!running.tryAcquire()) {
+            context.header("Retry-After", RETRY_SECONDS);
+            throw new ServiceUnavailableResponse("%d sweeps run already; ask again later".formatted(MOST_AT_ONCE));
+        }
+        try {
+            context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
+            context.header("Vary", "Accept, Accept-Encoding");
+            RowStream.send(context, out -> sweep.write(
+                    format, out, from, to, Runtime.getRuntime().availableProcessors()));
+        } finally {
+            running.release();
+        }
     }
 
     private static void check(CompiledSweep sweep, long from, long to) {

@@ -68,7 +68,8 @@ public record SweepDistribution(
                     wanted.contains(name),
                     name,
                     "conflict",
-                    () -> "%s has no place here: this distribution takes %s".formatted(name, String.join(", ", wanted))));
+                    () -> "%s has no place here: this distribution takes %s"
+                            .formatted(name, String.join(", ", wanted))));
         }
         checks.done();
     }

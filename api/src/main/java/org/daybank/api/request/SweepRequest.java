@@ -67,7 +67,11 @@ public record SweepRequest(
             new Checks()
                     .within("from", from, 0, Integer.MAX_VALUE)
                     .within("to", to, 0, Integer.MAX_VALUE)
-                    .that(to == null || to >= from, "to", "inconsistent", "to must be at least from %s but is %s".formatted(from, to))
+                    .that(
+                            to == null || to >= from,
+                            "to",
+                            "inconsistent",
+                            "to must be at least from %s but is %s".formatted(from, to))
                     .done();
         }
     }

@@ -15,12 +15,19 @@ import org.jspecify.annotations.Nullable;
  * @param members names of members and indices, in order
  * @param components the same place by components of the record, inlined ones included
  * @param type declared type of what stands there
- * @param required whether a record cannot be built without it
  */
-public record WirePath(List<String> members, String components, Type type, boolean required) {
+public record WirePath(List<Member> members, String components, Type type) {
     private static final Pattern TEXT =
             Pattern.compile("[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*(?:\\.[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*)*");
     private static final Pattern STEP = Pattern.compile("[A-Za-z]\\w*|\\d+");
+
+    /**
+     * One step.
+     *
+     * @param name of a member, or the index of an element
+     * @param required whether what holds it cannot be built without it
+     */
+    public record Member(String name, boolean required) {}
 
     /** Keeps a copy. */
     public WirePath {
@@ -42,7 +49,7 @@ public record WirePath(List<String> members, String components, Type type, boole
         for (Matcher step = STEP.matcher(text); step.find(); ) {
             walk.step(step.group());
         }
-        return new WirePath(walk.members, walk.components.toString(), walk.type, walk.required);
+        return new WirePath(walk.members, walk.components.toString(), walk.type);
     }
 
     /** The path that a JSON pointer means. */
@@ -52,17 +59,15 @@ public record WirePath(List<String> members, String components, Type type, boole
 
     /** Goes from member to member. */
     private static final class Walk {
-        private final List<String> members = new ArrayList<>();
+        private final List<Member> members = new ArrayList<>();
         private final StringBuilder components = new StringBuilder();
         private Type type;
-        private boolean required;
 
         Walk(Type root) {
             this.type = root;
         }
 
         void step(String member) {
-            members.add(member);
             if (Shape.Part.raw(type) == Optional.class) {
                 type = Shape.Part.argument(type);
             }
@@ -79,7 +84,7 @@ public record WirePath(List<String> members, String components, Type type, boole
             }
             components.append('[').append(index).append(']');
             type = Shape.Part.argument(type);
-            required = true;
+            members.add(new Member(index, true));
         }
 
         private void name(String name) {
@@ -93,7 +98,7 @@ public record WirePath(List<String> members, String components, Type type, boole
                 throw new IllegalArgumentException(Names.complaint(name, shape.names()));
             }
             type = part.type();
-            required = !part.mayBeAbsent();
+            members.add(new Member(name, !part.mayBeAbsent()));
         }
 
         private Shape.@Nullable Part member(Shape shape, String name) {

@@ -75,7 +75,7 @@ public record BankDemand(
                     temperatureFactor != null,
                     "temperatureFactor",
                     "missing",
-                    "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
+                    () -> "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
                             .formatted(curve.coldest(), lowest));
         }
         checks.within("worstDailyEnergy", worstDailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))

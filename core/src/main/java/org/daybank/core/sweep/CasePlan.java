@@ -170,8 +170,7 @@ final class CasePlan {
                             "%s has %d elements, from [0] to [%d]".formatted(at, base.size(), base.size() - 1));
                 }
                 Object element = base.get(step.index());
-                elements[step.index()] =
-                        node(element.getClass(), element, group, "%s[%d]".formatted(at, step.index()));
+                elements[step.index()] = node(element.getClass(), element, group, "%s[%d]".formatted(at, step.index()));
             });
             return new Node(nodes++, axes(targets)) {
                 @Override
@@ -215,12 +214,13 @@ final class CasePlan {
         }
 
         /** Takes out of the base's values those that follow from others, so that the constructor finds them anew. */
-        private void forget(
-                RecordType type, Object base, @Nullable Object[] fixed, @Nullable Node[] parts, String at) {
+        private void forget(RecordType type, Object base, @Nullable Object[] fixed, @Nullable Node[] parts, String at) {
             for (int i = 0; i < fixed.length; i++) {
                 RecordComponent component = type.components().get(i);
                 Assumed assumed = component.getAnnotation(Assumed.class);
-                if (assumed == null || !assumed.value().isEmpty() || component.getType().isPrimitive()) {
+                if (assumed == null
+                        || !assumed.value().isEmpty()
+                        || component.getType().isPrimitive()) {
                     continue;
                 }
                 String place = at.isEmpty() ? component.getName() : at + "." + component.getName();

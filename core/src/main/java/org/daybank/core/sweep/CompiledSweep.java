@@ -2,6 +2,7 @@ package org.daybank.core.sweep;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Spliterator;
@@ -113,6 +114,32 @@ public final class CompiledSweep {
                     text.writeTo(out);
                     out.flush();
                 });
+    }
+
+    /**
+     * Hands over the rows of a range, in order, while others are calculated: what is in memory does not grow with their
+     * number.
+     *
+     * @param from number of the first
+     * @param to number after the last
+     * @param threads how many calculate at once, at least 1
+     * @throws IOException when the thread is interrupted; the work then stops
+     */
+    public void forEach(long from, long to, int threads, Consumer<Row> taker) throws IOException {
+        range(from, to);
+        OrderedBlocks.run(
+                from,
+                to,
+                threads,
+                (first, end, stopped) -> {
+                    List<Row> rows = new ArrayList<>();
+                    Evaluator evaluator = new Evaluator();
+                    for (long number = first; number < end && !stopped.getAsBoolean(); number++) {
+                        rows.add(evaluator.row(number));
+                    }
+                    return rows;
+                },
+                rows -> rows.forEach(taker));
     }
 
     private void range(long from, long to) {

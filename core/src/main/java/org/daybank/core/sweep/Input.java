@@ -31,7 +31,8 @@ final class Input {
     static Input of(String name, Place place, Record base, Axis axis, boolean drawn) {
         Class<?> type = BOXES.getOrDefault(place.type(), place.type());
         Object example = axis instanceof Axis.Listed listed ? listed.values().get(0) : place.in(base);
-        @Nullable NumberForm form = NumberForm.of(type, place.assumed(), example).orElse(null);
+        @Nullable
+        NumberForm form = NumberForm.of(type, place.assumed(), example).orElse(null);
         AxisValues values;
         if (axis instanceof Axis.Listed listed) {
             listed.values().forEach(value -> accepts(name, type, value));
@@ -40,7 +41,11 @@ final class Input {
             throw new IllegalArgumentException("%s is not one number: list its values, or vary a part of it%s"
                     .formatted(
                             name,
-                            type.isRecord() ? " (%s)".formatted(String.join(", ", RecordType.of(type).names())) : ""));
+                            type.isRecord()
+                                    ? " (%s)"
+                                            .formatted(String.join(
+                                                    ", ", RecordType.of(type).names()))
+                                    : ""));
         } else if (axis instanceof Axis.Range range) {
             accepts(name, type, range.from());
             values = AxisValues.range(range, form);
@@ -62,7 +67,8 @@ final class Input {
         boolean list = type == List.class && value instanceof List<?>;
         if (!list && !type.isInstance(value)) {
             throw new IllegalArgumentException("%s takes a value of %s but is given %s, a value of %s"
-                    .formatted(name, type.getSimpleName(), value, value.getClass().getSimpleName()));
+                    .formatted(
+                            name, type.getSimpleName(), value, value.getClass().getSimpleName()));
         }
     }
 

@@ -124,8 +124,8 @@ final class NumberForm {
         if (written.matches()) {
             String spelling = written.group(1);
             unit = units.stream()
-                    .filter(candidate ->
-                            candidate.code().equals(spelling) || candidate.symbol().equals(spelling))
+                    .filter(candidate -> candidate.code().equals(spelling)
+                            || candidate.symbol().equals(spelling))
                     .findFirst()
                     .orElse(unit);
         }

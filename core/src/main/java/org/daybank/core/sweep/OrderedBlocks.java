@@ -64,7 +64,7 @@ final class OrderedBlocks {
             Thread.currentThread().interrupt();
             throw new InterruptedIOException("The sweep was interrupted");
         } catch (ExecutionException failed) {
-            throw RecordType.unchecked(failed.getCause());
+            throw new IllegalStateException("A block of rows could not be made", failed.getCause());
         } finally {
             stopped.set(true);
             workers.shutdownNow();

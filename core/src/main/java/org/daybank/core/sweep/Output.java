@@ -15,8 +15,7 @@ final class Output {
     private final @Nullable NumberForm form;
     private final @Nullable Currency currency;
 
-    private Output(
-            Column column, Place place, @Nullable NumberForm form, @Nullable Currency currency) {
+    private Output(Column column, Place place, @Nullable NumberForm form, @Nullable Currency currency) {
         this.column = column;
         this.place = place;
         this.form = form;
@@ -39,7 +38,9 @@ final class Output {
                             name,
                             place.type().isRecord()
                                     ? ": name one of its parts, "
-                                            + String.join(", ", RecordType.of(place.type()).names())
+                                            + String.join(
+                                                    ", ",
+                                                    RecordType.of(place.type()).names())
                                     : place.type() == List.class ? ": name one of its elements, as in [0]" : ""));
         }
         Column column = new Column(name, form == null ? "" : form.unit(), form != null);
@@ -61,7 +62,8 @@ final class Output {
             return text(value);
         }
         if (value instanceof Money money && !money.currency().equals(currency)) {
-            throw new IllegalArgumentException("%s is %s, but this column is in %s".formatted(column.name(), money, column.unit()));
+            throw new IllegalArgumentException(
+                    "%s is %s, but this column is in %s".formatted(column.name(), money, column.unit()));
         }
         return form.shown(NumberForm.number(value));
     }
@@ -79,6 +81,10 @@ final class Output {
                 || type == Quantity.class
                 || type == Money.class
                 || (Scalars.readable(type) && !type.isPrimitive())
-                || (!type.isRecord() && type != List.class && type != Object.class && type != Optional.class && !type.isInterface());
+                || (!type.isRecord()
+                        && type != List.class
+                        && type != Object.class
+                        && type != Optional.class
+                        && !type.isInterface());
     }
 }

@@ -47,8 +47,7 @@ final class Place {
             }
             Class<?> record = raw(type);
             if (!record.isRecord()) {
-                throw new IllegalArgumentException(
-                        "'%s' leads on from what has no parts".formatted(step.name()));
+                throw new IllegalArgumentException("'%s' leads on from what has no parts".formatted(step.name()));
             }
             RecordType known = RecordType.of(record);
             int index = known.indexOf(step.name());

@@ -29,8 +29,7 @@ interface Points {
             case GRID -> grid(axes);
             case RANDOM -> drawn(count, (row, axis) -> Mix.unit(Mix.bits(seed, axis, row)));
             case LATIN_HYPERCUBE -> drawn(count, new LatinHypercube(count, seed)::coordinate);
-            case SOBOL ->
-                drawn(count, seed == 0 ? Sobol::coordinate : (row, axis) -> Sobol.shifted(row, axis, seed));
+            case SOBOL -> drawn(count, seed == 0 ? Sobol::coordinate : (row, axis) -> Sobol.shifted(row, axis, seed));
         };
     }
 

@@ -81,7 +81,9 @@ public final class Row {
             }
         }
         throw new IllegalArgumentException("No column %s; there are %s"
-                .formatted(column, String.join(", ", columns.stream().map(Column::name).toList())));
+                .formatted(
+                        column,
+                        String.join(", ", columns.stream().map(Column::name).toList())));
     }
 
     private static String sentence(RuntimeException failure) {
@@ -108,6 +110,8 @@ public final class Row {
     public String toString() {
         return "row %d: %s%s"
                 .formatted(
-                        number, Arrays.toString(cells), error().map(told -> ", " + told).orElse(""));
+                        number,
+                        Arrays.toString(cells),
+                        error().map(told -> ", " + told).orElse(""));
     }
 }

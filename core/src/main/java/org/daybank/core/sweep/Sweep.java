@@ -75,8 +75,7 @@ public final class Sweep {
     public static <C extends Record, R extends Record> Sweep of(C base, Function<? super C, ? extends R> calculator) {
         @SuppressWarnings("unchecked")
         Class<C> type = (Class<C>) base.getClass();
-        return new Sweep(
-                base, made -> calculator.apply(type.cast(made)), List.of(), List.of(), Sampling.grid(), null);
+        return new Sweep(base, made -> calculator.apply(type.cast(made)), List.of(), List.of(), Sampling.grid(), null);
     }
 
     /** The same with one more place that varies. */
@@ -144,7 +143,10 @@ public final class Sweep {
         private final List<Problem> problems = new ArrayList<>();
 
         CompiledSweep compile(@Nullable Function<Integer, Points> given) {
-            check(axes.size() <= MOST_AXES, "/axes", "axes must be at most %d but are %d".formatted(MOST_AXES, axes.size()));
+            check(
+                    axes.size() <= MOST_AXES,
+                    "/axes",
+                    "axes must be at most %d but are %d".formatted(MOST_AXES, axes.size()));
             check(
                     outputs.size() <= MOST_OUTPUTS,
                     "/outputs",
@@ -161,8 +163,14 @@ public final class Sweep {
                     FieldPath path = FieldPath.parse(varied.path());
                     Place place = Place.find(base.getClass(), path);
                     paths.add(path);
-                    attempt(at, () -> inputs.add(Input.of(
-                            varied.name(), place, base, varied.axis(), given != null || sampling.method() != Sampling.Method.GRID)));
+                    attempt(
+                            at,
+                            () -> inputs.add(Input.of(
+                                    varied.name(),
+                                    place,
+                                    base,
+                                    varied.axis(),
+                                    given != null || sampling.method() != Sampling.Method.GRID)));
                 });
             }
             done();
@@ -181,7 +189,7 @@ public final class Sweep {
             try {
                 return CasePlan.of(base, paths, leftOut);
             } catch (CasePlan.PathRefused refused) {
-                problems.add(new Problem("/axes/%d/path".formatted(refused.axis()), "conflict", refused.getMessage()));
+                problems.add(new Problem("/axes/%d/path".formatted(refused.axis()), "conflict", String.valueOf(refused.getMessage())));
                 throw new InvalidInput(problems);
             }
         }

@@ -120,7 +120,8 @@ final class ShortestDecimal {
         for (int k = LEAST_POWER; k <= MOST_POWER; k++) {
             BigInteger scaled = scaled(-k).add(BigInteger.ONE);
             powers[2 * (k - LEAST_POWER)] = scaled.shiftRight(63).longValueExact();
-            powers[2 * (k - LEAST_POWER) + 1] = scaled.and(BigInteger.valueOf(LOW_63_BITS)).longValueExact();
+            powers[2 * (k - LEAST_POWER) + 1] =
+                    scaled.and(BigInteger.valueOf(LOW_63_BITS)).longValueExact();
         }
         return powers;
     }
@@ -132,7 +133,8 @@ final class ShortestDecimal {
             return power.shiftLeft(126 - power.bitLength());
         }
         BigInteger divisor = BigInteger.TEN.pow(-k);
-        BigInteger quotient = BigInteger.ONE.shiftLeft(126 + divisor.bitLength()).divide(divisor);
+        BigInteger quotient =
+                BigInteger.ONE.shiftLeft(126 + divisor.bitLength()).divide(divisor);
         return quotient.shiftRight(quotient.bitLength() - 126);
     }
 }
