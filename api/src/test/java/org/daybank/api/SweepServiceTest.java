@@ -206,12 +206,12 @@ class SweepServiceTest {
     List<DynamicTest> everyCalculatorCanBeSwept() {
         return List.of(
                 swept("energy-budget", "loads[1].power", "\"20 W\", \"40 W\"", "months[0].dailyEnergy"),
-                swept("sun", "plane.tilt", "\"20 deg\", \"40 deg\"", "dailyIrradiation[0]"),
+                swept("sun", "plane.tilt", "\"20 deg\", \"40 deg\"", "months[6].planeOfArray"),
                 swept("array-size", "policy.arrayToLoadRatio", "1.1, 1.5", "arrays[0].modules"),
-                swept("charge-settings", "temperature", "\"5 Cel\", \"25 Cel\"", "absorption"),
-                swept("wiring", "circuits[0].run", "\"5 m\", \"50 m\"", "circuits[0].conductor.area"),
+                swept("charge-settings", "coldest", "\"5 Cel\", \"25 Cel\"", "absorptionWhenCold"),
+                swept("wiring", "circuits[0].length", "\"5 m\", \"50 m\"", "metalMass"),
                 swept("system-design", "policy.bank.autonomy", "\"2 d\", \"4 d\"", "billOfMaterials.total"),
-                swept("simulation", "loads[0].power", "\"10 W\", \"300 W\"", "reliability.unserved"));
+                swept("simulation", "loads[0].power", "\"10 W\", \"300 W\"", "reliability.lowestStateOfCharge"));
     }
 
     private static DynamicTest swept(String calculator, String path, String values, String output) {
