@@ -10,6 +10,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -182,24 +183,54 @@ class SweepServiceTest {
 
     @Test
     void closingTheConnectionEndsTheWorkWithinASecond() throws IOException, InterruptedException {
-        // ten million cases, batteries chosen for each, would take many minutes
+        try (InputStream rows = begun()) {
+            assertThat(rows.read()).isEqualTo('p');
+            assertThat(workers()).isPositive();
+        }
+        assertThat(nanosUntilNoWorkerIsLeft()).isLessThan(1_000_000_000L);
+    }
+
+    @Test
+    void aFifthSweepAtOnceIsAskedToComeAgain() throws IOException, InterruptedException {
+        List<InputStream> begun = new ArrayList<>();
+        try {
+            for (int i = 0; i < 4; i++) {
+                begun.add(begun());
+            }
+            HttpResponse<String> fifth = service.post("/v1/sweep", BANK);
+            Refusal.document(fifth, 503);
+            assertThat(fifth.headers().firstValue("Retry-After")).hasValue("5");
+        } finally {
+            for (InputStream rows : begun) {
+                rows.close();
+            }
+        }
+        nanosUntilNoWorkerIsLeft();
+        assertThat(service.post("/v1/sweep", BANK).statusCode()).isEqualTo(200);
+    }
+
+    /** A sweep of ten million cases, batteries chosen for each: it would take many minutes. */
+    private static InputStream begun() throws IOException, InterruptedException {
         String body = BANK.replace("\"count\": 2", "\"count\": 1000000")
-                .replace("\"3 d\"", "\"2 d\", \"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\"");
+                .replace(
+                        "\"3 d\"",
+                        "\"2 d\", \"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\"");
         HttpResponse<InputStream> answer = HttpClient.newHttpClient()
                 .send(
                         service.request("/v1/sweep", "Content-Type", "application/json")
                                 .POST(HttpRequest.BodyPublishers.ofString(body))
                                 .build(),
                         HttpResponse.BodyHandlers.ofInputStream());
-        try (InputStream rows = answer.body()) {
-            assertThat(rows.read()).isEqualTo('p');
-            assertThat(workers()).isPositive();
-        }
-        long closed = System.nanoTime();
-        while (workers() > 0 && System.nanoTime() - closed < 5_000_000_000L) {
+        assertThat(answer.statusCode()).isEqualTo(200);
+        return answer.body();
+    }
+
+    private static long nanosUntilNoWorkerIsLeft() throws InterruptedException {
+        long begin = System.nanoTime();
+        while (workers() > 0 && System.nanoTime() - begin < 10_000_000_000L) {
             Thread.sleep(10);
         }
-        assertThat(System.nanoTime() - closed).as("nanoseconds until no worker was left").isLessThan(1_000_000_000L);
+        return System.nanoTime() - begin;
     }
 
     @TestFactory

@@ -34,9 +34,10 @@ final class RowStream {
                 return;
             }
             context.header("Content-Encoding", "gzip");
-            try (GZIPOutputStream compressed = new GZIPOutputStream(plain, BUFFER, true)) {
-                writer.writeTo(compressed);
-            }
+            // ended only when all went well: an end would make a whole of the part
+            GZIPOutputStream compressed = new GZIPOutputStream(plain, BUFFER, true);
+            writer.writeTo(compressed);
+            compressed.finish();
         } catch (IOException gone) {
             LOG.debug("{} broke off: the client is gone", RequestId.of(context), gone);
             breakOff(context);
