@@ -25,8 +25,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Sweeps over HTTP, as a client sees them. */
 class SweepServiceTest {
-    private static final String BANK =
-            """
+    private static final String BANK = """
             {"calculator": "bank-capacity",
              "base": {"nominalVoltage": "24 V", "chemistry": "lithiumIronPhosphate", "lowest": "10 Cel"},
              "axes": [{"path": "policy.autonomy", "values": ["1 d", "3 d"]},
@@ -67,7 +66,8 @@ class SweepServiceTest {
         assertThat(bySuffix.headers().firstValue("Content-Type")).hasValue("application/x-ndjson; charset=utf-8");
         assertThat(accepting("application/x-ndjson").body()).isEqualTo(bySuffix.body());
         assertThat(accepting("text/csv;q=0, application/*").body()).isEqualTo(bySuffix.body());
-        assertThat(accepting("*/*").body()).isEqualTo(service.post("/v1/sweep.csv", BANK).body());
+        assertThat(accepting("*/*").body())
+                .isEqualTo(service.post("/v1/sweep.csv", BANK).body());
         JsonNode row = RunningService.json(bySuffix.body().lines().toList().get(3));
         assertThat(row.path("policy.autonomy_d").asDouble()).isEqualTo(3);
         assertThat(row.path("governing").asText()).isEqualTo("depth");
@@ -87,8 +87,7 @@ class SweepServiceTest {
 
     @Test
     void aPartOfTheRowsIsTheSameAsInTheWhole() {
-        String drawn =
-                """
+        String drawn = """
                 {"calculator": "bank-capacity",
                  "base": {"nominalVoltage": "24 V", "chemistry": "agm", "lowest": "10 Cel"},
                  "axes": [{"path": "dailyEnergy", "distribution": {"kind": "logNormal", "median": "2 kWh", "factor": 1.3}},
@@ -122,8 +121,7 @@ class SweepServiceTest {
 
     @Test
     void everythingWrongIsToldUnderItsPointer() {
-        String body =
-                """
+        String body = """
                 {"calculator": "bank-capacity",
                  "base": {"nominalVoltage": "24 kg", "chemistry": "lithiumIronPhosphate", "lowest": "10 Cel"},
                  "axes": [{"path": "policy.autonomi", "values": ["1 d"]},
@@ -132,14 +130,11 @@ class SweepServiceTest {
                  "outputs": ["requiredCapacit"]}
                 """;
         JsonNode problem = Refusal.document(service.post("/v1/sweep", body), 400);
-        assertThat(pointers(problem))
-                .isEqualTo(Set.of("/axes/0/path", "/axes/1/values/1", "/axes/2/to", "/outputs/0"));
+        assertThat(pointers(problem)).isEqualTo(Set.of("/axes/0/path", "/axes/1/values/1", "/axes/2/to", "/outputs/0"));
         assertThat(problem.path("errors").get(0).path("detail").asText()).contains("autonomy");
-        JsonNode base = Refusal.document(
-                service.post("/v1/sweep", BANK.replace("\"24 V\"", "\"24 kg\"")), 400);
+        JsonNode base = Refusal.document(service.post("/v1/sweep", BANK.replace("\"24 V\"", "\"24 kg\"")), 400);
         assertThat(pointers(base)).isEqualTo(Set.of("/base/nominalVoltage"));
-        assertThat(pointers(Refusal.document(
-                        service.post("/v1/sweep", BANK.replace("bank-capacity", "bank")), 400)))
+        assertThat(pointers(Refusal.document(service.post("/v1/sweep", BANK.replace("bank-capacity", "bank")), 400)))
                 .isEqualTo(Set.of("/calculator"));
         assertThat(pointers(Refusal.document(
                         service.post("/v1/sweep", BANK.replace("\"count\": 2", "\"count\": 2, \"values\": [1]")), 400)))
@@ -161,7 +156,10 @@ class SweepServiceTest {
 
     @Test
     void tooManyRowsAreRefusedWithTheWayRound() {
-        String body = BANK.replace("\"count\": 2", "\"count\": 1000000").replace("\"3 d\"", "\"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\", \"11 d\", \"12 d\"");
+        String body = BANK.replace("\"count\": 2", "\"count\": 1000000")
+                .replace(
+                        "\"3 d\"",
+                        "\"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\", \"11 d\", \"12 d\"");
         JsonNode problem = Refusal.document(service.post("/v1/sweep", body), 400);
         assertThat(problem.path("detail").asText()).contains("10000000", "11000000", "\"from\"");
     }
@@ -212,9 +210,7 @@ class SweepServiceTest {
     /** A sweep of ten million cases, batteries chosen for each: it would take many minutes. */
     private static InputStream begun() throws IOException, InterruptedException {
         String body = BANK.replace("\"count\": 2", "\"count\": 1000000")
-                .replace(
-                        "\"3 d\"",
-                        "\"2 d\", \"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\"");
+                .replace("\"3 d\"", "\"2 d\", \"3 d\", \"4 d\", \"5 d\", \"6 d\", \"7 d\", \"8 d\", \"9 d\", \"10 d\"");
         HttpResponse<InputStream> answer = HttpClient.newHttpClient()
                 .send(
                         service.request("/v1/sweep", "Content-Type", "application/json")
@@ -247,9 +243,14 @@ class SweepServiceTest {
 
     private static DynamicTest swept(String calculator, String path, String values, String output) {
         return DynamicTest.dynamicTest(calculator, () -> {
-            String body = "{\"calculator\": \"%s\", \"base\": %s, \"axes\": [{\"path\": \"%s\", \"values\": [%s]}], \"outputs\": [\"%s\"]}"
-                    .formatted(
-                            calculator, service.get("/v1/examples/" + calculator).body(), path, values, output);
+            String body =
+                    "{\"calculator\": \"%s\", \"base\": %s, \"axes\": [{\"path\": \"%s\", \"values\": [%s]}], \"outputs\": [\"%s\"]}"
+                            .formatted(
+                                    calculator,
+                                    service.get("/v1/examples/" + calculator).body(),
+                                    path,
+                                    values,
+                                    output);
             HttpResponse<String> answer = service.post("/v1/sweep", body);
             assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
             List<String> rows = answer.body().lines().toList();

@@ -86,8 +86,10 @@ public final class Sweeps {
         try {
             context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
             context.header("Vary", "Accept, Accept-Encoding");
-            RowStream.send(context, out -> sweep.write(
-                    format, out, from, to, Runtime.getRuntime().availableProcessors()));
+            RowStream.send(
+                    context,
+                    out -> sweep.write(
+                            format, out, from, to, Runtime.getRuntime().availableProcessors()));
         } finally {
             running.release();
         }

@@ -27,7 +27,8 @@ public record UncertaintyRequest(
         @Assumed(value = "1024", least = "2", source = "indices to about one or two hundredths")
         Integer draws,
 
-        @Assumed(value = "0", least = "0", source = "any will do") Integer seed) {
+        @Assumed(value = "0", least = "0", source = "any will do")
+        Integer seed) {
     private static final int MOST_DRAWS = 1 << 20;
 
     /** Refuses what can never be right. */

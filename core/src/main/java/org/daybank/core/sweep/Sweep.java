@@ -189,7 +189,8 @@ public final class Sweep {
             try {
                 return CasePlan.of(base, paths, leftOut);
             } catch (CasePlan.PathRefused refused) {
-                problems.add(new Problem("/axes/%d/path".formatted(refused.axis()), "conflict", String.valueOf(refused.getMessage())));
+                problems.add(new Problem(
+                        "/axes/%d/path".formatted(refused.axis()), "conflict", String.valueOf(refused.getMessage())));
                 throw new InvalidInput(problems);
             }
         }

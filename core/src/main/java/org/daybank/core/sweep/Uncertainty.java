@@ -106,9 +106,13 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
         CompiledSweep compiled = sweep.compile(axes -> crossed(axes, draws, seed));
         long cases = compiled.count();
         int axes = compiled.inputs();
-        check(cases <= MOST_CASES, "/sampling/count", "%d draws of %d inputs take %d cases; at most %d are asked for"
-                .formatted(draws, axes, cases, MOST_CASES));
-        List<Column> columns = compiled.columns().subList(axes, compiled.columns().size());
+        check(
+                cases <= MOST_CASES,
+                "/sampling/count",
+                "%d draws of %d inputs take %d cases; at most %d are asked for"
+                        .formatted(draws, axes, cases, MOST_CASES));
+        List<Column> columns =
+                compiled.columns().subList(axes, compiled.columns().size());
         check(!columns.isEmpty(), "/outputs", "outputs must not be empty");
         for (int i = 0; i < columns.size(); i++) {
             check(columns.get(i).numeric(), "/outputs/" + i, columns.get(i).name() + " is not a number");
@@ -169,8 +173,7 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
         List<Influence> influences = IntStream.range(0, inputs.size())
                 .mapToObj(i -> influence(inputs.get(i).name(), found, group, i + 2, mean, variance))
                 .toList();
-        return new Spread(
-                column.name(), column.unit(), mean, Math.sqrt(variance), Percentiles.of(sampled), influences);
+        return new Spread(column.name(), column.unit(), mean, Math.sqrt(variance), Percentiles.of(sampled), influences);
     }
 
     private static Influence influence(

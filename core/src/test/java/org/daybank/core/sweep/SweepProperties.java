@@ -31,7 +31,8 @@ class SweepProperties {
             .lowest(Temperature.celsius(10))
             .build();
 
-    private static final List<Sampling.Method> DRAWN = List.of(Sampling.Method.values()).subList(1, 4);
+    private static final List<Sampling.Method> DRAWN =
+            List.of(Sampling.Method.values()).subList(1, 4);
 
     @Property(tries = 60)
     void rowsDependOnTheirNumberAndTheSeedAlone(
@@ -49,11 +50,13 @@ class SweepProperties {
         int end = Math.min(first + length, count);
         assertThat(lines(sweep, first, end, threads)).isEqualTo(all.subList(first, end));
         assertThat(sweep.rows(first, end).toList())
-                .isEqualTo(sweep.rows().parallel().skip(first).limit(end - first).toList());
+                .isEqualTo(
+                        sweep.rows().parallel().skip(first).limit(end - first).toList());
     }
 
     @Property(tries = 20)
-    void anotherSeedGivesOtherRows(@ForAll @IntRange(min = 1, max = 1 << 30) int seed, @ForAll @IntRange(max = 2) int method)
+    void anotherSeedGivesOtherRows(
+            @ForAll @IntRange(min = 1, max = 1 << 30) int seed, @ForAll @IntRange(max = 2) int method)
             throws IOException {
         assertThat(lines(sweep(new Sampling(DRAWN.get(method), 10, seed)), 0, 10, 1))
                 .isNotEqualTo(lines(sweep(new Sampling(DRAWN.get(method), 10, seed + 1)), 0, 10, 1));
@@ -61,8 +64,11 @@ class SweepProperties {
 
     /** A case of a sweep is what the calculator says of the same record made by hand. */
     @Property(tries = 100)
-    void aRowIsWhatTheCalculatorSays(@ForAll @IntRange(min = 0, max = 4) int autonomy, @ForAll @IntRange(min = 0, max = 6) int energy) {
-        List<Row> rows = Sweep.of(new BankCase(DEMAND, BankPolicy.standard()), it -> BankCapacity.needed(it.demand(), it.policy()))
+    void aRowIsWhatTheCalculatorSays(
+            @ForAll @IntRange(min = 0, max = 4) int autonomy, @ForAll @IntRange(min = 0, max = 6) int energy) {
+        List<Row> rows = Sweep.of(
+                        new BankCase(DEMAND, BankPolicy.standard()),
+                        it -> BankCapacity.needed(it.demand(), it.policy()))
                 .vary("policy.autonomy", Axis.range(TimeSpan.days(1), TimeSpan.days(5), 5))
                 .vary("demand.dailyEnergy", Axis.range(Energy.kilowattHours(1), Energy.kilowattHours(4), 7))
                 .output("requiredCapacity")
@@ -78,12 +84,15 @@ class SweepProperties {
                         .build(),
                 BankPolicy.standard().withAutonomy(TimeSpan.days(1 + autonomy)));
         Row row = rows.get(7 * autonomy + energy);
-        assertThat(row.number("requiredCapacity")).hasValue(byHand.requiredCapacity().ampereHours());
+        assertThat(row.number("requiredCapacity"))
+                .hasValue(byHand.requiredCapacity().ampereHours());
         assertThat(row.number("dischargeTime")).hasValue(byHand.dischargeTime().hours());
     }
 
     private static CompiledSweep sweep(Sampling sampling) {
-        return Sweep.of(new BankCase(DEMAND, BankPolicy.standard()), it -> BankCapacity.needed(it.demand(), it.policy()))
+        return Sweep.of(
+                        new BankCase(DEMAND, BankPolicy.standard()),
+                        it -> BankCapacity.needed(it.demand(), it.policy()))
                 .vary("policy.autonomy", Axis.range(TimeSpan.days(1), TimeSpan.days(70), 2))
                 .vary("demand.dailyEnergy", Axis.drawn(Distribution.logNormal(Energy.kilowattHours(2), 1.4)))
                 .vary(

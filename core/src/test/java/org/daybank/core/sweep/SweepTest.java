@@ -60,9 +60,13 @@ class SweepTest {
     @Test
     void aGridGoesThroughEveryCombinationTheLastAxisFastest() throws IOException {
         Sweep sweep = BANK.vary("policy.autonomy", Axis.of(TimeSpan.days(1), TimeSpan.days(3)))
-                .vary("energy", "demand.dailyEnergy", Axis.range(Energy.kilowattHours(1.2), Energy.kilowattHours(2.4), 3))
+                .vary(
+                        "energy",
+                        "demand.dailyEnergy",
+                        Axis.range(Energy.kilowattHours(1.2), Energy.kilowattHours(2.4), 3))
                 .output("governing");
-        // by hand: 2400 · 3 / 25.6 = 281.25 Ah; / 0.8 = 351.5625; / 0.95 · 1.1 = 407.07236842105…; the rest in proportion
+        // by hand: 2400 · 3 / 25.6 = 281.25 Ah; / 0.8 = 351.5625; / 0.95 · 1.1 = 407.07236842105…; the rest in
+        // proportion
         assertThat(sweep.rows().map(row -> row.number("requiredCapacity").orElseThrow()))
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1)
                 .containsExactly(
@@ -75,7 +79,9 @@ class SweepTest {
         assertThat(csv(sweep.compile(), 1).lines().toList())
                 .startsWith("policy.autonomy_d,energy_Wh,requiredCapacity_Ah,governing,status,error")
                 .hasSize(7);
-        assertThat(csv(sweep.compile(), 1).lines().toList().get(5)).startsWith("3,1800,305.30").endsWith(",depth,ok,");
+        assertThat(csv(sweep.compile(), 1).lines().toList().get(5))
+                .startsWith("3,1800,305.30")
+                .endsWith(",depth,ok,");
     }
 
     @Test
@@ -104,8 +110,18 @@ class SweepTest {
         LoadCase base = new LoadCase(
                 EnergyDemandBuilder.builder()
                         .loads(List.of(
-                                LoadBuilder.builder().name("radio").supply(Supply.DC).power(Power.watts(10)).hoursPerDay(24.0).build(),
-                                LoadBuilder.builder().name("lamp").supply(Supply.DC).power(Power.watts(5)).hoursPerDay(4.0).build()))
+                                LoadBuilder.builder()
+                                        .name("radio")
+                                        .supply(Supply.DC)
+                                        .power(Power.watts(10))
+                                        .hoursPerDay(24.0)
+                                        .build(),
+                                LoadBuilder.builder()
+                                        .name("lamp")
+                                        .supply(Supply.DC)
+                                        .power(Power.watts(5))
+                                        .hoursPerDay(4.0)
+                                        .build()))
                         .build(),
                 LoadPolicy.standard().withDcWiringEfficiency(Ratio.ONE));
         Sweep sweep = Sweep.of(base, it -> EnergyBudget.of(it.demand(), it.policy()))
@@ -117,7 +133,9 @@ class SweepTest {
         assertThat(rows.get(0).number("january").orElseThrow()).isEqualTo(260, within(1e-9));
         assertThat(rows.get(2).number("january").orElseThrow()).isEqualTo(300, within(1e-9));
         assertThat(rows.get(1).text("demand.loads[0].supply")).hasValue("ac");
-        assertThat(rows.get(1).number("january").orElseThrow()).as("through an inverter").isGreaterThan(270);
+        assertThat(rows.get(1).number("january").orElseThrow())
+                .as("through an inverter")
+                .isGreaterThan(270);
     }
 
     @Test
@@ -129,7 +147,8 @@ class SweepTest {
         assertThat(rows.get(1).failure()).containsInstanceOf(InvalidInput.class);
         assertThat(rows.get(1).number("policy.autonomy")).hasValue(90);
         assertThat(rows.get(1).number("requiredCapacity")).isEmpty();
-        assertThat(csv(sweep.compile(), 2).lines().toList().get(2)).isEqualTo("90,,failed,autonomy must be at most 60 d but is 90 d");
+        assertThat(csv(sweep.compile(), 2).lines().toList().get(2))
+                .isEqualTo("90,,failed,autonomy must be at most 60 d but is 90 d");
     }
 
     @Test
@@ -159,9 +178,7 @@ class SweepTest {
                 .vary("price", Axis.range(Money.of("10", "EUR"), Money.of("30.50", "EUR"), 2))
                 .output("paid", "price")
                 .output("count");
-        assertThat(csv(sweep.compile(), 1))
-                .isEqualTo(
-                        """
+        assertThat(csv(sweep.compile(), 1)).isEqualTo("""
                         name,price_EUR,paid_EUR,count,status,error
                         "fuse, 10 A",10,10,3,ok,
                         "fuse, 10 A",30.5,30.5,,ok,
@@ -170,9 +187,7 @@ class SweepTest {
                         """);
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         sweep.compile().write(RowFormat.NDJSON, lines, 2, 4, 1);
-        assertThat(lines.toString(StandardCharsets.UTF_8))
-                .isEqualTo(
-                        """
+        assertThat(lines.toString(StandardCharsets.UTF_8)).isEqualTo("""
                         {"name":"the \\"big\\" one","price_EUR":10,"paid_EUR":10,"count":3,"status":"ok","error":null}
                         {"name":"the \\"big\\" one","price_EUR":30.5,"paid_EUR":30.5,"count":null,"status":"ok","error":null}
                         """);
@@ -184,11 +199,14 @@ class SweepTest {
                 .vary("demand.dailyEnergy", Axis.of(Power.watts(3)))
                 .vary("policy.depthOfDischarge", Axis.range(Ratio.of(0.5), Ratio.of(0.6), 3))
                 .vary("policy..", Axis.of(TimeSpan.days(1)))
-                .vary("demand.lowest", Axis.drawn(Distribution.uniform(Temperature.celsius(0), Temperature.celsius(9))));
+                .vary(
+                        "demand.lowest",
+                        Axis.drawn(Distribution.uniform(Temperature.celsius(0), Temperature.celsius(9))));
         assertThatThrownBy(sweep::compile)
-                .isInstanceOfSatisfying(InvalidInput.class, refused -> assertThat(refused.problems().stream()
-                                .map(Problem::path))
-                        .containsExactly("/axes/0/path", "/axes/1", "/axes/2", "/axes/3/path", "/axes/4"))
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        refused -> assertThat(refused.problems().stream().map(Problem::path))
+                                .containsExactly("/axes/0/path", "/axes/1", "/axes/2", "/axes/3/path", "/axes/4"))
                 .hasMessageContaining("known are autonomy, depthOfDischarge")
                 .hasMessageContaining("takes a value of Energy but is given 3 W")
                 .hasMessageContaining("leadAcid, lithium")
@@ -199,11 +217,16 @@ class SweepTest {
     @Test
     void onePlaceTakesOneAxis() {
         assertThatThrownBy(() -> BANK.vary("policy.depthOfDischarge.lithium", Axis.of(Ratio.of(0.5)))
-                        .vary("whole", "policy.depthOfDischarge", Axis.of(BankPolicy.standard().surgeRate()))
+                        .vary(
+                                "whole",
+                                "policy.depthOfDischarge",
+                                Axis.of(BankPolicy.standard().surgeRate()))
                         .compile())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("two axes");
-        assertThatThrownBy(() -> BANK.output("demand").vary("policy.autonomy", Axis.of(TimeSpan.days(1))).compile())
+        assertThatThrownBy(() -> BANK.output("demand")
+                        .vary("policy.autonomy", Axis.of(TimeSpan.days(1)))
+                        .compile())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("demand is not one value");
         assertThatThrownBy(BANK::compile).isInstanceOf(InvalidInput.class).hasMessageContaining("nothing varies");
@@ -232,8 +255,7 @@ class SweepTest {
 
     @Test
     void logarithmicRangesMultiply() {
-        assertThat(BANK.vary("demand.surgeCurrent", Axis.logRange(
-                                Current.amperes(1), Current.amperes(1000), 4))
+        assertThat(BANK.vary("demand.surgeCurrent", Axis.logRange(Current.amperes(1), Current.amperes(1000), 4))
                         .rows()
                         .mapToDouble(row -> row.number("demand.surgeCurrent").orElseThrow()))
                 .usingElementComparator((a, b) -> Math.abs(a / b - 1) < 1e-12 ? 0 : 1)

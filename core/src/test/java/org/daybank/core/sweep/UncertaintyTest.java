@@ -60,8 +60,11 @@ class UncertaintyTest {
 
     @Test
     void percentilesOfASumOfNormalsAreThoseOfItsNormal() {
-        // 20 °C ± 3 K plus 5 ± 4 is normal, 25 ± 5: percentile 95 at 25 + 1.6449 · 5; shares of the variance 9/25 and 16/25
-        Sweep sweep = Sweep.of(new Warmth(Temperature.celsius(20), 5), at -> new Total(at.air().celsius() + at.gain(), ""))
+        // 20 °C ± 3 K plus 5 ± 4 is normal, 25 ± 5: percentile 95 at 25 + 1.6449 · 5; shares of the variance 9/25 and
+        // 16/25
+        Sweep sweep = Sweep.of(
+                        new Warmth(Temperature.celsius(20), 5),
+                        at -> new Total(at.air().celsius() + at.gain(), ""))
                 .vary("air", Axis.drawn(Distribution.normal(Temperature.celsius(20), TemperatureDifference.kelvins(3))))
                 .vary("gain", Axis.drawn(Distribution.normal(5.0, 4.0)))
                 .output("sum");

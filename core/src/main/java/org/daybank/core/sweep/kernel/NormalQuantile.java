@@ -4,6 +4,7 @@ package org.daybank.core.sweep.kernel;
  * The inverse of the standard normal distribution, by the rational approximations PPND16 of Wichura 1988 (Algorithm AS 241,
  * Applied Statistics 37:477–484), good to about one part in 10¹⁶.
  */
+@SuppressWarnings("FloatingPointLiteralPrecision") // coefficients with the digits that the paper prints
 public final class NormalQuantile {
     private static final double SPLIT = 0.425;
     private static final double CENTRE = 0.180625;

@@ -102,17 +102,17 @@ final class ShortestDecimal {
 
     /** ⌊log₁₀ 2^q⌋. */
     private static int floorLog10Pow2(int q) {
-        return (int) (q * 661_971_961_083L >> 41);
+        return (int) ((q * 661_971_961_083L) >> 41);
     }
 
     /** ⌊log₁₀ (¾ · 2^q)⌋. */
     private static int floorLog10ThreeQuartersPow2(int q) {
-        return (int) (q * 661_971_961_083L - 274_743_187_321L >> 41);
+        return (int) ((q * 661_971_961_083L - 274_743_187_321L) >> 41);
     }
 
     /** ⌊log₂ 10^k⌋. */
     private static int floorLog2Pow10(int k) {
-        return (int) (k * 913_124_641_741L >> 38);
+        return (int) ((k * 913_124_641_741L) >> 38);
     }
 
     private static long[] powers() {

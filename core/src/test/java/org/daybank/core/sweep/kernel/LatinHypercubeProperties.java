@@ -31,8 +31,7 @@ class LatinHypercubeProperties {
         assertThat(agreements(row -> points.stratum(row, axis), row -> row)).isLessThan(20);
     }
 
-    private static long agreements(
-            LongUnaryOperator one, LongUnaryOperator other) {
+    private static long agreements(LongUnaryOperator one, LongUnaryOperator other) {
         return LongStream.range(0, 1000)
                 .filter(row -> one.applyAsLong(row) == other.applyAsLong(row))
                 .count();

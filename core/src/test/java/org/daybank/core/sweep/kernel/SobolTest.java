@@ -70,7 +70,7 @@ class SobolTest {
             int columns = 1 << across;
             int rows = 256 / columns;
             assertThat(LongStream.range(512, 768)
-                            .map(row -> (long) (Sobol.coordinate(row, 0) * columns) * rows
+                            .map(row -> ((long) (Sobol.coordinate(row, 0) * columns)) * rows
                                     + (long) (Sobol.coordinate(row, 1) * rows))
                             .distinct()
                             .count())

@@ -27,8 +27,24 @@ class TextBufferProperties {
     @Example
     void edgesReadBack() {
         for (double number : new double[] {
-            Double.MIN_VALUE, Double.MIN_VALUE * 2, Double.MIN_VALUE * 3, Double.MIN_NORMAL, Double.MAX_VALUE, 2e-3, 1e23, 9.5e-3,
-            0x1p52, 0x1p53, 0x1p54, 1e21, 1e22, 123456789012345680.0, 1e-6, 1e-7, 4.35, 0.1 + 0.2
+            Double.MIN_VALUE,
+            Double.MIN_VALUE * 2,
+            Double.MIN_VALUE * 3,
+            Double.MIN_NORMAL,
+            Double.MAX_VALUE,
+            2e-3,
+            Double.parseDouble("1e23"),
+            9.5e-3,
+            0x1p52,
+            0x1p53,
+            0x1p54,
+            1e21,
+            1e22,
+            123456789012345680.0,
+            1e-6,
+            1e-7,
+            4.35,
+            0.1 + 0.2
         }) {
             assertShortest(number);
             assertShortest(-number);
