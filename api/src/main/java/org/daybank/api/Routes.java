@@ -11,6 +11,7 @@ import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
+import org.daybank.api.http.ProductTable;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.Sweeps;
 import org.daybank.api.request.ArraySizeRequest;
@@ -30,6 +31,7 @@ import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.GridInverterSelection;
@@ -119,21 +121,23 @@ final class Routes {
     private Routes() {}
 
     /** Calculations and what stands beside them. */
-    static List<Route> all(Contract contract) {
+    static List<Route> all(Contract contract, Catalog onOffer) {
+        Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
                 get("/health", context -> Answers.text(context, "ok")),
                 get("/openapi.yaml", contract::yaml),
                 get("/openapi.json", contract::json),
                 get("/v1/examples", contract::examples),
                 get("/v1/examples/{name}", contract::example),
-                get("/v1/catalog", Offers::catalog),
-                get("/v1/catalog/{kind}", Offers::kind),
+                get("/v1/catalog", offers::catalog),
+                get("/v1/catalog/{kind}", offers::kind),
+                post("/v1/catalog/{kind}", ProductTable::answer),
                 get("/v1/typical-loads", Offers::typicalLoads),
                 post("/v1/climate", Climate::answer));
         return Stream.of(
                         beside,
-                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()),
-                        SWEEPS.routes().stream())
+                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer).stream()),
+                        SWEEPS.routes(onOffer).stream())
                 .flatMap(routes -> routes)
                 .toList();
     }

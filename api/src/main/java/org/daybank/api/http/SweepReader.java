@@ -15,10 +15,10 @@ import org.daybank.api.request.SweepRequest;
 import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.WirePath;
+import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.sweep.Axis;
-import org.daybank.core.sweep.CompiledSweep;
 import org.daybank.core.sweep.Distribution;
 import org.daybank.core.sweep.Sweep;
 import org.daybank.core.working.Assumption;
@@ -29,11 +29,13 @@ import org.jspecify.annotations.Nullable;
 /** Makes a sweep of the library of a request for one, and finds everything that is wrong with it. */
 final class SweepReader<Q extends Record, R extends Record> {
     private final Calculation<Q, R> calculation;
+    private final Catalog onOffer;
     private final SweepRequest request;
     private final List<Problem> problems = new ArrayList<>();
 
-    private SweepReader(Calculation<Q, R> calculation, SweepRequest request) {
+    private SweepReader(Calculation<Q, R> calculation, Catalog onOffer, SweepRequest request) {
         this.calculation = calculation;
+        this.onOffer = onOffer;
         this.request = request;
     }
 
@@ -41,17 +43,13 @@ final class SweepReader<Q extends Record, R extends Record> {
      * The sweep that is asked for.
      *
      * @param calculations those that can be swept
+     * @param onOffer the products that count where the base names none
      * @throws InvalidInput with everything that is wrong, each problem under its pointer
      */
-    static CompiledSweep read(List<Calculation<?, ?>> calculations, SweepRequest request) {
-        return draft(calculations, request).compile();
-    }
-
-    /** The same, not yet compiled. */
-    static Sweep draft(List<Calculation<?, ?>> calculations, SweepRequest request) {
+    static Sweep draft(List<Calculation<?, ?>> calculations, Catalog onOffer, SweepRequest request) {
         for (Calculation<?, ?> calculation : calculations) {
             if (name(calculation).equals(request.calculator())) {
-                return new SweepReader<>(calculation, request).sweep();
+                return new SweepReader<>(calculation, onOffer, request).sweep();
             }
         }
         throw new InvalidInput(List.of(new Problem(
@@ -94,7 +92,7 @@ final class SweepReader<Q extends Record, R extends Record> {
         if (base == null || !problems.isEmpty()) {
             throw new InvalidInput(problems);
         }
-        Sweep sweep = Sweep.of(base.value(), calculation::answer)
+        Sweep sweep = Sweep.of(base.value(), (Q asked) -> calculation.answer(asked, onOffer))
                 .sampled(request.sampling())
                 .leftOut(base.assumptions().stream()
                         .filter(Assumption::assumed)

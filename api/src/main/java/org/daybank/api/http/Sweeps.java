@@ -11,6 +11,7 @@ import org.daybank.api.request.SweepRequest;
 import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Json;
+import org.daybank.core.catalog.Catalog;
 import org.daybank.core.sweep.CompiledSweep;
 import org.daybank.core.sweep.RowFormat;
 import org.daybank.core.sweep.Uncertainty;
@@ -41,20 +42,25 @@ public final class Sweeps {
         this.calculations = List.copyOf(calculations);
     }
 
-    /** The routes under which sweeps are found. */
-    public List<Route> routes() {
+    /**
+     * The routes under which sweeps are found.
+     *
+     * @param onOffer the products that count where a base names none
+     */
+    public List<Route> routes(Catalog onOffer) {
         return List.of(
-                Route.post("/v1/sweep", answering(null)),
-                Route.post("/v1/sweep.csv", answering(RowFormat.CSV)),
-                Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON)));
+                Route.post("/v1/sweep", answering(null, onOffer)),
+                Route.post("/v1/sweep.csv", answering(RowFormat.CSV, onOffer)),
+                Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON, onOffer)));
     }
 
     /**
      * What the uncertainty of inputs makes of the outputs of a calculator.
      *
+     * @param onOffer the products that count where the base names none
      * @throws InvalidInput with everything that is wrong, each problem under its pointer
      */
-    public Uncertainty uncertainty(UncertaintyRequest request) {
+    public Uncertainty uncertainty(UncertaintyRequest request, Catalog onOffer) {
         long cases = (long) request.draws() * (request.axes().size() + 2);
         if (cases > MOST_CASES) {
             throw new InvalidInput(List.of(new Problem(
@@ -63,18 +69,18 @@ public final class Sweeps {
                     "%d draws of %d inputs take %d cases; a request may ask for at most %d"
                             .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
         }
-        return Uncertainty.of(SweepReader.draft(calculations, request.sweep()), request.draws(), request.seed());
+        return Uncertainty.of(SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
     }
 
-    private Handler answering(@Nullable RowFormat fixed) {
-        return context -> answer(context, fixed == null ? accepted(context) : fixed);
+    private Handler answering(@Nullable RowFormat fixed, Catalog onOffer) {
+        return context -> answer(context, fixed == null ? accepted(context) : fixed, onOffer);
     }
 
-    private void answer(Context context, RowFormat format) {
+    private void answer(Context context, RowFormat format, Catalog onOffer) {
         new QueryOptions(context).refuseOthers();
         SweepRequest request =
                 Binder.bind(SweepRequest.class, Json.read(Body.read(context))).value();
-        CompiledSweep sweep = SweepReader.read(calculations, request);
+        CompiledSweep sweep = SweepReader.draft(calculations, onOffer, request).compile();
         SweepRequest.RowRange rows = request.rows();
         long from = rows == null ? 0 : rows.from();
         long to = rows == null || rows.to() == null ? sweep.count() : rows.to();

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * Which capacity does a demand call for, and which batteries make it up?
  *
  * @param demand what is asked of the bank
- * @param batteries batteries on offer; those of another chemistry are left aside; the bundled sample when absent
+ * @param batteries batteries on offer; those of another chemistry are left aside; those of the service when absent
  * @param policy what is assumed
  */
 public record BankCapacityRequest(
@@ -28,9 +28,13 @@ public record BankCapacityRequest(
      */
     public record Answer(@Inline BankCapacity capacity, BankSelection layouts) {}
 
-    /** Asks the library. */
-    public Answer answer() {
-        List<Battery> offered = batteries == null ? Catalog.sample().batteries() : batteries;
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public Answer answer(Catalog onOffer) {
+        List<Battery> offered = batteries == null ? onOffer.batteries() : batteries;
         return new Answer(
                 BankCapacity.needed(demand, policy),
                 BankSelection.of(

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param module what the array is made of
  * @param modules how many at least; whole strings may ask for more
  * @param need what is asked of the controller
- * @param controllers controllers on offer; the bundled sample when absent
+ * @param controllers controllers on offer; those of the service when absent
  * @param policy what is assumed of controllers
  * @param array what is assumed of the array
  * @param sun what is assumed of the sun
@@ -54,15 +54,18 @@ public record ChargerSelectionRequest(
                 .done();
     }
 
-    /** Asks the library. */
-    public ChargerSelection answer() {
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public ChargerSelection answer(Catalog onOffer) {
         ArrayOffer offer = new ArrayOffer(
                 ModuleExtremes.of(module, site, array),
                 Ratio.of(modules),
                 modules,
                 array.whenNew(),
                 IrradianceDistribution.of(site, plane, sun));
-        return ChargerSelection.of(
-                need, offer, controllers == null ? Catalog.sample().controllers() : controllers, policy);
+        return ChargerSelection.of(need, offer, controllers == null ? onOffer.controllers() : controllers, policy);
     }
 }

@@ -3,6 +3,7 @@ package org.daybank.core.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
@@ -39,6 +40,18 @@ public record BankFit(
     /** Keeps a copy. */
     public BankFit {
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public BankFit and(List<Finding> further) {
+        return new BankFit(
+                product,
+                battery,
+                temperature,
+                heated,
+                capacity,
+                layout,
+                Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

@@ -2,6 +2,7 @@ package org.daybank.core.charger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.quantity.Current;
@@ -42,6 +43,20 @@ public record ChargerFit(
     /** Keeps a copy. */
     public ChargerFit {
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public ChargerFit and(List<Finding> further) {
+        return new ChargerFit(
+                product,
+                controller,
+                count,
+                array,
+                chargingCurrent,
+                chargingCurrentAtAbsorption,
+                clipping,
+                price,
+                Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

@@ -27,9 +27,13 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
     /** Holds each controller against the modules and the need. */
     public static ChargerSelection of(
             ChargerNeed need, ArrayOffer offer, List<ChargeController> controllers, ChargerPolicy policy) {
-        List<ChargerFit> fits = controllers.stream()
+        return of(controllers.stream()
                 .map(controller -> ChargerFit.of(need, offer, controller, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each. */
+    public static ChargerSelection of(List<ChargerFit> fits) {
         return new ChargerSelection(
                 fits.stream().filter(ChargerFit::fits).sorted(RECOMMENDED).toList(),
                 fits.stream()

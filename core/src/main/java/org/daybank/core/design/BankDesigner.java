@@ -90,11 +90,7 @@ final class BankDesigner {
         ModuleExtremes extremes = ModuleExtremes.of(
                 chosen.charger().array().module(), brief.site(), brief.policy().array());
         ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
-                .map(offer -> ChargerSelection.of(
-                        search.chargerNeed(voltage, chemistry, layout),
-                        offer,
-                        catalog.controllers(),
-                        brief.policy().charger()))
+                .map(offer -> search.controllers(voltage, layout, offer))
                 .orElseThrow();
         ChargerFit charger = controllers.ranked().stream()
                 .filter(fit -> fit.product().equals(chosen.charger().product()))

@@ -12,9 +12,12 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.inverter.GridArray;
 import org.daybank.core.inverter.GridInverterSelection;
+import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
 import org.daybank.core.inverter.MicroinverterFit;
+import org.daybank.core.inverter.MicroinverterSelection;
 import org.daybank.core.inverter.StringInverterFit;
+import org.daybank.core.inverter.StringInverterSelection;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Energy;
@@ -41,11 +44,13 @@ final class GridDesigner {
     private final IrradianceDistribution sunshine;
     private final ModuleYields yields;
     private final Energy yearlyUse;
+    private final Supply supply;
 
     GridDesigner(DesignBrief brief, Catalog catalog) {
         this.brief = brief;
         this.catalog = catalog;
         this.loads = brief.profile();
+        this.supply = new Supply(catalog, brief.wishes());
         this.sun = ArraySun.of(brief, loads);
         this.sunshine = ArraySun.spread(brief, sun.plane());
         this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
@@ -131,12 +136,18 @@ final class GridDesigner {
         GridArray array =
                 new GridArray(extremes, modules, brief.policy().array().whenNew(), sunshine);
         GridService grid = new GridService(brief.service(), brief.site().recordHigh());
-        GridInverterSelection inverters = GridInverterSelection.of(
-                grid,
-                array,
-                catalog.stringInverters(),
-                catalog.microinverters(),
-                brief.policy().grid());
+        GridPolicy policy = brief.policy().grid();
+        List<Finding> delivery = supply.modules(extremes.module().model(), modules);
+        GridInverterSelection inverters = new GridInverterSelection(
+                extremes,
+                StringInverterSelection.of(catalog.stringInverters().stream()
+                        .map(inverter -> supply.held(StringInverterFit.of(grid, array, inverter, policy))
+                                .and(delivery))
+                        .toList()),
+                MicroinverterSelection.of(catalog.microinverters().stream()
+                        .map(inverter -> supply.held(MicroinverterFit.of(grid, array, inverter, policy))
+                                .and(delivery))
+                        .toList()));
         return new Option(
                 array,
                 inverters,

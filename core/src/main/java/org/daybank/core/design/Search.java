@@ -27,6 +27,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.AcSource;
 import org.daybank.core.inverter.AcSourceBuilder;
@@ -59,6 +60,7 @@ final class Search {
     private final Catalog catalog;
     private final LoadProfile loads;
     private final ModuleYields yields;
+    private final Supply supply;
     private final Temperature lowest;
 
     Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
@@ -66,6 +68,7 @@ final class Search {
         this.catalog = catalog;
         this.loads = loads;
         this.yields = yields;
+        this.supply = new Supply(catalog, brief.wishes());
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
@@ -88,17 +91,19 @@ final class Search {
         List<Inverter> forBus = catalog.inverters().stream()
                 .filter(inverter -> inverter.nominalVoltage().equals(voltage))
                 .toList();
-        return InverterSelection.of(
-                        inverterNeed(voltage, chemistry), forBus, brief.policy().inverter())
-                .ranked();
+        return inverters(inverterNeed(voltage, chemistry), forBus).ranked();
     }
 
     /** Every inverter of the catalogue held against the loads and a bank. */
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        return InverterSelection.of(
-                inverterNeed(voltage, chemistry),
-                catalog.inverters(),
-                brief.policy().inverter());
+        return inverters(inverterNeed(voltage, chemistry), catalog.inverters());
+    }
+
+    private InverterSelection inverters(InverterNeed need, List<Inverter> offered) {
+        return InverterSelection.of(offered.stream()
+                .map(inverter -> supply.held(
+                        InverterFit.of(need, inverter, brief.policy().inverter())))
+                .toList());
     }
 
     private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
@@ -175,7 +180,7 @@ final class Search {
                         .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
                         .toList(),
                 policy,
-                (need, battery, leastStrings) -> BankFit.of(need, battery, policy, leastStrings));
+                (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
     }
 
     /** Modules and controllers by path, shunt controllers or all others. */
@@ -220,11 +225,19 @@ final class Search {
             @Nullable BankLayout bank,
             ArrayOffer offer,
             ChargeController controller) {
-        return ChargerFit.of(
+        return supply.held(ChargerFit.of(
                 chargerNeed(voltage, chemistry, bank),
                 offer,
                 controller,
-                brief.policy().charger());
+                brief.policy().charger()));
+    }
+
+    /** Every controller of the catalogue with a module on a bank. */
+    ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
+        Chemistry chemistry = bank.battery().chemistry();
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .toList());
     }
 
     /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
@@ -232,10 +245,10 @@ final class Search {
         BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
         BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> BankFit.of(
+                .map(battery -> supply.held(BankFit.of(
                         runsHeated(battery) ? heated : unheated,
                         battery,
-                        brief.policy().bank()))
+                        brief.policy().bank())))
                 .toList());
     }
 

@@ -54,7 +54,7 @@ class CautionsTest {
         for (DesignBrief brief : briefs) {
             for (Chemistry chemistry : Chemistry.values()) {
                 designs.add(SystemDesigner.design(
-                        brief.withWishes(new Wishes(null, List.of(chemistry), null, null, null)), Catalog.sample()));
+                        brief.withWishes(Wishes.none().withChemistries(List.of(chemistry))), Catalog.sample()));
             }
         }
         return designs;

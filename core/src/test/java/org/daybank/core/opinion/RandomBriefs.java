@@ -252,6 +252,7 @@ final class RandomBriefs {
                 chemistries == null ? null : chemistries.stream().distinct().toList(),
                 odds(0.9) ? null : List.of(odds(0.5) ? ControllerFunction.DISPLAY : ControllerFunction.LOAD_OUTPUT),
                 odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER),
+                null,
                 null);
     }
 
