@@ -69,7 +69,8 @@ public final class Sweeps {
                     "%d draws of %d inputs take %d cases; a request may ask for at most %d"
                             .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
         }
-        return Uncertainty.of(SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
+        return Uncertainty.of(
+                SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
     }
 
     private Handler answering(@Nullable RowFormat fixed, Catalog onOffer) {
