@@ -16,6 +16,7 @@ import org.daybank.api.http.Route;
 import org.daybank.api.http.Sweeps;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
+import org.daybank.api.request.BatteryLifeRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
@@ -30,6 +31,7 @@ import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.core.array.ShadeComparison;
+import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerSelection;
@@ -53,6 +55,8 @@ final class Routes {
                             BankCapacityRequest::answer)
                     .working(answer -> answer.capacity().working())
                     .alsoFlat(),
+            calculation("/v1/battery-life", BatteryLifeRequest.class, BatteryLife.class, BatteryLifeRequest::answer)
+                    .working(BatteryLife::working),
             calculation("/v1/sun", SunRequest.class, SunRequest.Answer.class, SunRequest::answer)
                     .working(answer -> answer.sun().working()),
             calculation(
@@ -62,10 +66,11 @@ final class Routes {
                             ArraySizeRequest::answer)
                     .working(ArraySizeRequest.Answer::working),
             calculation(
-                    "/v1/charger-selection",
-                    ChargerSelectionRequest.class,
-                    ChargerSelection.class,
-                    ChargerSelectionRequest::answer),
+                            "/v1/charger-selection",
+                            ChargerSelectionRequest.class,
+                            ChargerSelection.class,
+                            ChargerSelectionRequest::answer)
+                    .cautions(ChargerSelection::cautions),
             calculation(
                     "/v1/inverter-selection",
                     InverterSelectionRequest.class,

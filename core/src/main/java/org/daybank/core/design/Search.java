@@ -42,14 +42,18 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** What a brief asks of each kind of part, and the products of a catalogue held against it. */
@@ -110,6 +114,7 @@ final class Search {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
                 .largestLoad(PeakLoad.ofLargest(brief.loads()))
+                .hourlyPeaks(PeakLoad.hourly(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
                 .sineLoads(loads.budget().sineLoads())
                 .service(brief.service())
@@ -156,7 +161,7 @@ final class Search {
         EnergyBudget budget = loads.needsInverter()
                 ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
                 : loads.budget(standing(heated, Power.ZERO));
-        BankNeed need = bankNeed(voltage, null, budget)
+        BankNeed need = bankNeed(voltage, chemistry, null, budget)
                 .withRunningPower(Power.ZERO)
                 .withSurgePower(budget.dcPeak()
                         .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
@@ -168,7 +173,7 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
         EnergyBudget budget = budget(inverter, standing(heated, counted));
         return new Reckoning(
-                counted, budget, bankNeed(voltage, inverter, budget), arrayNeed(voltage, chemistry, budget));
+                counted, budget, bankNeed(voltage, chemistry, inverter, budget), arrayNeed(voltage, chemistry, budget));
     }
 
     /** The batteries of a chemistry that are heated, or those that are not. */
@@ -234,22 +239,29 @@ final class Search {
 
     /** Every controller of the catalogue with a module on a bank. */
     ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
-        Chemistry chemistry = bank.battery().chemistry();
-        return ChargerSelection.of(catalog.controllers().stream()
-                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
-                .toList());
+        return held(voltage, bank.battery().chemistry(), bank, offer);
     }
 
-    /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
+    /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
-        BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
-        BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
+        EnergyBudget unheated = budget(inverter, standing(false, controllerDraw));
+        EnergyBudget heated = budget(inverter, standing(true, controllerDraw));
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> supply.held(BankFit.of(
-                        runsHeated(battery) ? heated : unheated,
+                .map(battery -> wished(BankFit.of(
+                        bankNeed(voltage, battery.chemistry(), inverter, runsHeated(battery) ? heated : unheated),
                         battery,
                         brief.policy().bank())))
                 .toList());
+    }
+
+    private BankFit wished(BankFit fit) {
+        List<Chemistry> chemistries = brief.wishes().chemistries();
+        Chemistry chemistry = fit.battery().chemistry();
+        return supply.held(
+                chemistries.contains(chemistry)
+                        ? fit
+                        : fit.and(List.of(Finding.that(
+                                "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -287,17 +299,18 @@ final class Search {
     }
 
     /** What a bank must carry, at its terminals. */
-    BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+    BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
+        BankNeedBuilder need = BankNeedBuilder.builder();
         if (inverter != null) {
+            need.cutOffVoltage(inverter.inverter().lowestInput()).cableResistance(cable(voltage, chemistry, inverter));
             double efficiency = inverter.inverter().fullLoadEfficiency().fraction();
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
         }
-        return BankNeedBuilder.builder()
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -309,11 +322,65 @@ final class Search {
                 .build();
     }
 
-    /** Every module with as many as the need asks for; none where no number of any would do. */
-    List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+    /**
+     * The cable between bank and inverter, as thin as its drop at the inverter's rating allows; one of more than the limit feeds
+     * no inverter.
+     */
+    private Resistance cable(Voltage voltage, Chemistry chemistry, InverterFit inverter) {
+        Resistance thinnest = chemistry
+                .trueNominal(voltage)
+                .times(brief.policy().wiring().bankDrop().fraction())
+                .dividedBy(inverter.currentAtRating());
+        return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
+    }
+
+    /** Whether any number of any module brings what a system asks for in every month. */
+    boolean coverable(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
         return catalog.modules().stream()
-                .flatMap(module -> offer(yields.extremes(module), voltage, chemistry, budget).stream())
+                .anyMatch(module -> offer(yields.extremes(module), voltage, chemistry, budget)
+                        .isPresent());
+    }
+
+    /** Every controller of the catalogue held against a bank, with one module after the other; at least one answer. */
+    List<ChargerSelection> controllers(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        if (catalog.modules().isEmpty()) {
+            Finding none = Finding.that("array", false, "The catalogue has no module.");
+            return List.of(new ChargerSelection(
+                    List.of(),
+                    catalog.controllers().stream()
+                            .map(controller -> new Rejection(controller.model(), List.of(none)))
+                            .toList()));
+        }
+        return catalog.modules().stream()
+                .map(yields::extremes)
+                .map(module -> offer(module, voltage, chemistry, budget)
+                        .map(offer -> held(voltage, chemistry, bank, offer))
+                        .orElseGet(() -> sunless(voltage, chemistry, bank, module)))
                 .toList();
+    }
+
+    private ChargerSelection held(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .toList());
+    }
+
+    /** Where no number of a module is enough, every controller fails, whatever else it breaks with one module. */
+    private ChargerSelection sunless(
+            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ModuleExtremes module) {
+        ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
+        Finding none = Finding.that(
+                "array",
+                false,
+                "No number of %s covers every month.",
+                module.module().model());
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller ->
+                        charger(voltage, chemistry, bank, one, controller).and(List.of(none)))
+                .toList());
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
@@ -324,16 +391,30 @@ final class Search {
         if (!tracking.possible()) {
             return Optional.empty();
         }
-        // a module of no voltage group is refused at the bank's own voltage, however many there are
-        int direct = module.module().nominalGroup() == null
-                ? tracking.modules()
-                : ArraySize.of(
-                                need,
-                                directYield(module.module(), voltage, chemistry),
-                                brief.policy().array())
-                        .modules();
-        return Optional.of(new ArrayOffer(
-                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), yields.sunshine()));
+        ModuleYield direct = direct(module, voltage, chemistry);
+        return Optional.of(offer(
+                module,
+                tracking.exactModules(),
+                direct == null
+                        ? tracking.modules()
+                        : ArraySize.of(need, direct, brief.policy().array()).modules(),
+                direct));
+    }
+
+    private ArrayOffer offer(ModuleExtremes module, Ratio exact, int modulesDirect, @Nullable ModuleYield direct) {
+        return new ArrayOffer(
+                module,
+                exact,
+                modulesDirect,
+                brief.policy().array().whenNew(),
+                yields.sunshine(),
+                yields.tracking(module.module()).yearly(),
+                direct == null ? null : direct.yearly());
+    }
+
+    /** At the bank's own voltage; a module of no voltage group is refused there, however many there are. */
+    private @Nullable ModuleYield direct(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
+        return module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
@@ -365,11 +446,14 @@ final class Search {
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
     ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
+        Current dcLoads =
+                loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
         ChargerNeedBuilder need = ChargerNeedBuilder.builder()
                 .nominalVoltage(voltage)
                 .chemistry(chemistry)
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
+                .dcLoadCurrent(dcLoads)
                 .functions(brief.wishes().controllerFunctions());
         if (bank != null) {
             need.maximumChargeCurrent(bank.maximumChargeCurrent());

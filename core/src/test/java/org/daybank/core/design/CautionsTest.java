@@ -97,6 +97,8 @@ class CautionsTest {
             "lightning",
             "neutralEarthBond",
             "storedCharge",
+            "generatorExhaust",
+            "generatorTransfer",
             "bankIndoors");
 
     private static Set<String> expected(SystemDesign design) {
@@ -158,6 +160,10 @@ class CautionsTest {
         addIf(expected, "neutralEarthBond", design.inverter() != null);
         addIf(expected, "storedCharge", design.inverter() != null);
         addIf(expected, "bankIndoors", indoors);
+        // an engine is told where the hours lack something
+        boolean lacks = SystemDesign.part(design.availability()).lossOfLoad().hours() > 0;
+        addIf(expected, "generatorExhaust", lacks);
+        addIf(expected, "generatorTransfer", lacks);
         return expected;
     }
 
