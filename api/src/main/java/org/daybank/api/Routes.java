@@ -26,6 +26,7 @@ import org.daybank.api.request.SimulationRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.api.request.WiringRequest;
+import org.daybank.api.sheet.HandOverSheet;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerSelection;
@@ -101,7 +102,8 @@ final class Routes {
                     .working(GridBillRequest.Answer::working),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
-                    .working(SystemDesign::working),
+                    .working(SystemDesign::working)
+                    .alsoPage(HandOverSheet::of),
             calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
 
     private Routes() {}

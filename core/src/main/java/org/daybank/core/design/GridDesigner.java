@@ -50,7 +50,7 @@ final class GridDesigner {
         this.sunshine = ArraySun.spread(brief, sun.plane());
         this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
         this.yearlyUse = yearly(
-                loads.budget().months().stream().map(GridDesigner::atLoads).toList());
+                loads.budget().months().stream().map(MonthBudget::atLoads).toList());
     }
 
     /** Modules with all inverters held against them, and the cheapest of each kind that fits. */
@@ -176,10 +176,6 @@ final class GridDesigner {
             sum += daily.get(month.getValue() - 1).wattHours() * days;
         }
         return Energy.wattHours(sum);
-    }
-
-    private static Energy atLoads(MonthBudget month) {
-        return month.acEnergy().plus(month.dcEnergy());
     }
 
     private SystemDesign complete(Option chosen) {
