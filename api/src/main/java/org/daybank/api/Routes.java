@@ -11,6 +11,7 @@ import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
+import org.daybank.api.http.Pages;
 import org.daybank.api.http.Route;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
@@ -111,6 +112,9 @@ final class Routes {
     /** Calculations and what stands beside them. */
     static List<Route> all(Contract contract) {
         Stream<Route> beside = Stream.of(
+                get("/", Pages::front),
+                get("/docs", Pages::docs),
+                get("/assets/{file}", Pages::asset),
                 get("/health", context -> Answers.text(context, "ok")),
                 get("/openapi.yaml", contract::yaml),
                 get("/openapi.json", contract::json),

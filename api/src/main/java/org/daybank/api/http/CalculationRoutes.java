@@ -50,7 +50,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void page(Context context, BiFunction<R, List<Assumption>, String> page) {
         new QueryOptions(context).refuseOthers();
         Bound<Q> asked = asked(context);
-        Pages.send(context, page.apply(calculation.answer(asked.value()), asked.assumptions()));
+        Pages.sheet(context, page.apply(calculation.answer(asked.value()), asked.assumptions()));
     }
 
     private Bound<Q> asked(Context context) {
