@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -179,6 +181,20 @@ class HandOverSheetTest {
         assertThat(shown.find()).isTrue();
         // shown to four digits
         assertThat(Double.parseDouble(shown.group(1))).isCloseTo(volts, within(0.01));
+    }
+
+    @Test
+    void loadsThatAreNotBackedUpAreNotInTheBudget() {
+        // the essential loads last, so that their place in the brief is not their place in the budget
+        ObjectNode brief = (ObjectNode) RunningService.json(brief("maple-street-clinic"));
+        List<JsonNode> loads = new ArrayList<>();
+        brief.path("loads").forEach(loads::add);
+        loads.sort(Comparator.comparing(load -> load.path("essential").asBoolean()));
+        brief.putArray("loads").addAll(loads);
+        String text = text(sheet(brief.toString()));
+        // 5 workstations are not essential; the rack is: 95 W all day
+        assertThat(text).containsPattern("workstation electronics AC 5 × 110 W not backed up no");
+        assertThat(text).contains("network rack electronics AC 1 × 95 W 2.28 kWh yes");
     }
 
     @Test

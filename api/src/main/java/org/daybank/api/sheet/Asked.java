@@ -16,7 +16,7 @@ final class Asked {
         Html html = new Html()
                 .element(
                         "p",
-                        "Latitude %s, %s above the sea. The air has been as cold as %s and as hot as %s. The array lies %s from the bank."
+                        "Latitude %s, %s above the sea. The air has been as cold as %s and as hot as %s. The array stands at the end of %s of cable."
                                 .formatted(
                                         site.latitude(),
                                         Words.of(site.elevation()),
@@ -24,15 +24,17 @@ final class Asked {
                                         Words.of(site.recordHigh()),
                                         Words.of(design.brief().array().cableLength())));
         List<List<String>> rows = new ArrayList<>();
+        // the budget of a backup holds the essential loads alone
+        List<Load> budgeted = design.energyBudget().demand().loads();
         List<LoadEnergy> energies = design.energyBudget().table();
-        for (int i = 0; i < design.brief().loads().size(); i++) {
-            Load load = design.brief().loads().get(i);
+        for (Load load : design.brief().loads()) {
+            int place = budgeted.indexOf(load);
             rows.add(List.of(
                     load.name(),
                     Words.of(load.kind()),
                     Words.of(load.supply()),
                     load.count() + " × " + Words.of(load.power()),
-                    i < energies.size() ? Words.of(energies.get(i).dailyEnergy()) : "–",
+                    place < 0 ? "not backed up" : Words.of(energies.get(place).dailyEnergy()),
                     load.essential() ? "yes" : "no"));
         }
         return html.table("Loads", List.of("Load", "Kind", "Supply", "Power", "Energy a day", "Essential"), rows);

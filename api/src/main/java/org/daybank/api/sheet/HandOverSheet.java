@@ -36,6 +36,7 @@ public final class HandOverSheet {
                 .element("h1", name)
                 .element("p", kind(design.brief().kind()), "class", "kind")
                 .element("p", "Preliminary. " + Caution.LOCAL_CODE, "class", "strong")
+                .add(signatures())
                 .close()
                 .open("nav", "aria-label", "Sections")
                 .open("ol");
@@ -51,13 +52,22 @@ public final class HandOverSheet {
         return "<!DOCTYPE html>\n" + page.close().close().close();
     }
 
+    /** Room to write on paper who answers for it. */
+    private static Html signatures() {
+        Html lines = new Html().open("dl", "class", "signatures");
+        for (String who : List.of("Planned by", "Checked by", "Handed over to", "Date")) {
+            lines.open("div").element("dt", who).element("dd", "").close();
+        }
+        return lines.close();
+    }
+
     private static Map<String, Html> sections(SystemDesign design, List<Assumption> assumptions) {
         Map<String, Html> sections = new LinkedHashMap<>();
         sections.put("Summary", Summary.of(design));
         sections.put("What is missing", Missing.of(design));
         sections.put("Parts", PartsList.of(design));
         sections.put("One-line diagram", OneLine.of(design));
-        sections.put("Strings and bank", Layouts.of(design));
+        sections.put("How parts are joined", Layouts.of(design));
         sections.put("What was asked", Asked.of(design));
         sections.put("The year", Months.of(design));
         sections.put("Wiring schedule", WiringSchedule.of(design));

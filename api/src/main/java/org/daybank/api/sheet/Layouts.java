@@ -2,6 +2,7 @@ package org.daybank.api.sheet;
 
 import java.util.Collections;
 import java.util.List;
+import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.design.GridFeed;
@@ -25,8 +26,9 @@ final class Layouts {
                             .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
                     Collections.nCopies(array.strings(), array.series())));
         }
-        BankLayout bank = design.bank() == null ? null : design.bank().layout();
-        if (bank != null) {
+        BankFit fit = design.bank();
+        BankLayout bank = fit == null ? null : fit.layout();
+        if (fit != null && bank != null) {
             html.add(Rows.figure(
                     "batteries",
                     "Batteries: %s in parallel, each of %d in series; %s nominal, %s in all"
@@ -36,6 +38,7 @@ final class Layouts {
                                     Words.of(bank.trueNominal()),
                                     Words.of(bank.ratedCapacity())),
                     Collections.nCopies(bank.parallel(), bank.series())));
+            html.add(BankFacts.of(design, fit, bank));
         }
         GridFeed feed = design.grid();
         if (feed != null && feed.stringInverters() != null) {

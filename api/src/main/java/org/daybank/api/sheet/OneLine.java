@@ -27,7 +27,7 @@ final class OneLine {
     private static final int LEFT = 2;
     private static final int BOX = 250;
     private static final int TALL = 48;
-    private static final int STEP = 112;
+    private static final int STEP = 118;
     private static final int SPINE = 40;
     private static final int BRANCH = 408;
 

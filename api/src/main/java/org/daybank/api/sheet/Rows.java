@@ -1,7 +1,6 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
-import java.util.Locale;
 
 /** Parts in series and parallel drawn as rows of boxes: modules in strings, batteries in a bank. */
 final class Rows {
@@ -53,17 +52,13 @@ final class Rows {
         svg.line(20, middle, right + 12, middle);
         int drawn = Math.min(parts, MOST_DRAWN);
         for (int column = 0; column < drawn; column++) {
-            int x = MARGIN - 8 + column * (WIDTH + GAP);
-            boolean stands = parts > drawn && column == drawn - 1;
+            boolean last = parts > drawn && column == drawn - 1;
+            int x = MARGIN - 8 + column * (WIDTH + GAP) + (last ? WIDTH : 0);
+            if (last) {
+                svg.text(x - (WIDTH + GAP) / 2.0, middle - 3, "middle", "…");
+            }
             svg.rectangle(x, top, WIDTH, HEIGHT, "#fff");
-            svg.text(
-                    x + WIDTH / 2.0,
-                    middle + 4,
-                    "middle",
-                    String.format(Locale.ROOT, "%d", stands ? parts : column + 1));
-        }
-        if (parts > drawn) {
-            svg.text(right - 8, middle - 3, "end", "…");
+            svg.text(x + WIDTH / 2.0, middle + 4, "middle", String.valueOf(last ? parts : column + 1));
         }
     }
 

@@ -79,6 +79,11 @@ final class Summary {
                     "From its deepest discharge the bank is full again after %s of the design month.",
                     Words.of(design.recovery()));
         }
+        if (design.trackingGain() != null) {
+            say(
+                    "Tracking the modules' best point brings %s more in a year than charging at the bank's own voltage.",
+                    Words.percent(design.trackingGain().yearlyGain()));
+        }
         reliability(design.availability());
         panel(design.essentialPanel());
     }
@@ -127,7 +132,12 @@ final class Summary {
     }
 
     private void reliability(@Nullable Reliability found) {
-        if (found != null) {
+        if (found != null && found.lossOfLoad().hours() == 0) {
+            say(
+                    "Run hour by hour through %s, every load gets all it asks in every hour. The bank falls to %s at the lowest.",
+                    Words.counted(found.years(), "year"),
+                    Words.percent(found.lowestStateOfCharge()));
+        } else if (found != null) {
             say(
                     "Run hour by hour through %s, every load gets all it asks in %s of the hours; in a year something is lacking for %s, at the longest for %s on end. The bank falls to %s at the lowest.",
                     Words.counted(found.years(), "year"),

@@ -3,6 +3,7 @@ package org.daybank.api.sheet;
 import java.util.List;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.wiring.CircuitSizing;
+import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Finding;
 
@@ -49,7 +50,28 @@ final class WiringSchedule {
                                 wiring.yearlyLoss()
                                         .map(loss -> " and lose %s a year".formatted(Words.of(loss)))
                                         .orElse("")));
+        StringVoltages voltages = design.stringVoltages();
+        if (voltages != null) {
+            html.table(
+                    "The same array at other string voltages",
+                    List.of("In series", "Strings", "Voltage", "Current", "Conductors", "Metal", "Controllers that stand it"),
+                    voltages.rows().stream().map(WiringSchedule::row).toList());
+        }
         return html;
+    }
+
+    private static List<String> row(StringVoltages.Row voltage) {
+        // the first run is as long as the brief says
+        StringVoltages.Run run = voltage.runs().get(0);
+        String conductors = "%s, %s".formatted(parallel(run.parallel(), run.size().size()), Words.of(run.length()));
+        return List.of(
+                String.valueOf(voltage.series()),
+                String.valueOf(voltage.strings()),
+                Words.of(voltage.operatingVoltage()),
+                Words.of(voltage.operatingCurrent()),
+                run.fits() ? conductors : "none fits",
+                run.metalCost().toString(),
+                voltage.controllers().isEmpty() ? "none" : String.join(", ", voltage.controllers()));
     }
 
     private static List<String> row(CircuitSizing circuit) {
@@ -97,9 +119,12 @@ final class WiringSchedule {
     }
 
     private static String size(CircuitSizing circuit) {
-        int parallel = circuit.conductors().parallel();
-        return (parallel == 1 ? "" : parallel + " × ")
-                + named(circuit.conductors().size().size());
+        return parallel(
+                circuit.conductors().parallel(), circuit.conductors().size().size());
+    }
+
+    private static String parallel(int parallel, String size) {
+        return (parallel == 1 ? "" : parallel + " × ") + named(size);
     }
 
     private static String named(String size) {

@@ -30,7 +30,7 @@ final class Words {
 
     /** To three digits with its unit; a dash where there is none. */
     static String of(@Nullable Quantity quantity) {
-        return quantity == null ? NONE : quantity.rounded(3);
+        return quantity == null ? NONE : quantity.rounded(3).replaceFirst(" °$", "°");
     }
 
     /** To four digits with its unit, for what someone types into a device; a dash where there is none. */
@@ -50,9 +50,14 @@ final class Words {
         return rounded.stripTrailingZeros().toPlainString() + " %";
     }
 
+    /** A bare number to three digits. */
+    static String number(double value) {
+        return Ratio.of(value).significant(3);
+    }
+
     /** A time in hours to three digits. */
     static String hours(TimeSpan time) {
-        return Ratio.of(time.hours()).significant(3) + " h";
+        return number(time.hours()) + " h";
     }
 
     /** As a bare number to three digits. */
@@ -106,12 +111,21 @@ final class Words {
         if (value instanceof HourlySeries series) {
             return series.size() + " hours";
         }
+        if (value instanceof Month month) {
+            return of(month);
+        }
         if (value instanceof Enum<?> constant) {
             return of(constant);
         }
         if (value instanceof List<?> list) {
+            if (list.size() > 1 && list.stream().distinct().count() == 1) {
+                return list.size() + " × " + line(list.get(0));
+            }
             String first = list.stream().limit(MOST_LISTED).map(Words::line).collect(Collectors.joining(", "));
             return list.isEmpty() ? "none" : list.size() > MOST_LISTED ? first + " …" : first;
+        }
+        if (value instanceof Double number) {
+            return Ratio.of(number).significant(4);
         }
         if (value instanceof Boolean flag) {
             return flag ? "yes" : "no";

@@ -19,6 +19,7 @@ final class BrowserPage {
     private final Chromium browser;
     private final String session;
     private final Set<String> sessions = ConcurrentHashMap.newKeySet();
+    private final List<String> frames = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final Map<String, String> bodies = new ConcurrentHashMap<>();
@@ -52,6 +53,7 @@ final class BrowserPage {
             case "Target.attachedToTarget" -> {
                 String inner = told.path("sessionId").asText();
                 sessions.add(inner);
+                frames.add(inner);
                 watch(inner);
             }
             case "Network.requestWillBeSent" ->
@@ -111,8 +113,19 @@ final class BrowserPage {
 
     /** What an expression is worth in the page. */
     JsonNode value(String expression) {
-        JsonNode answer =
-                call("Runtime.evaluate", Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
+        return value(session, expression);
+    }
+
+    /** What an expression is worth in the sandboxed frame that came last. */
+    JsonNode valueInFrame(String expression) {
+        return value(frames.get(frames.size() - 1), expression);
+    }
+
+    private JsonNode value(String where, String expression) {
+        JsonNode answer = browser.call(
+                where,
+                "Runtime.evaluate",
+                Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
         if (answer.has("exceptionDetails")) {
             throw new IllegalStateException(answer.path("exceptionDetails").toString());
         }

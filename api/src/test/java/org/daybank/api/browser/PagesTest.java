@@ -102,6 +102,15 @@ class PagesTest {
         String sheet =
                 page.value("document.querySelector('#sheet iframe').srcdoc").asText();
         assertThat(sheet).contains("<h1>Larkspur Ridge</h1>");
+        // what is seen in the frame, styled
+        JsonNode seen = page.valueInFrame(
+                """
+                (() => { const one = document.querySelector('h1');
+                return [one.textContent, getComputedStyle(one).fontWeight, one.getBoundingClientRect().height]; })()
+                """);
+        assertThat(seen.path(0).asText()).isEqualTo("Larkspur Ridge");
+        assertThat(seen.path(1).asText()).isEqualTo("400");
+        assertThat(seen.path(2).asDouble()).isPositive();
         keep("front.png", page.picture());
 
         page.click("#scenarios button:nth-child(3)");
