@@ -179,6 +179,7 @@ class HandOverSheetTest {
         double volts = design.at("/result/chargeSettings/equalisation/value").asDouble();
         Matcher shown = Pattern.compile("Equalisation ([0-9.]+) V").matcher(settings);
         assertThat(shown.find()).isTrue();
+        assertThat(settings).contains("at 25 °C, every 30 d", "Equalisation time 2 h");
         // shown to four digits
         assertThat(Double.parseDouble(shown.group(1))).isCloseTo(volts, within(0.01));
     }

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Writes elements and text; whatever is text is escaped, so that a load called {@code <script>} is no script. */
 final class Html {
+    /** Columns that a small screen shows without scrolling. */
+    private static final int MOST_NARROW = 4;
+
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
@@ -74,7 +77,7 @@ final class Html {
     /** Writes a table; the first cell of a row names it, and a cell that begins with a figure stands to the right. */
     Html table(String caption, List<String> heads, List<List<String>> rows) {
         open("div", "class", "wide", "tabindex", 0, "role", "region", "aria-label", caption)
-                .open("table")
+                .open("table", "class", heads.size() > MOST_NARROW ? "broad" : "small")
                 .element("caption", caption)
                 .open("thead")
                 .open("tr");

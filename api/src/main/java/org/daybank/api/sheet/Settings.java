@@ -50,9 +50,11 @@ final class Settings {
         row(
                 "Equalisation",
                 settings.equalisation().map(Words::exact).orElse("off"),
-                settings.equalisation().isPresent()
-                        ? "at 25 °C, vented cells only; " + "interval as the battery's maker says"
-                        : "only vented lead-acid cells are equalised");
+                settings.equalisationInterval()
+                        .map(interval -> "at 25 °C, every " + Words.of(interval))
+                        .orElse("only vented lead-acid cells are equalised"));
+        settings.equalisationTime()
+                .ifPresent(time -> row("Equalisation time", Words.of(time), "top up with water afterwards"));
         boolean none = settings.compensation().equals(VoltageCoefficient.ZERO);
         row(
                 "Temperature compensation",

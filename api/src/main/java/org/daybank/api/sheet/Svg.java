@@ -7,6 +7,9 @@ final class Svg {
     static final String INK = "#111";
     private static final String FAINT = "#bbb";
 
+    /** What a small screen shows without scrolling. */
+    private static final int NARROW = 320;
+
     private final Html html;
 
     /**
@@ -26,6 +29,8 @@ final class Svg {
                         width,
                         "height",
                         height,
+                        "class",
+                        width > NARROW ? "broad" : "small",
                         "role",
                         "img",
                         "aria-labelledby",

@@ -30,7 +30,8 @@ async function tell(refused) {
   }));
 }
 
-function showSheet(html, name) {
+async function showSheet(html, name) {
+  const shown = new Promise((then) => frame.addEventListener('load', then, { once: true }));
   frame.srcdoc = html;
   const save = find('save');
   if (save.href) {
@@ -39,6 +40,7 @@ function showSheet(html, name) {
   save.href = URL.createObjectURL(new Blob([html], { type: 'text/html' }));
   save.download = name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') + '.html';
   save.hidden = false;
+  await shown;
 }
 
 /** The same call for a shell; the brief ends where no line of it can. */
@@ -88,7 +90,7 @@ async function design() {
     const found = await answer.json();
     find('json').textContent = JSON.stringify(found, null, 1);
     const page = await ask(PATH + '.html', brief);
-    showSheet(await page.text(), found.given.name);
+    await showSheet(await page.text(), found.given.name);
     find('status').textContent = (found.result.complete ? 'Designed' : 'No complete design; the sheet says why')
         + ` in ${millis} ms, on the way there and back included.`;
   } catch (broken) {

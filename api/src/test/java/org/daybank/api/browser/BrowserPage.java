@@ -18,8 +18,6 @@ final class BrowserPage {
 
     private final Chromium browser;
     private final String session;
-    private final Set<String> sessions = ConcurrentHashMap.newKeySet();
-    private final List<String> frames = new CopyOnWriteArrayList<>();
     private final List<String> requests = new CopyOnWriteArrayList<>();
     private final List<String> complaints = new CopyOnWriteArrayList<>();
     private final Map<String, String> bodies = new ConcurrentHashMap<>();
@@ -27,35 +25,21 @@ final class BrowserPage {
     BrowserPage(Chromium browser, String session, int width, int height) {
         this.browser = browser;
         this.session = session;
-        sessions.add(session);
         browser.listen(this::received);
-        watch(session);
-        call("Page.enable", Map.of());
+        for (String domain : List.of("Page", "Runtime", "Network", "Log")) {
+            call(domain + ".enable", Map.of());
+        }
         call(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
-        // a sandboxed frame is a target of its own, which is watched as well
-        call("Target.setAutoAttach", Map.of("autoAttach", true, "waitForDebuggerOnStart", false, "flatten", true));
-    }
-
-    private void watch(String watched) {
-        for (String domain : List.of("Runtime", "Network", "Log")) {
-            browser.send(watched, domain + ".enable", Map.of());
-        }
     }
 
     private void received(JsonNode event) {
-        if (!sessions.contains(event.path("sessionId").asText())) {
+        if (!session.equals(event.path("sessionId").asText())) {
             return;
         }
         JsonNode told = event.path("params");
         switch (event.path("method").asText()) {
-            case "Target.attachedToTarget" -> {
-                String inner = told.path("sessionId").asText();
-                sessions.add(inner);
-                frames.add(inner);
-                watch(inner);
-            }
             case "Network.requestWillBeSent" ->
                 requests.add(told.at("/request/url").asText());
             case "Runtime.exceptionThrown" ->
@@ -113,19 +97,22 @@ final class BrowserPage {
 
     /** What an expression is worth in the page. */
     JsonNode value(String expression) {
-        return value(session, expression);
+        return evaluated(Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
     }
 
-    /** What an expression is worth in the sandboxed frame that came last. */
+    /** What an expression is worth in the frame of the page. */
     JsonNode valueInFrame(String expression) {
-        return value(frames.get(frames.size() - 1), expression);
+        String frame = call("Page.getFrameTree", Map.of())
+                .at("/frameTree/childFrames/0/frame/id")
+                .asText();
+        int world = call("Page.createIsolatedWorld", Map.of("frameId", frame))
+                .path("executionContextId")
+                .asInt();
+        return evaluated(Map.of("expression", expression, "returnByValue", true, "contextId", world));
     }
 
-    private JsonNode value(String where, String expression) {
-        JsonNode answer = browser.call(
-                where,
-                "Runtime.evaluate",
-                Map.of("expression", expression, "returnByValue", true, "awaitPromise", true));
+    private JsonNode evaluated(Map<String, ?> asked) {
+        JsonNode answer = call("Runtime.evaluate", asked);
         if (answer.has("exceptionDetails")) {
             throw new IllegalStateException(answer.path("exceptionDetails").toString());
         }
@@ -151,9 +138,9 @@ final class BrowserPage {
     /** Clicks with the mouse in the middle of what a selector finds. */
     void click(String selector) {
         JsonNode at = value("""
-                (() => { const one = document.querySelector(%s); one.scrollIntoView({block: 'center'});
-                const box = one.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; })()
-                """.formatted(quoted(selector)));
+            (() => { const one = document.querySelector(%s); one.scrollIntoView({block: 'center'});
+            const box = one.getBoundingClientRect(); return [box.x + box.width / 2, box.y + box.height / 2]; })()
+            """.formatted(quoted(selector)));
         for (String type : List.of("mousePressed", "mouseReleased")) {
             call(
                     "Input.dispatchMouseEvent",

@@ -76,6 +76,8 @@ final class Chromium implements AutoCloseable {
                             "--no-sandbox",
                             "--disable-gpu",
                             "--no-first-run",
+                            // the sheet's frame in the process of its page: one session sees both
+                            "--disable-features=IsolateSandboxedIframes",
                             "--disable-background-networking",
                             "--disable-component-update",
                             "--remote-debugging-port=0",

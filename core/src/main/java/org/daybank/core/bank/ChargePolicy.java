@@ -2,6 +2,7 @@ package org.daybank.core.bank;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.VoltageCoefficient;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Policies;
@@ -12,6 +13,8 @@ import org.daybank.core.working.Policies;
  * @param leadAcidCompensation change of the charging voltage of a lead-acid cell for each kelvin over 25 °C
  * @param coldestCompensated temperature below which the voltage is not raised further
  * @param warmestCompensated temperature above which it is not lowered further
+ * @param equalisationInterval time from one equalising charge to the next; vented cells only
+ * @param equalisationTime how long an equalising charge lasts
  */
 @RecordBuilder
 public record ChargePolicy(
@@ -27,7 +30,24 @@ public record ChargePolicy(
         Temperature coldestCompensated,
 
         @Assumed(value = "50 Cel", least = "25 Cel", most = "60 Cel", source = "where controllers stop compensating")
-        Temperature warmestCompensated)
+        Temperature warmestCompensated,
+
+        @Assumed(
+                value = "30 d",
+                least = "7 d",
+                most = "365 d",
+                sensible = "30–90 d",
+                source = "manufacturers' charging instructions; sooner when the acid of the cells differs in gravity by"
+                        + " more than 0.03")
+        TimeSpan equalisationInterval,
+
+        @Assumed(
+                value = "2 h",
+                least = "0.5 h",
+                most = "24 h",
+                sensible = "1–4 h",
+                source = "manufacturers' charging instructions; until no cell's gravity rises any more")
+        TimeSpan equalisationTime)
         implements ChargePolicyBuilder.With {
     private static final ChargePolicy STANDARD = Policies.standard(ChargePolicy.class);
 
@@ -37,7 +57,13 @@ public record ChargePolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public ChargePolicy {
-        Policies.check(ChargePolicy.class, leadAcidCompensation, coldestCompensated, warmestCompensated);
+        Policies.check(
+                ChargePolicy.class,
+                leadAcidCompensation,
+                coldestCompensated,
+                warmestCompensated,
+                equalisationInterval,
+                equalisationTime);
     }
 
     /** The cited defaults. */
