@@ -12,9 +12,11 @@ import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
 import org.daybank.api.http.Pages;
+import org.daybank.api.http.ProductTable;
 import org.daybank.api.http.Route;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
+import org.daybank.api.request.BatteryLifeRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
 import org.daybank.api.request.EnergyBudgetRequest;
@@ -29,7 +31,9 @@ import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.api.sheet.HandOverSheet;
 import org.daybank.core.array.ShadeComparison;
+import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.GridInverterSelection;
@@ -50,6 +54,8 @@ final class Routes {
                             BankCapacityRequest::answer)
                     .working(answer -> answer.capacity().working())
                     .alsoFlat(),
+            calculation("/v1/battery-life", BatteryLifeRequest.class, BatteryLife.class, BatteryLifeRequest::answer)
+                    .working(BatteryLife::working),
             calculation("/v1/sun", SunRequest.class, SunRequest.Answer.class, SunRequest::answer)
                     .working(answer -> answer.sun().working()),
             calculation(
@@ -59,10 +65,11 @@ final class Routes {
                             ArraySizeRequest::answer)
                     .working(ArraySizeRequest.Answer::working),
             calculation(
-                    "/v1/charger-selection",
-                    ChargerSelectionRequest.class,
-                    ChargerSelection.class,
-                    ChargerSelectionRequest::answer),
+                            "/v1/charger-selection",
+                            ChargerSelectionRequest.class,
+                            ChargerSelection.class,
+                            ChargerSelectionRequest::answer)
+                    .cautions(ChargerSelection::cautions),
             calculation(
                     "/v1/inverter-selection",
                     InverterSelectionRequest.class,
@@ -110,7 +117,8 @@ final class Routes {
     private Routes() {}
 
     /** Calculations and what stands beside them. */
-    static List<Route> all(Contract contract) {
+    static List<Route> all(Contract contract, Catalog onOffer) {
+        Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
                 get("/", Pages::front),
                 get("/docs", Pages::docs),
@@ -120,11 +128,12 @@ final class Routes {
                 get("/openapi.json", contract::json),
                 get("/v1/examples", contract::examples),
                 get("/v1/examples/{name}", contract::example),
-                get("/v1/catalog", Offers::catalog),
-                get("/v1/catalog/{kind}", Offers::kind),
+                get("/v1/catalog", offers::catalog),
+                get("/v1/catalog/{kind}", offers::kind),
+                post("/v1/catalog/{kind}", ProductTable::answer),
                 get("/v1/typical-loads", Offers::typicalLoads),
                 post("/v1/climate", Climate::answer));
-        return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes().stream()))
+        return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer).stream()))
                 .toList();
     }
 }

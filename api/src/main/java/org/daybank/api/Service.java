@@ -16,6 +16,7 @@ import org.daybank.api.http.Errors;
 import org.daybank.api.http.RequestId;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.TransportErrors;
+import org.daybank.core.catalog.Catalog;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -26,12 +27,16 @@ public final class Service {
 
     private Service() {}
 
-    /** Starts listening. */
-    public static Javalin start(Settings settings) {
-        return Javalin.create(Service::configure).start(settings.host(), settings.port());
+    /**
+     * Starts listening.
+     *
+     * @param onOffer the products that count where a request names none
+     */
+    public static Javalin start(Settings settings, Catalog onOffer) {
+        return Javalin.create(config -> configure(config, onOffer)).start(settings.host(), settings.port());
     }
 
-    private static void configure(JavalinConfig config) {
+    private static void configure(JavalinConfig config, Catalog onOffer) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
@@ -44,13 +49,13 @@ public final class Service {
         config.requestLogger.http(Service::log);
         config.routes.before(RequestId::give);
         Errors.handleIn(config.routes);
-        register(config.routes);
+        register(config.routes, onOffer);
     }
 
     /** Every route, HEAD wherever GET is, and OPTIONS everywhere. */
-    private static void register(RoutesConfig routes) {
+    private static void register(RoutesConfig routes, Catalog onOffer) {
         Map<String, TreeSet<String>> methods = new LinkedHashMap<>();
-        for (Route route : Routes.all(new Contract())) {
+        for (Route route : Routes.all(new Contract(), onOffer)) {
             routes.addHttpHandler(route.method(), route.path(), route.handler());
             TreeSet<String> known = methods.computeIfAbsent(route.path(), path -> new TreeSet<>());
             known.add(route.method().name());

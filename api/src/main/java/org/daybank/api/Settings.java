@@ -1,17 +1,22 @@
 package org.daybank.api;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Where the service listens.
+ * Where the service listens and what it offers.
  *
  * @param host address to listen on; the machine itself unless set
  * @param port TCP port; 0 for any free one
+ * @param catalog a JSON file or a folder of tables with the products on offer; the bundled sample when absent
  */
-public record Settings(String host, int port) {
+public record Settings(String host, int port, @Nullable Path catalog) {
     /** What the command line takes. */
-    static final String USAGE = "Options: --host ADDRESS (or DAYBANK_HOST), --port NUMBER (or DAYBANK_PORT)";
+    static final String USAGE =
+            "Options: --host ADDRESS (or DAYBANK_HOST), --port NUMBER (or DAYBANK_PORT), --catalog FILE-OR-FOLDER (or DAYBANK_CATALOG)";
 
     private static final int HIGHEST_PORT = 65535;
 
@@ -23,6 +28,7 @@ public record Settings(String host, int port) {
     public static Settings read(List<String> arguments, Map<String, String> environment) {
         String host = environment.getOrDefault("DAYBANK_HOST", "127.0.0.1");
         String port = environment.getOrDefault("DAYBANK_PORT", "8080");
+        String catalog = environment.get("DAYBANK_CATALOG");
         for (int i = 0; i < arguments.size(); i += 2) {
             if (i + 1 == arguments.size()) {
                 throw new IllegalArgumentException(
@@ -31,11 +37,21 @@ public record Settings(String host, int port) {
             switch (arguments.get(i)) {
                 case "--host" -> host = arguments.get(i + 1);
                 case "--port" -> port = arguments.get(i + 1);
+                case "--catalog" -> catalog = arguments.get(i + 1);
                 default ->
                     throw new IllegalArgumentException("'%s' is not an option. %s".formatted(arguments.get(i), USAGE));
             }
         }
-        return new Settings(host, port(port));
+        return new Settings(host, port(port), catalog == null ? null : path(catalog));
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException refused) {
+            throw new IllegalArgumentException(
+                    "The catalogue must be a file or a folder but is '%s'".formatted(text), refused);
+        }
     }
 
     private static int port(String text) {

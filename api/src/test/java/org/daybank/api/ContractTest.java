@@ -48,7 +48,7 @@ class ContractTest {
                         .fieldNames()
                         .forEachRemaining(
                                 method -> written.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
-        Set<String> served = Routes.all(new Contract()).stream()
+        Set<String> served = Routes.all(new Contract(), Catalog.sample()).stream()
                 .map(route -> route.method().name() + " " + route.path())
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(served).isEqualTo(written);

@@ -11,13 +11,22 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import org.daybank.core.catalog.Catalog;
 
 /** A real service on a free port, and a client that asks it. */
 final class RunningService implements AutoCloseable {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    private final Javalin service = Service.start(new Settings("127.0.0.1", 0));
+    private final Javalin service;
     private final HttpClient client = HttpClient.newHttpClient();
+
+    RunningService() {
+        this(Catalog.sample());
+    }
+
+    RunningService(Catalog onOffer) {
+        this.service = Service.start(new Settings("127.0.0.1", 0, null), onOffer);
+    }
 
     HttpResponse<String> get(String path, String... headers) {
         return send(request(path, headers).GET());

@@ -3,6 +3,7 @@ package org.daybank.api;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -11,14 +12,23 @@ import org.junit.jupiter.api.Test;
 class SettingsTest {
     @Test
     void listensOnTheMachineItselfUnlessTold() {
-        assertThat(Settings.read(List.of(), Map.of())).isEqualTo(new Settings("127.0.0.1", 8080));
+        assertThat(Settings.read(List.of(), Map.of())).isEqualTo(new Settings("127.0.0.1", 8080, null));
     }
 
     @Test
     void theCommandLineWinsOverTheEnvironment() {
         Map<String, String> environment = Map.of("DAYBANK_HOST", "0.0.0.0", "DAYBANK_PORT", "9000");
-        assertThat(Settings.read(List.of(), environment)).isEqualTo(new Settings("0.0.0.0", 9000));
-        assertThat(Settings.read(List.of("--port", "0"), environment)).isEqualTo(new Settings("0.0.0.0", 0));
+        assertThat(Settings.read(List.of(), environment)).isEqualTo(new Settings("0.0.0.0", 9000, null));
+        assertThat(Settings.read(List.of("--port", "0"), environment)).isEqualTo(new Settings("0.0.0.0", 0, null));
+    }
+
+    @Test
+    void theCatalogueIsAFileOrAFolder() {
+        assertThat(Settings.read(List.of("--catalog", "shelf"), Map.of("DAYBANK_CATALOG", "other"))
+                        .catalog())
+                .isEqualTo(Path.of("shelf"));
+        assertThat(Settings.read(List.of(), Map.of("DAYBANK_CATALOG", "other")).catalog())
+                .isEqualTo(Path.of("other"));
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.daybank.core.working.Assumption;
+import org.daybank.core.catalog.Catalog;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param path where it is found
  * @param request what is asked
  * @param result what comes out
- * @param call the library
+ * @param call the library, with the products that count where the request names none
  * @param cautions what to warn of in a result
  * @param working the steps behind a result
  * @param flat whether it also answers GET with query parameters
@@ -26,7 +27,7 @@ public record Calculation<Q extends Record, R extends Record>(
         String path,
         Class<Q> request,
         Class<R> result,
-        Function<Q, R> call,
+        BiFunction<Q, Catalog, R> call,
         Function<R, List<Caution>> cautions,
         Function<R, Working> working,
         boolean flat,
@@ -35,8 +36,13 @@ public record Calculation<Q extends Record, R extends Record>(
     /** A calculation asked by POST, without cautions and without steps to show. */
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, Function<Q, R> call) {
-        return new Calculation<>(
-                path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
+        return calculation(path, request, result, (asked, onOffer) -> call.apply(asked));
+    }
+
+    /** The same for one that picks from products. */
+    public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
+            String path, Class<Q> request, Class<R> result, BiFunction<Q, Catalog, R> call) {
+        return new Calculation<>(path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
     }
 
     /** The same with steps to show on {@code working=true}. */
@@ -59,9 +65,13 @@ public record Calculation<Q extends Record, R extends Record>(
         return new Calculation<>(path, request, result, call, cautions, working, flat, html);
     }
 
-    /** The routes under which it is found. */
-    public List<Route> routes() {
-        return new CalculationRoutes<>(this).routes();
+    /**
+     * The routes under which it is found.
+     *
+     * @param onOffer the products that count where a request names none
+     */
+    public List<Route> routes(Catalog onOffer) {
+        return new CalculationRoutes<>(this, onOffer).routes();
     }
 
     /**
@@ -69,9 +79,9 @@ public record Calculation<Q extends Record, R extends Record>(
      *
      * @throws InvalidInput also for what it refuses in passing, since only the numbers asked can be the cause
      */
-    R answer(Q asked) {
+    R answer(Q asked, Catalog onOffer) {
         try {
-            return call.apply(asked);
+            return call.apply(asked, onOffer);
         } catch (InvalidInput refused) {
             throw refused;
         } catch (IllegalArgumentException | ArithmeticException refused) {

@@ -13,15 +13,18 @@ import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.FlatForm;
 import org.daybank.api.wire.Json;
 import org.daybank.core.working.Assumption;
+import org.daybank.core.catalog.Catalog;
 
 /** The ways to ask for one calculation: a body, query parameters, or one figure as text. */
 final class CalculationRoutes<Q extends Record, R extends Record> {
     private static final Pattern JSON_TYPE = Pattern.compile("(?:application/(?:[\\w.-]+\\+)?|text/)json(?:\\s*;.*)?");
 
     private final Calculation<Q, R> calculation;
+    private final Catalog onOffer;
 
-    CalculationRoutes(Calculation<Q, R> calculation) {
+    CalculationRoutes(Calculation<Q, R> calculation, Catalog onOffer) {
         this.calculation = calculation;
+        this.onOffer = onOffer;
     }
 
     List<Route> routes() {
@@ -50,7 +53,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void page(Context context, BiFunction<R, List<Assumption>, String> page) {
         new QueryOptions(context).refuseOthers();
         Bound<Q> asked = asked(context);
-        Pages.sheet(context, page.apply(calculation.answer(asked.value()), asked.assumptions()));
+        Pages.sheet(context, page.apply(calculation.answer(asked.value(), onOffer), asked.assumptions()));
     }
 
     private Bound<Q> asked(Context context) {
@@ -68,7 +71,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     private void answer(Context context, Bound<Q> asked, boolean withWorking) {
-        R found = calculation.answer(asked.value());
+        R found = calculation.answer(asked.value(), onOffer);
         Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
     }
 
@@ -80,7 +83,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         if (!figures.contains(name)) {
             throw new NotFoundResponse("No such figure; there are " + String.join(", ", figures));
         }
-        R found = calculation.answer(form.bind(options.others()).value());
+        R found = calculation.answer(form.bind(options.others()).value(), onOffer);
         Answers.text(context, Figure.text(found, name, unit));
     }
 }

@@ -13,27 +13,31 @@ import org.daybank.core.load.TypicalLoad;
 
 /** What is on offer: products and typical loads. */
 public final class Offers {
-    private static final JsonNode CATALOG = RecordWriter.write(Catalog.sample());
     private static final JsonNode TYPICAL_LOADS = typicalLoads();
 
-    private Offers() {}
+    private final JsonNode products;
+
+    /** Offers the products of a catalogue. */
+    public Offers(Catalog catalog) {
+        this.products = RecordWriter.write(catalog);
+    }
 
     /** Answers every product. */
-    public static void catalog(Context context) {
-        Answers.json(context, CATALOG);
+    public void catalog(Context context) {
+        Answers.json(context, products);
     }
 
     /** Answers the products of one kind. */
-    public static void kind(Context context) {
+    public void kind(Context context) {
         String kind = context.pathParam("kind");
-        JsonNode products = CATALOG.get(kind);
-        if (products == null) {
+        JsonNode found = products.get(kind);
+        if (found == null) {
             List<String> kinds = new ArrayList<>();
-            CATALOG.fieldNames().forEachRemaining(kinds::add);
+            products.fieldNames().forEachRemaining(kinds::add);
             throw new NotFoundResponse("No such kind of product; there are " + String.join(", ", kinds));
         }
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
-        answer.set(kind, products);
+        answer.set(kind, found);
         Answers.json(context, answer);
     }
 

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param site where
  * @param plane how the array lies
  * @param need what is asked of the array
- * @param modules modules on offer; the bundled sample when absent
+ * @param modules modules on offer; those of the service when absent
  * @param policy what is assumed of the array
  * @param sun what is assumed of the sun
  */
@@ -59,11 +59,15 @@ public record ArraySizeRequest(
      */
     public record Sized(@Inline ArraySize size, ModuleExtremes extremes, Money price) {}
 
-    /** Asks the library. */
-    public Answer answer() {
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public Answer answer(Catalog onOffer) {
         MonthlySun onPlane = PlaneOfArray.monthly(site, plane, sun);
         IrradianceDistribution sunshine = IrradianceDistribution.of(site, plane, sun);
-        List<PvModule> offered = modules == null ? Catalog.sample().modules() : modules;
+        List<PvModule> offered = modules == null ? onOffer.modules() : modules;
         return new Answer(
                 onPlane,
                 offered.stream()

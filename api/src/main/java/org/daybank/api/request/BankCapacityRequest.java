@@ -9,17 +9,25 @@ import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Battery;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.quantity.Resistance;
+import org.daybank.core.quantity.Voltage;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Which capacity does a demand call for, and which batteries make it up?
  *
  * @param demand what is asked of the bank
- * @param batteries batteries on offer; those of another chemistry are left aside; the bundled sample when absent
+ * @param cutOffVoltage lowest bus voltage at which the inverter still works; absent when nothing asks for one
+ * @param cableResistance of the cable from the bank to the inverter and back; none when absent
+ * @param batteries batteries on offer; those of another chemistry are left aside; those of the service when absent
  * @param policy what is assumed
  */
 public record BankCapacityRequest(
-        @Inline BankDemand demand, @Nullable List<Battery> batteries, BankPolicy policy) {
+        @Inline BankDemand demand,
+        @Nullable Voltage cutOffVoltage,
+        @Nullable Resistance cableResistance,
+        @Nullable List<Battery> batteries,
+        BankPolicy policy) {
     /**
      * The capacity and the layouts that reach it.
      *
@@ -28,13 +36,18 @@ public record BankCapacityRequest(
      */
     public record Answer(@Inline BankCapacity capacity, BankSelection layouts) {}
 
-    /** Asks the library. */
-    public Answer answer() {
-        List<Battery> offered = batteries == null ? Catalog.sample().batteries() : batteries;
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public Answer answer(Catalog onOffer) {
+        BankNeed need = BankNeed.of(demand).withCutOffVoltage(cutOffVoltage);
+        List<Battery> offered = batteries == null ? onOffer.batteries() : batteries;
         return new Answer(
                 BankCapacity.needed(demand, policy),
                 BankSelection.of(
-                        BankNeed.of(demand),
+                        cableResistance == null ? need : need.withCableResistance(cableResistance),
                         offered.stream()
                                 .filter(battery -> battery.chemistry() == demand.chemistry())
                                 .toList(),

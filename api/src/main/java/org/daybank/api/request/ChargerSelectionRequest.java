@@ -3,7 +3,6 @@ package org.daybank.api.request;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ArrayPolicy;
-import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ArrayOffer;
@@ -11,7 +10,6 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.charger.ChargerSelection;
-import org.daybank.core.quantity.Ratio;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
@@ -27,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param module what the array is made of
  * @param modules how many at least; whole strings may ask for more
  * @param need what is asked of the controller
- * @param controllers controllers on offer; the bundled sample when absent
+ * @param controllers controllers on offer; those of the service when absent
  * @param policy what is assumed of controllers
  * @param array what is assumed of the array
  * @param sun what is assumed of the sun
@@ -54,15 +52,14 @@ public record ChargerSelectionRequest(
                 .done();
     }
 
-    /** Asks the library. */
-    public ChargerSelection answer() {
-        ArrayOffer offer = new ArrayOffer(
-                ModuleExtremes.of(module, site, array),
-                Ratio.of(modules),
-                modules,
-                array.whenNew(),
-                IrradianceDistribution.of(site, plane, sun));
-        return ChargerSelection.of(
-                need, offer, controllers == null ? Catalog.sample().controllers() : controllers, policy);
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public ChargerSelection answer(Catalog onOffer) {
+        ArrayOffer offer =
+                ArrayOffer.of(module, modules, need, site, IrradianceDistribution.of(site, plane, sun), array);
+        return ChargerSelection.of(need, offer, controllers == null ? onOffer.controllers() : controllers, policy);
     }
 }

@@ -27,8 +27,8 @@ import org.jspecify.annotations.Nullable;
  * @param module what the array is made of
  * @param modules how many, all of them to be connected
  * @param grid the service and where the inverters hang
- * @param stringInverters string inverters on offer; the bundled sample when absent
- * @param microinverters microinverters on offer; the bundled sample when absent
+ * @param stringInverters string inverters on offer; those of the service when absent
+ * @param microinverters microinverters on offer; those of the service when absent
  * @param policy what is assumed of the inverters
  * @param array what is assumed of the array
  * @param sun what is assumed of the sun
@@ -54,8 +54,12 @@ public record GridInverterSelectionRequest(
                 .done();
     }
 
-    /** Asks the library. */
-    public GridInverterSelection answer() {
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public GridInverterSelection answer(Catalog onOffer) {
         GridArray offered = new GridArray(
                 ModuleExtremes.of(module, site, array),
                 modules,
@@ -64,8 +68,8 @@ public record GridInverterSelectionRequest(
         return GridInverterSelection.of(
                 grid,
                 offered,
-                stringInverters == null ? Catalog.sample().stringInverters() : stringInverters,
-                microinverters == null ? Catalog.sample().microinverters() : microinverters,
+                stringInverters == null ? onOffer.stringInverters() : stringInverters,
+                microinverters == null ? onOffer.microinverters() : microinverters,
                 policy);
     }
 }

@@ -13,13 +13,17 @@ import org.jspecify.annotations.Nullable;
  * Which inverters carry the loads, start them and stand on the bank?
  *
  * @param need what is asked of the inverter
- * @param inverters inverters on offer; the bundled sample when absent
+ * @param inverters inverters on offer; those of the service when absent
  * @param policy what is assumed
  */
 public record InverterSelectionRequest(
         @Inline InverterNeed need, @Nullable List<Inverter> inverters, InverterPolicy policy) {
-    /** Asks the library. */
-    public InverterSelection answer() {
-        return InverterSelection.of(need, inverters == null ? Catalog.sample().inverters() : inverters, policy);
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public InverterSelection answer(Catalog onOffer) {
+        return InverterSelection.of(need, inverters == null ? onOffer.inverters() : inverters, policy);
     }
 }

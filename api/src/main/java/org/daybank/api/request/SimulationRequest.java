@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param parts what it is made of
  * @param engine generator that stands by; absent when there is none
  * @param wells how the bank seems empty when drawn hard; absent, it gives all it holds at any rate
- * @param catalog the products on offer; the bundled sample when absent
+ * @param catalog the products on offer; those of the service when absent
  */
 public record SimulationRequest(
         @Inline DesignBrief brief,
@@ -27,9 +27,13 @@ public record SimulationRequest(
         @Nullable KineticWells wells,
         @Nullable Catalog catalog) {
 
-    /** Asks the library. */
-    public Simulation answer() {
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public Simulation answer(Catalog onOffer) {
         return SystemSimulator.run(
-                new SimulationBrief(brief, parts, engine, wells), catalog == null ? Catalog.sample() : catalog);
+                new SimulationBrief(brief, parts, engine, wells), catalog == null ? onOffer : catalog);
     }
 }

@@ -11,13 +11,17 @@ import org.jspecify.annotations.Nullable;
  * Which parts make a system that does what a brief asks?
  *
  * @param brief what is asked
- * @param catalog the products on offer; the bundled sample when absent
+ * @param catalog the products on offer; those of the service when absent
  */
 public record SystemDesignRequest(
         @Inline DesignBrief brief, @Nullable Catalog catalog) {
 
-    /** Asks the library. */
-    public SystemDesign answer() {
-        return SystemDesigner.design(brief, catalog == null ? Catalog.sample() : catalog);
+    /**
+     * Asks the library.
+     *
+     * @param onOffer the products that count where the request names none
+     */
+    public SystemDesign answer(Catalog onOffer) {
+        return SystemDesigner.design(brief, catalog == null ? onOffer : catalog);
     }
 }

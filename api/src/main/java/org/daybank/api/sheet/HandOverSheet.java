@@ -70,6 +70,7 @@ public final class HandOverSheet {
         sections.put("How parts are joined", Layouts.of(design));
         sections.put("What was asked", Asked.of(design));
         sections.put("The year", Months.of(design));
+        sections.put("Engine generator", Engine.of(design));
         sections.put("Wiring schedule", WiringSchedule.of(design));
         sections.put("Settings", Settings.of(design));
         sections.put("Checks across parts", Missing.checks(design));

@@ -5,7 +5,10 @@ import java.util.List;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.Diversion;
+import org.daybank.core.design.EngineBackup;
 import org.daybank.core.design.SystemDesign;
+import org.daybank.core.generator.GeneratorSize;
 import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.Service;
@@ -13,6 +16,8 @@ import org.daybank.core.quantity.VoltageCoefficient;
 
 /** What to type into the charge controller and the inverter. */
 final class Settings {
+    private static final List<String> HEADS = List.of("Setting", "Value", "Remark");
+
     private final List<List<String>> rows = new ArrayList<>();
 
     private Settings() {}
@@ -27,12 +32,18 @@ final class Settings {
         }
         Settings controller = new Settings();
         controller.charging(settings, charger, bank);
-        html.table("Charge controller " + charger.product(), List.of("Setting", "Value", "Remark"), controller.rows);
+        html.table("Charge controller " + charger.product(), HEADS, controller.rows);
         InverterFit inverter = design.inverter();
         if (inverter != null) {
             Settings unit = new Settings();
             unit.inverter(settings, inverter, design.brief().service());
-            html.table("Inverter " + inverter.product(), List.of("Setting", "Value", "Remark"), unit.rows);
+            html.table("Inverter " + inverter.product(), HEADS, unit.rows);
+        }
+        EngineBackup engine = design.generator();
+        if (engine != null) {
+            Settings rule = new Settings();
+            rule.engine(engine.size());
+            html.table("Engine generator, where there is one", HEADS, rule.rows);
         }
         return html.element("p", "The battery's own instructions win over every value here.");
     }
@@ -46,7 +57,12 @@ final class Settings {
                 all + "the array brings up to " + Words.of(charger.chargingCurrent()));
         row("Absorption", Words.exact(settings.absorption()), "at 25 °C");
         row("Absorption time", Words.of(settings.absorptionTime()), "held until then, or as the maker says");
-        row("Float", Words.exact(settings.floating()), "at 25 °C");
+        row(
+                "Float",
+                settings.floating().map(Words::exact).orElse("off"),
+                settings.floating().isPresent()
+                        ? "at 25 °C"
+                        : "charging rests until the voltage has fallen");
         row(
                 "Equalisation",
                 settings.equalisation().map(Words::exact).orElse("off"),
@@ -67,6 +83,17 @@ final class Settings {
                                         Words.exact(settings.absorptionWhenHot())));
         row("Low-voltage disconnect", Words.exact(settings.disconnect()), "loads are switched off");
         row("Reconnect", Words.exact(settings.reconnect()), "loads come back");
+        Diversion diversion = charger.diversion();
+        if (diversion != null) {
+            row(
+                    "Diversion load",
+                    "at least " + Words.of(diversion.load()),
+                    "at %s: %s, at most %s"
+                            .formatted(
+                                    Words.exact(diversion.voltage()),
+                                    Words.of(diversion.current()),
+                                    Words.of(diversion.resistance())));
+        }
         settings.chargingFrom()
                 .ifPresent(coldest -> row("No charging below", Words.of(coldest), "temperature of the cells"));
     }
@@ -93,6 +120,12 @@ final class Settings {
         if (inverter.transferCurrent() != null) {
             row("AC input passes on, at most", Words.of(inverter.transferCurrent()), "to each line");
         }
+    }
+
+    private void engine(GeneratorSize size) {
+        row("Start below", Words.percent(size.rule().startBelow()), "state of charge of the bank");
+        row("Stop above", Words.percent(size.rule().stopAbove()), "the rest is left to the array");
+        row("Charging current", Words.exact(size.chargeCurrent()), "from its charger into the bank");
     }
 
     private void row(String setting, String value, String remark) {

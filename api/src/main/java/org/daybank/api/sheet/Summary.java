@@ -85,6 +85,21 @@ final class Summary {
                     Words.percent(design.trackingGain().yearlyGain()));
         }
         reliability(design.availability());
+        if (design.generator() != null) {
+            var engine = design.generator();
+            say(
+                    "An engine generator of %s would raise that to %s of the hours, running %s a year.",
+                    Words.of(engine.size().rating()),
+                    Words.percent(engine.availability().availability()),
+                    Words.hours(engine.size().yearlyHours()));
+        }
+        if (design.batteryLife() != null) {
+            var life = design.batteryLife();
+            say(
+                    "In this use the bank lasts %s; a kilowatt-hour out of it costs %s.",
+                    Words.of(life.life()),
+                    life.costPerKilowattHour());
+        }
         panel(design.essentialPanel());
     }
 
@@ -151,6 +166,10 @@ final class Summary {
     private void panel(@Nullable EssentialPanel panel) {
         if (panel != null) {
             say("While the grid is away the bank carries the essential loads: %s.", String.join(", ", panel.loads()));
+            say(
+                    "In an outage without any sun the full bank carries them for %s on the mean, and for %s at the least.",
+                    Words.hours(panel.backup().mean()),
+                    Words.hours(panel.backup().shortest()));
             if (panel.wholePrice() != null) {
                 say(
                         "Backing up the whole house instead would take a bank of %s and an array of %s for %s in place of %s.",
@@ -180,6 +199,22 @@ final class Summary {
                 Words.of(feed.yearlyYield()),
                 Words.of(feed.yearlyUse()),
                 feed.coverage() == null ? "" : ", of which that is %s".formatted(Words.percent(feed.coverage())));
+        if (feed.flows() != null) {
+            say(
+                    "%s of that yield is used at once, %s come from the grid and %s go into it.",
+                    Words.percent(feed.flows().selfUseShare()),
+                    Words.of(feed.flows().yearly().imported()),
+                    Words.of(feed.flows().yearly().exported()));
+        }
+        if (feed.bill() != null) {
+            say(
+                    "The yearly bill falls from %s to %s%s.",
+                    feed.bill().yearlyWithoutSystem(),
+                    feed.bill().yearlyWithSystem(),
+                    feed.bill().payBack() == null
+                            ? ""
+                            : "; the parts have paid for themselves after " + Words.of(feed.bill().payBack()));
+        }
         if (feed.otherKind() != null) {
             say(
                     "With %s the modules and inverters would cost %s.",

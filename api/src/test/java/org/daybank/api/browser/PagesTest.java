@@ -40,7 +40,7 @@ class PagesTest {
         Assumptions.assumeTrue(
                 program.isPresent(),
                 "no Chromium: name one by the system property daybank.chromium or the environment variable CHROMIUM");
-        service = Service.start(new Settings("127.0.0.1", 0));
+        service = Service.start(new Settings("127.0.0.1", 0, null));
         origin = "http://127.0.0.1:" + service.port();
         browser = Chromium.start(program.orElseThrow());
     }

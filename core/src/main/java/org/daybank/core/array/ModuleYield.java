@@ -102,6 +102,15 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
         return daily.get(month.getValue() - 1);
     }
 
+    /** The yield of a year of 365 days. */
+    public Energy yearly() {
+        Energy sum = Energy.ZERO;
+        for (Month month : Month.values()) {
+            sum = sum.plus(in(month).times(month.length(false)));
+        }
+        return sum;
+    }
+
     /** The same module through a controller of another efficiency. */
     public ModuleYield times(Ratio efficiency) {
         return new ModuleYield(

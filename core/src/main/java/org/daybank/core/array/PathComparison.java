@@ -36,16 +36,10 @@ public record PathComparison(int series, List<MonthlyGain> months, Ratio yearlyG
                 .map(month -> new MonthlyGain(
                         month, tracking.in(month), direct.in(month), gain(tracking.in(month), direct.in(month))))
                 .toList();
-        return new PathComparison(direct.series(), months, gain(yearly(tracking), yearly(direct)));
+        return new PathComparison(direct.series(), months, gain(tracking.yearly(), direct.yearly()));
     }
 
     private static Ratio gain(Energy tracking, Energy direct) {
         return direct.wattHours() == 0 ? Ratio.ZERO : Ratio.of(tracking.dividedBy(direct) - 1);
-    }
-
-    private static Energy yearly(ModuleYield moduleYield) {
-        return Arrays.stream(Month.values())
-                .map(month -> moduleYield.in(month).times(month.length(false)))
-                .reduce(Energy.ZERO, Energy::plus);
     }
 }

@@ -3,10 +3,12 @@ package org.daybank.core.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
@@ -23,7 +25,9 @@ import org.jspecify.annotations.Nullable;
  * @param heated whether its heater must run
  * @param capacity the rated capacity that the need calls for with this battery; absent when it cannot be told
  * @param layout batteries in series and parallel; absent when none exists
+ * @param coldChargeCurrent most that the bank may be charged with at that temperature; absent without a layout
  * @param limits every rule, kept or broken
+ * @param advice customs held against it, followed or not; none of them keeps it from fitting
  */
 public record BankFit(
         String product,
@@ -32,13 +36,30 @@ public record BankFit(
         boolean heated,
         @Nullable BankCapacity capacity,
         @Nullable BankLayout layout,
-        List<Finding> limits) {
+        @Nullable Current coldChargeCurrent,
+        List<Finding> limits,
+        List<Finding> advice) {
     /** A capacity that falls short of the need by no more than this share reaches it: no string is added for rounding. */
     private static final double ROUNDING = 1e-9;
 
-    /** Keeps a copy. */
+    /** Keeps copies. */
     public BankFit {
         limits = List.copyOf(limits);
+        advice = List.copyOf(advice);
+    }
+
+    /** The same held against further rules. */
+    public BankFit and(List<Finding> further) {
+        return new BankFit(
+                product,
+                battery,
+                temperature,
+                heated,
+                capacity,
+                layout,
+                coldChargeCurrent,
+                Stream.concat(limits.stream(), further.stream()).toList(),
+                advice);
     }
 
     /** Whether every rule is kept. */
@@ -51,7 +72,7 @@ public record BankFit(
         return Rejection.of(battery.model(), limits);
     }
 
-    /** Holds a battery against a need: the fewest strings that carry it. */
+    /** Holds a battery against a need: the fewest strings that hold the capacity, give the currents and heat the bank. */
     public static BankFit of(BankNeed need, Battery battery, BankPolicy policy) {
         return of(need, battery, policy, 1);
     }
@@ -83,12 +104,30 @@ public record BankFit(
                                 temperature,
                                 battery.capacityByTemperature().coldest()));
         if (series == 0 || factor.isEmpty()) {
-            return new BankFit(battery.model(), battery, temperature, heated, null, null, limits);
+            return new BankFit(battery.model(), battery, temperature, heated, null, null, null, limits, List.of());
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
-        BankLayout layout = lay(capacity, battery, need, series, leastStrings);
-        judgeLayout(need, layout, capacity, limits);
-        return new BankFit(battery.model(), battery, temperature, heated, capacity, layout, limits);
+        Ratio parallelFactor = policy.parallelFactor().of(battery.chemistry().family());
+        BankLayout layout = carrying(
+                need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
+        limits.add(Finding.that(
+                "parallelStrings",
+                layout.parallel() <= battery.mostInParallel(),
+                "%s takes %s strings in parallel; at most %s may be connected.",
+                capacity.requiredCapacity(),
+                layout.parallel(),
+                battery.mostInParallel()));
+        limits.addAll(power(need, layout, policy));
+        return new BankFit(
+                battery.model(),
+                battery,
+                temperature,
+                heated,
+                capacity,
+                layout,
+                layout.maximumChargeCurrentAt(temperature),
+                limits,
+                advice(layout, policy));
     }
 
     private static BankDemand demand(BankNeed need, Battery battery, Temperature temperature, Ratio factor) {
@@ -107,11 +146,9 @@ public record BankFit(
 
     /** Batteries in a string, or none when the bus voltage is no whole multiple of theirs. */
     private static int seriesCount(BankNeed need, Battery battery, List<Finding> limits) {
-        double exact = need.nominalVoltage().dividedBy(battery.nominalVoltage());
-        int series = (int) Math.rint(exact);
-        boolean whole = series >= 1 && series == exact;
+        int series = battery.seriesFor(need.nominalVoltage());
         limits.add(
-                whole
+                series > 0
                         ? Finding.that(
                                 "seriesCount",
                                 series <= battery.mostInSeries(),
@@ -125,7 +162,7 @@ public record BankFit(
                                 "No whole number of %s batteries makes %s.",
                                 battery.nominalVoltage(),
                                 need.nominalVoltage()));
-        return whole ? series : 0;
+        return series;
     }
 
     private static void judgeCold(
@@ -154,21 +191,35 @@ public record BankFit(
     }
 
     /** The fewest strings whose capacity, at the current that each then carries, covers the need. */
-    private static BankLayout lay(BankCapacity capacity, Battery battery, BankNeed need, int series, int leastStrings) {
+    private static BankLayout lay(
+            BankCapacity capacity, Battery battery, BankNeed need, int series, int leastStrings, Ratio parallelFactor) {
         Current running = capacity.demand().runningCurrent();
         Charge required = capacity.requiredCapacity();
         int parallel = (int) Math.max(
                 leastStrings, Math.ceil(required.dividedBy(battery.capacity().slowest()) - ROUNDING));
-        BankLayout layout = BankLayout.of(battery, need.nominalVoltage(), series, parallel);
+        BankLayout layout = BankLayout.of(battery, need.nominalVoltage(), series, parallel, parallelFactor);
         while (layout.capacityAt(running).compareTo(required.times(1 - ROUNDING)) < 0) {
-            layout = BankLayout.of(battery, need.nominalVoltage(), series, layout.parallel() + 1);
+            layout = BankLayout.of(battery, need.nominalVoltage(), series, layout.parallel() + 1, parallelFactor);
         }
         return layout;
     }
 
-    private static void judgeLayout(BankNeed need, BankLayout layout, BankCapacity capacity, List<Finding> limits) {
-        Battery battery = layout.battery();
-        Power heater = battery.heater();
+    /** As many strings more as currents and heater call for, up to the most that may be connected. */
+    private static BankLayout carrying(BankNeed need, BankLayout fewest, Ratio parallelFactor, BankPolicy policy) {
+        Battery battery = fewest.battery();
+        BankLayout layout = fewest;
+        while (layout.parallel() < battery.mostInParallel()
+                && !power(need, layout, policy).stream().allMatch(Finding::met)) {
+            layout = BankLayout.of(
+                    battery, need.nominalVoltage(), fewest.series(), layout.parallel() + 1, parallelFactor);
+        }
+        return layout;
+    }
+
+    /** What the strings give and take together: rules that another string may meet. */
+    private static List<Finding> power(BankNeed need, BankLayout layout, BankPolicy policy) {
+        List<Finding> limits = new ArrayList<>();
+        Power heater = layout.battery().heater();
         if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
@@ -180,13 +231,6 @@ public record BankFit(
                     asked,
                     heaters));
         }
-        limits.add(Finding.that(
-                "parallelStrings",
-                layout.parallel() <= battery.mostInParallel(),
-                "%s takes %s strings in parallel; at most %s may be connected.",
-                capacity.requiredCapacity(),
-                layout.parallel(),
-                battery.mostInParallel()));
         Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
         limits.add(Finding.atMost(
                 "dischargeCurrent",
@@ -204,5 +248,47 @@ public record BankFit(
                 "A start draws %s at the lowest voltage; the bank gives %s for seconds.",
                 surge,
                 peak));
+        judgeSag(need, layout, policy, limits);
+        return limits;
+    }
+
+    /**
+     * What a start leaves of the bus voltage: the true nominal voltage, about that of a half-empty bank at rest, less
+     * {@code I · (R_bank + R_cable)}, with the current that the start draws at the cut-off. Where that lies over the cut-off,
+     * the bus stays over it, since the current only falls as the voltage rises.
+     */
+    private static void judgeSag(BankNeed need, BankLayout layout, BankPolicy policy, List<Finding> limits) {
+        Voltage cutOff = need.cutOffVoltage();
+        if (cutOff == null) {
+            return;
+        }
+        Current surge = need.surgePower().dividedBy(cutOff);
+        Resistance resistance =
+                layout.resistance().times(policy.resistanceFactor()).plus(need.cableResistance());
+        Voltage left = layout.trueNominal().minus(surge.times(resistance));
+        limits.add(Finding.atLeast(
+                "surgeSag",
+                left,
+                cutOff,
+                "A start of %s through %s of bank and cable leaves %s of the bus; the inverter needs %s.",
+                surge,
+                resistance,
+                left,
+                cutOff));
+    }
+
+    private static List<Finding> advice(BankLayout layout, BankPolicy policy) {
+        if (layout.battery().chemistry().family() != BatteryFamily.LEAD_ACID) {
+            return List.of();
+        }
+        boolean few = layout.parallel() <= policy.advisedLeadAcidStrings();
+        return List.of(Finding.that(
+                "leadAcidStrings",
+                few,
+                few
+                        ? "Strings of lead-acid batteries: %s; up to %s charge evenly enough."
+                        : "Strings of lead-acid batteries: %s; beyond %s they charge unevenly, and one string of larger cells is the better bank.",
+                layout.parallel(),
+                policy.advisedLeadAcidStrings()));
     }
 }

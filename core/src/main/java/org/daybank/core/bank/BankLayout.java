@@ -5,6 +5,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
@@ -26,8 +27,10 @@ import org.daybank.core.working.ToldElsewhere;
  * @param resistance of the whole bank when full
  * @param shortCircuitCurrent what flows when the terminals of the full bank are bridged, {@code U_oc / R}, the cable left out
  * @param minimumChargeCurrent least that keeps it healthy
+ * @param evenStrings strings that would carry as much if they shared every current evenly, {@code 1 + f · (N_p − 1)}
  * @param maximumChargeCurrent most that it may be charged with for hours
  * @param maximumDischargeCurrent most that it gives for hours
+ * @param peakDischargeCurrent most that it gives for seconds
  * @param disconnectVoltage voltage at which its loads are switched off
  * @param mass of all batteries
  * @param price of all batteries
@@ -45,18 +48,31 @@ public record BankLayout(
         Resistance resistance,
         Current shortCircuitCurrent,
         Current minimumChargeCurrent,
+        double evenStrings,
         Current maximumChargeCurrent,
         Current maximumDischargeCurrent,
+        Current peakDischargeCurrent,
         Voltage disconnectVoltage,
         Mass mass,
         Money price) {
 
-    /** The layout of a battery in so many strings of so many. */
+    /** The layout of a battery in so many strings of so many that share every current evenly. */
     public static BankLayout of(Battery battery, Voltage nominalVoltage, int series, int parallel) {
+        return of(battery, nominalVoltage, series, parallel, Ratio.ONE);
+    }
+
+    /**
+     * The layout of a battery in so many strings of so many.
+     *
+     * @param parallelFactor share of its own current that each string after the first adds
+     */
+    public static BankLayout of(
+            Battery battery, Voltage nominalVoltage, int series, int parallel, Ratio parallelFactor) {
         Chemistry.Traits traits = battery.chemistry().traits();
         int count = series * parallel;
         Voltage trueNominal = battery.trueNominal().times(series);
         Charge rated = battery.capacity().slowest().times(parallel);
+        double evenStrings = 1 + parallelFactor.fraction() * (parallel - 1);
         Resistance resistance = battery.resistance().times(series).dividedBy(parallel);
         return new BankLayout(
                 battery.model(),
@@ -71,8 +87,10 @@ public record BankLayout(
                 resistance,
                 traits.openCircuit().times(battery.cells() * series).dividedBy(resistance),
                 rated.dividedBy(TimeSpan.hours(1)).times(traits.minimumChargeRate()),
-                battery.maximumChargeCurrent().times(parallel),
-                battery.maximumDischargeCurrent().times(parallel),
+                evenStrings,
+                battery.maximumChargeCurrent().times(evenStrings),
+                battery.maximumDischargeCurrent().times(evenStrings),
+                battery.peakDischargeCurrent().times(evenStrings),
                 traits.disconnect().times(battery.cells() * series),
                 battery.mass().times(count),
                 battery.price().times(count));
@@ -90,19 +108,6 @@ public record BankLayout(
      * takes less while it is cool.
      */
     public Current maximumChargeCurrentAt(Temperature cells) {
-        if (cells.compareTo(battery.coldestCharge()) < 0) {
-            return Current.ZERO;
-        }
-        Current allowed = battery.chemistry()
-                .traits()
-                .chargeRateByTemperature()
-                .map(rates -> ratedCapacity.dividedBy(TimeSpan.hours(1)).times(rates.stepAt(cells)))
-                .orElse(maximumChargeCurrent);
-        return allowed.compareTo(maximumChargeCurrent) < 0 ? allowed : maximumChargeCurrent;
-    }
-
-    /** Most that it gives for seconds. */
-    public Current peakDischargeCurrent() {
-        return battery.peakDischargeCurrent().times(parallel);
+        return battery.maximumChargeCurrentAt(cells).times(evenStrings);
     }
 }

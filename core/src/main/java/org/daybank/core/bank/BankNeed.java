@@ -3,12 +3,14 @@ package org.daybank.core.bank;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.ThermalConductance;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is asked of a bank of any chemistry: figures at the bank's terminals.
@@ -20,6 +22,8 @@ import org.daybank.core.working.Policies;
  * @param runningPower energy-weighted mean of the power drawn
  * @param continuousPower most that is drawn for hours
  * @param surgePower most that is drawn for seconds
+ * @param cutOffVoltage lowest bus voltage at which the inverter still works; absent when nothing asks for one
+ * @param cableResistance of the cable from the bank and back
  * @param heatLoss of the box around a heated bank
  * @param heaterSetPoint temperature to which a heater keeps the cells
  */
@@ -36,6 +40,11 @@ public record BankNeed(
         @Assumed(source = "equal to runningPower") Power continuousPower,
         @Assumed(source = "equal to continuousPower") Power surgePower,
 
+        @Nullable Voltage cutOffVoltage,
+
+        @Assumed(value = "0 Ohm", least = "0 Ohm", most = "1 Ohm", source = "no cable stated")
+        Resistance cableResistance,
+
         @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 2 m² with 50 mm of foam")
         ThermalConductance heatLoss,
 
@@ -46,12 +55,16 @@ public record BankNeed(
                 source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint)
         implements BankNeedBuilder.With {
+    /** Most that a cable from the bank to an inverter and back may have. */
+    public static final Resistance MOST_CABLE = Resistance.ohms(1);
+
     /**
      * Resolves what was left out.
      *
      * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
      */
     public BankNeed {
+        cableResistance = Policies.otherwise(cableResistance, BankNeed.class, "cableResistance");
         heatLoss = Policies.otherwise(heatLoss, BankNeed.class, "heatLoss");
         heaterSetPoint = Policies.otherwise(heaterSetPoint, BankNeed.class, "heaterSetPoint");
         new Checks()
@@ -69,6 +82,14 @@ public record BankNeed(
                 .atLeast("runningPower", runningPower, Power.ZERO)
                 .atLeast("continuousPower", continuousPower, Power.ZERO)
                 .atLeast("surgePower", surgePower, Power.ZERO)
+                .above("cutOffVoltage", cutOffVoltage, Voltage.ZERO)
+                .that(
+                        cutOffVoltage == null || nominalVoltage == null || cutOffVoltage.compareTo(nominalVoltage) < 0,
+                        "cutOffVoltage",
+                        "inconsistent",
+                        () -> "cutOffVoltage %s must be below nominalVoltage %s"
+                                .formatted(cutOffVoltage, nominalVoltage))
+                .within("cableResistance", cableResistance, Resistance.ZERO, MOST_CABLE)
                 .done();
         worstDailyEnergy = worstDailyEnergy == null ? dailyEnergy : worstDailyEnergy;
         runningPower = runningPower == null ? Power.watts(dailyEnergy.wattHours() / 24) : runningPower;

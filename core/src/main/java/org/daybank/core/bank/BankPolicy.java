@@ -13,6 +13,10 @@ import org.daybank.core.working.Policies;
  * @param depthOfDischarge deepest share of the capacity taken over the autonomy
  * @param dailyDepthOfDischarge deepest share taken in one ordinary day
  * @param surgeRate largest short current, in multiples of the rated capacity for each hour
+ * @param parallelFactor share of its own current that each string after the first adds: strings never share evenly, and the
+ *     battery management of a lithium string switches it off when its part is too large
+ * @param advisedLeadAcidStrings strings of lead-acid batteries beyond which a bank of larger cells is advised
+ * @param resistanceFactor internal resistance of a half-empty, cool bank over that of the data sheet, full at 25 °C
  * @param endOfLifeFraction share of the rated capacity that is left when a bank counts as worn
  * @param wornBankCarriesAutonomy whether a worn bank must still carry the whole autonomy
  * @param designMargin added on top, for what is not known yet
@@ -51,6 +55,30 @@ public record BankPolicy(
                 source = "short discharge that data sheets commonly allow")
         RatioByFamily surgeRate,
 
+        @Assumed(
+                value = "leadAcid 1, lithium 0.9",
+                least = "0.5",
+                most = "1",
+                sensible = "lead-acid 1, lithium 0.8–1",
+                source = "customary in data sheets of batteries with a management system")
+        RatioByFamily parallelFactor,
+
+        @Assumed(
+                value = "3",
+                least = "1",
+                most = "64",
+                sensible = "2–4",
+                source = "custom: more strings charge unevenly")
+        int advisedLeadAcidStrings,
+
+        @Assumed(
+                value = "1.5",
+                least = "1",
+                most = "5",
+                sensible = "1.3–2",
+                source = "battery handbooks: about twice as much when empty or at −20 °C")
+        Ratio resistanceFactor,
+
         @Assumed(value = "0.8", least = "0.3", most = "1", sensible = "0.7–0.8", source = "IEEE 1013")
         Ratio endOfLifeFraction,
 
@@ -74,6 +102,9 @@ public record BankPolicy(
                 depthOfDischarge,
                 dailyDepthOfDischarge,
                 surgeRate,
+                parallelFactor,
+                advisedLeadAcidStrings,
+                resistanceFactor,
                 endOfLifeFraction,
                 wornBankCarriesAutonomy,
                 designMargin);

@@ -33,8 +33,12 @@ import org.jspecify.annotations.Nullable;
  * @param mostInSeries batteries that may be connected in series
  * @param mostInParallel strings that may be connected in parallel
  * @param capacityByTemperature share of the capacity at a temperature; left out, what is published for the chemistry
+ * @param chargeRateByTemperature most charging current from a temperature of the cells on; left out, what is customary for the
+ *     chemistry
  * @param coldestCharge coldest temperature of the cells at which it may be charged
  * @param heater power of a heater built in; absent when there is none
+ * @param cycleLife discharges of a depth until it is worn; absent when the sheet says nothing of it
+ * @param calendarLife time at 25 °C until it is too old, however little it is used; absent when the sheet says nothing of it
  * @param mass of one
  * @param price of one
  */
@@ -62,8 +66,15 @@ public record Battery(
         @Assumed(source = "published curve of the chemistry")
         TemperatureCurve capacityByTemperature,
 
+        @Assumed(
+                source =
+                        "lithium 0.1 C from 0 °C, 0.3 C from 5 °C, 0.5 C from 15 °C, as customary; lead-acid no limit of its own")
+        ChargeRateSteps chargeRateByTemperature,
+
         @Assumed(source = "lithium 0 °C; lead-acid −30 °C") Temperature coldestCharge,
         @Nullable Power heater,
+        @Nullable CycleLife cycleLife,
+        @Nullable TimeSpan calendarLife,
         Mass mass,
         Money price)
         implements BatteryBuilder.With {
@@ -102,6 +113,7 @@ public record Battery(
                 .within("mostInSeries", mostInSeries, 1, 48)
                 .within("mostInParallel", mostInParallel, 1, 64)
                 .above("heater", heater, Power.ZERO)
+                .within("calendarLife", calendarLife, TimeSpan.years(0.1), TimeSpan.years(100))
                 .required("mass", mass)
                 .required("price", price)
                 .done();
@@ -114,6 +126,8 @@ public record Battery(
         peakDischargeCurrent = Objects.requireNonNullElse(peakDischargeCurrent, maximumDischargeCurrent.times(2));
         mostInSeries = Objects.requireNonNullElse(mostInSeries, (int) (48 / nominalVoltage.volts()));
         capacityByTemperature = Objects.requireNonNullElse(capacityByTemperature, typical.capacityByTemperature());
+        chargeRateByTemperature =
+                Objects.requireNonNullElse(chargeRateByTemperature, typical.chargeRateByTemperature());
         coldestCharge = Objects.requireNonNullElse(
                 coldestCharge, Temperature.celsius(chemistry.family() == BatteryFamily.LITHIUM ? 0 : -30));
         new Checks()
@@ -136,6 +150,21 @@ public record Battery(
     /** True nominal voltage of one. */
     public Voltage trueNominal() {
         return chemistry.traits().nominalCellVoltage().times(cells());
+    }
+
+    /** How many in series make a bus of a nominal voltage; none when no whole number does. */
+    public int seriesFor(Voltage nominal) {
+        double exact = nominal.dividedBy(nominalVoltage);
+        return exact >= 1 && exact == Math.rint(exact) ? (int) exact : 0;
+    }
+
+    /** Most that one may be charged with for hours, cells at a temperature: nothing below the coldest charge. */
+    public Current maximumChargeCurrentAt(Temperature cells) {
+        if (cells.compareTo(coldestCharge) < 0) {
+            return Current.ZERO;
+        }
+        Current allowed = capacity.slowest().dividedBy(TimeSpan.hours(1)).times(chargeRateByTemperature.at(cells));
+        return allowed.compareTo(maximumChargeCurrent) < 0 ? allowed : maximumChargeCurrent;
     }
 
     /** Share of the rated capacity at a temperature; empty below what is published. */

@@ -11,6 +11,7 @@ import org.daybank.core.working.Policies;
  * What a planner may argue with about charging.
  *
  * @param leadAcidCompensation change of the charging voltage of a lead-acid cell for each kelvin over 25 °C
+ * @param lithiumFloat whether a full lithium bank is held at its float voltage; else charging rests until its voltage has fallen
  * @param coldestCompensated temperature below which the voltage is not raised further
  * @param warmestCompensated temperature above which it is not lowered further
  * @param equalisationInterval time from one equalising charge to the next; vented cells only
@@ -25,6 +26,9 @@ public record ChargePolicy(
                 sensible = "−3…−5 mV/K",
                 source = "manufacturers' charging instructions; the data sheet wins")
         VoltageCoefficient leadAcidCompensation,
+
+        @Assumed(value = "false", source = "full cells age faster under voltage; only where the data sheet asks for it")
+        boolean lithiumFloat,
 
         @Assumed(value = "-20 Cel", least = "-40 Cel", most = "25 Cel", source = "where controllers stop compensating")
         Temperature coldestCompensated,
@@ -60,6 +64,7 @@ public record ChargePolicy(
         Policies.check(
                 ChargePolicy.class,
                 leadAcidCompensation,
+                lithiumFloat,
                 coldestCompensated,
                 warmestCompensated,
                 equalisationInterval,

@@ -17,7 +17,7 @@ import org.daybank.core.working.Working;
  * @param cells in series
  * @param absorption voltage held until the bank is full, at 25 °C
  * @param absorptionTime how long
- * @param floating voltage held afterwards, at 25 °C
+ * @param floating voltage held afterwards, at 25 °C; absent for lithium unless the policy asks for it: then charging rests
  * @param equalisation voltage of the occasional equalising charge at 25 °C; vented lead-acid only
  * @param equalisationInterval time from one equalising charge to the next; vented lead-acid only
  * @param equalisationTime how long an equalising charge lasts; vented lead-acid only
@@ -35,7 +35,7 @@ public record ChargeSettings(
         int cells,
         Voltage absorption,
         TimeSpan absorptionTime,
-        Voltage floating,
+        Optional<Voltage> floating,
         Optional<Voltage> equalisation,
         Optional<TimeSpan> equalisationInterval,
         Optional<TimeSpan> equalisationTime,
@@ -81,6 +81,7 @@ public record ChargeSettings(
     public static ChargeSettings of(Facts facts, ChargePolicy policy) {
         Chemistry.Traits cell = facts.chemistry().traits();
         int cells = facts.chemistry().cellsFor(facts.nominalVoltage());
+        boolean lithium = facts.chemistry().family() == BatteryFamily.LITHIUM;
         VoltageCoefficient compensation = switch (facts.chemistry().family()) {
             case LEAD_ACID -> policy.leadAcidCompensation().times(cells);
             case LITHIUM -> VoltageCoefficient.ZERO;
@@ -92,7 +93,9 @@ public record ChargeSettings(
                 cells,
                 absorption,
                 cell.absorptionTime(),
-                cell.floating().times(cells),
+                lithium && !policy.lithiumFloat()
+                        ? Optional.empty()
+                        : Optional.of(cell.floating().times(cells)),
                 cell.equalisation().map(voltage -> voltage.times(cells)),
                 cell.equalisation().map(vented -> policy.equalisationInterval()),
                 cell.equalisation().map(vented -> policy.equalisationTime()),
@@ -101,9 +104,7 @@ public record ChargeSettings(
                 compensation,
                 absorption.plus(shift(compensation, facts.coldest(), policy)),
                 absorption.plus(shift(compensation, facts.hottest(), policy)),
-                facts.chemistry().family() == BatteryFamily.LITHIUM
-                        ? Optional.of(Temperature.celsius(0))
-                        : Optional.empty());
+                lithium ? Optional.of(Temperature.celsius(0)) : Optional.empty());
     }
 
     /** How far a charging voltage moves at a temperature; beyond the clamps no further. */

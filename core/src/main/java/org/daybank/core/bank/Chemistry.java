@@ -40,8 +40,7 @@ public enum Chemistry {
      * @param peukertExponent k in {@code C(I) = C_n · (I_n / I)^(k − 1)}
      * @param minimumChargeRate charging current that keeps it healthy, in multiples of the capacity for each hour
      * @param maximumChargeRate charging current that it stands, in multiples of the capacity for each hour
-     * @param chargeRateByTemperature most charging current from a temperature on, in multiples of the capacity for each hour;
-     *     only lithium has it
+     * @param chargeRateByTemperature most charging current from a temperature of the cells on
      * @param selfDischargePerMonth share of the capacity lost each month at 25 °C
      * @param capacityByTemperature share of the rated capacity at a temperature
      */
@@ -62,7 +61,7 @@ public enum Chemistry {
             Ratio peukertExponent,
             Ratio minimumChargeRate,
             Ratio maximumChargeRate,
-            Optional<TemperatureCurve> chargeRateByTemperature,
+            ChargeRateSteps chargeRateByTemperature,
             Ratio selfDischargePerMonth,
             TemperatureCurve capacityByTemperature) {}
 
@@ -117,7 +116,7 @@ public enum Chemistry {
                     row.value(Ratio.class, "peukertExponent"),
                     row.value(Ratio.class, "minimumChargeRate"),
                     row.value(Ratio.class, "maximumChargeRate"),
-                    row.optionalValue(TemperatureCurve.class, "chargeRateByTemperature"),
+                    row.value(ChargeRateSteps.class, "chargeRateByTemperature"),
                     row.value(Ratio.class, "selfDischargePerMonth"),
                     row.value(TemperatureCurve.class, "capacityByTemperature"));
         }

@@ -79,15 +79,6 @@ public record TemperatureCurve(List<Point> points) {
         return Optional.of(below.share());
     }
 
-    /** The share of the warmest point that is no warmer than a temperature; of the coldest point below all of them. */
-    public Ratio stepAt(Temperature temperature) {
-        Ratio share = points.get(0).share();
-        for (Point point : points) {
-            share = point.temperature().compareTo(temperature) <= 0 ? point.share() : share;
-        }
-        return share;
-    }
-
     @Override
     public String toString() {
         return String.join(

@@ -2,6 +2,7 @@ package org.daybank.core.bank;
 
 import java.util.Optional;
 import org.daybank.core.quantity.CrossSection;
+import org.daybank.core.quantity.ThermalConductance;
 import org.daybank.core.quantity.VolumeFlow;
 
 /**
@@ -12,10 +13,20 @@ import org.daybank.core.quantity.VolumeFlow;
  * @param chargingFlow at the gassing current of boost charging up to 2.40 V a cell: 20 mA/Ah vented, 8 mA/Ah valve-regulated
  * @param equalisingFlow at the current of an equalising charge, C/20 or 50 mA/Ah; vented cells only
  * @param flow the larger of the two
+ * @param heatLoss heat that this flow takes from a heated room for each kelvin that it is warmer than the air outside,
+ *     {@code Q · 1.2 kg/m³ · 1005 J/(kg·K)}
  * @param openings area of the inlet, and the same again of the outlet: {@code 28 · Q} cm²
  */
 public record Ventilation(
-        VolumeFlow chargingFlow, Optional<VolumeFlow> equalisingFlow, VolumeFlow flow, CrossSection openings) {
+        VolumeFlow chargingFlow,
+        Optional<VolumeFlow> equalisingFlow,
+        VolumeFlow flow,
+        ThermalConductance heatLoss,
+        CrossSection openings) {
+    /** Density times specific heat of air at 20 °C, in J/(m³·K). */
+    private static final double HEAT_OF_AIR = 1.2 * 1005;
+
+    private static final double SECONDS_OF_AN_HOUR = 3600;
     private static final double EQUALISING_MILLIAMPERES = 50;
 
     /** The air that a bank needs; none for lithium. */
@@ -31,7 +42,11 @@ public record Ventilation(
     private static Ventilation of(VolumeFlow charging, Optional<VolumeFlow> equalising) {
         VolumeFlow flow = equalising.orElse(charging);
         return new Ventilation(
-                charging, equalising, flow, CrossSection.squareCentimetres(28 * flow.cubicMetresPerHour()));
+                charging,
+                equalising,
+                flow,
+                ThermalConductance.wattsPerKelvin(HEAT_OF_AIR * flow.cubicMetresPerHour() / SECONDS_OF_AN_HOUR),
+                CrossSection.squareCentimetres(28 * flow.cubicMetresPerHour()));
     }
 
     private static VolumeFlow flow(BankLayout layout, double gassingMilliamperes) {

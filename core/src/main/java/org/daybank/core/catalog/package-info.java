@@ -3,7 +3,8 @@
  * for being in one currency.
  *
  * <p>{@link org.daybank.core.catalog.Catalog#sample()} is a bundled catalogue of invented products to try things out with;
- * {@link org.daybank.core.catalog.Sheets} reads a dealer's own tables. The {@code design} picks from here.
+ * {@link org.daybank.core.catalog.CatalogTables} reads a dealer's own tables. What is at hand and how soon more comes stands
+ * apart from the data sheets, in {@link org.daybank.core.catalog.StockLine}s. The {@code design} picks from here.
  */
 @NullMarked
 package org.daybank.core.catalog;

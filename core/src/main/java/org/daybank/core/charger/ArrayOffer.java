@@ -1,10 +1,17 @@
 package org.daybank.core.charger;
 
+import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.array.ModuleOutput;
+import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PvModule;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The modules that a controller is to carry.
@@ -14,13 +21,57 @@ import org.daybank.core.sun.IrradianceDistribution;
  * @param modulesDirect modules needed at the bank's own voltage
  * @param whenNew what dirt, mismatch and wiring leave of a new array's power
  * @param sunshine the year's sunshine on the array
+ * @param yearlyTracking what one module brings in a year where the best point is tracked without loss
+ * @param yearlyDirect what one module brings in a year at the bank's own voltage; absent when it belongs to no voltage group
  */
 public record ArrayOffer(
         ModuleExtremes extremes,
         Ratio exactTracking,
         int modulesDirect,
         Ratio whenNew,
-        IrradianceDistribution sunshine) {
+        IrradianceDistribution sunshine,
+        Energy yearlyTracking,
+        @Nullable Energy yearlyDirect) {
+    /**
+     * So many modules of a kind, whichever controller carries them.
+     *
+     * @param need of the controller: at the bank's own voltage the modules run half way between nominal and charging voltage
+     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
+     */
+    public static ArrayOffer of(
+            PvModule module,
+            int modules,
+            ChargerNeed need,
+            Site site,
+            IrradianceDistribution sunshine,
+            ArrayPolicy policy) {
+        ModuleOutput output = ModuleOutput.of(module, policy.yieldModel());
+        Voltage group = module.nominalGroup();
+        return new ArrayOffer(
+                ModuleExtremes.of(module, site, policy),
+                Ratio.of(modules),
+                modules,
+                policy.whenNew(),
+                sunshine,
+                ModuleYield.tracking(output, site, sunshine, policy.withChargerEfficiency(Ratio.ONE))
+                        .yearly(),
+                group == null
+                        ? null
+                        : ModuleYield.direct(
+                                        output,
+                                        (int) Math.max(
+                                                1,
+                                                Math.rint(need.nominalVoltage().dividedBy(group))),
+                                        need.trueNominal(),
+                                        need.trueNominal()
+                                                .plus(need.chargingVoltage())
+                                                .dividedBy(2),
+                                        site,
+                                        sunshine,
+                                        policy)
+                                .yearly());
+    }
+
     /** The module. */
     public PvModule module() {
         return extremes.module();
@@ -30,6 +81,14 @@ public record ArrayOffer(
     public long leastPriceMinorUnits() {
         long least = Math.min(modulesDirect, (long) Math.ceil(exactTracking.fraction() - 1e-9));
         return module().price().minorUnits() * least;
+    }
+
+    /** What one module brings the bank in a year through a controller whose output is never full. */
+    Energy yearlyThrough(ChargeController controller) {
+        return switch (controller.kind().path()) {
+            case TRACKING -> yearlyTracking.times(controller.efficiency());
+            case DIRECT -> yearlyDirect == null ? Energy.ZERO : yearlyDirect;
+        };
     }
 
     /** Modules needed through a controller. */

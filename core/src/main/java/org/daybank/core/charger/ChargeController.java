@@ -15,6 +15,7 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The data sheet of a charge controller.
@@ -23,8 +24,10 @@ import org.daybank.core.working.Policies;
  * @param kind its family
  * @param busVoltages what the banks are called that it charges: 12, 24, 48 V
  * @param maximumInputVoltage open-circuit voltage that destroys it when exceeded
+ * @param minimumInputVoltage array voltage under which it does not work
  * @param headroom what the array's voltage must lie above the charging voltage
  * @param maximumInputCurrent short-circuit current of the array that it stands
+ * @param maximumInputPower rated power of the array that it may be connected to; absent when the sheet sets no limit
  * @param outputCurrent rated charging current
  * @param efficiency of the conversion; one for controllers that pass the current through
  * @param selfConsumption power that it takes from the bank all day
@@ -32,6 +35,7 @@ import org.daybank.core.working.Policies;
  * @param fullOutputUpTo hottest air at which it gives its rated current
  * @param derating change of the rated current for each kelvin above; zero or negative
  * @param mostInParallel controllers that may charge one bank together
+ * @param loadOutputCurrent what its load output carries, if it has one
  * @param functions what it can do besides
  * @param price of one
  */
@@ -42,10 +46,13 @@ public record ChargeController(
         List<Voltage> busVoltages,
         Voltage maximumInputVoltage,
 
+        @Assumed(value = "0 V", source = "none stated") Voltage minimumInputVoltage,
+
         @Assumed(value = "1 V", source = "drop across the switch of a direct controller")
         Voltage headroom,
 
         @Assumed(source = "equal to outputCurrent") Current maximumInputCurrent,
+        @Nullable Power maximumInputPower,
         Current outputCurrent,
 
         @Assumed(value = "0.96", source = "typical data sheets")
@@ -65,6 +72,7 @@ public record ChargeController(
         @Assumed(value = "4", source = "customary limit without a common control")
         Integer mostInParallel,
 
+        @Assumed(source = "equal to outputCurrent") Current loadOutputCurrent,
         @Assumed(source = "none stated") List<ControllerFunction> functions,
         Money price)
         implements ChargeControllerBuilder.With {
@@ -74,8 +82,10 @@ public record ChargeController(
      * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
      */
     public ChargeController {
+        minimumInputVoltage = Policies.otherwise(minimumInputVoltage, ChargeController.class, "minimumInputVoltage");
         headroom = Policies.otherwise(headroom, ChargeController.class, "headroom");
         maximumInputCurrent = maximumInputCurrent == null ? outputCurrent : maximumInputCurrent;
+        loadOutputCurrent = loadOutputCurrent == null ? outputCurrent : loadOutputCurrent;
         efficiency = Policies.otherwise(efficiency, ChargeController.class, "efficiency");
         selfConsumption = Policies.otherwise(selfConsumption, ChargeController.class, "selfConsumption");
         fullOutputUpTo = Policies.otherwise(fullOutputUpTo, ChargeController.class, "fullOutputUpTo");
@@ -89,8 +99,16 @@ public record ChargeController(
                 .eachWithin("busVoltages", busVoltages, Voltage.volts(12), Voltage.volts(48))
                 .required("maximumInputVoltage", maximumInputVoltage)
                 .above("maximumInputVoltage", maximumInputVoltage, Voltage.ZERO)
+                .atLeast("minimumInputVoltage", minimumInputVoltage, Voltage.ZERO)
+                .that(
+                        maximumInputVoltage == null || minimumInputVoltage.compareTo(maximumInputVoltage) < 0,
+                        "minimumInputVoltage",
+                        "inconsistent",
+                        "minimumInputVoltage %s must be below maximumInputVoltage %s"
+                                .formatted(minimumInputVoltage, maximumInputVoltage))
                 .atLeast("headroom", headroom, Voltage.ZERO)
                 .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)
+                .above("maximumInputPower", maximumInputPower, Power.ZERO)
                 .required("outputCurrent", outputCurrent)
                 .above("outputCurrent", outputCurrent, Current.ZERO)
                 .within("efficiency", efficiency, Ratio.of(0.5), Ratio.ONE)
@@ -99,6 +117,7 @@ public record ChargeController(
                 .within("fullOutputUpTo", fullOutputUpTo, Temperature.celsius(0), Temperature.celsius(80))
                 .atMost("derating", derating, TemperatureCoefficient.ZERO)
                 .within("mostInParallel", mostInParallel, 1, 64)
+                .above("loadOutputCurrent", loadOutputCurrent, Current.ZERO)
                 .required("price", price)
                 .done();
         busVoltages = List.copyOf(busVoltages);

@@ -17,8 +17,10 @@ import org.daybank.core.working.Policies;
  * @param nominalVoltage what the bus is called
  * @param chemistry of the bank
  * @param chargingVoltage absorption voltage of the bank at 25 °C
+ * @param lowestVoltage of the bus, at which loads are switched off
  * @param hottestAir air around the controller
  * @param maximumChargeCurrent most that the bank takes
+ * @param dcLoadCurrent what the DC loads draw while they run; the load output must carry it where one is asked for
  * @param functions asked for besides charging
  */
 @RecordBuilder
@@ -29,13 +31,20 @@ public record ChargerNeed(
         @Assumed(source = "absorption voltage typical of the chemistry")
         Voltage chargingVoltage,
 
+        @Assumed(source = "disconnect voltage typical of the chemistry")
+        Voltage lowestVoltage,
+
         @Assumed(value = "40 Cel", source = "no temperature stated")
         Temperature hottestAir,
 
         @Assumed(value = "100 kA", source = "no limit stated")
         Current maximumChargeCurrent,
 
-        @Assumed(source = "none asked for") List<ControllerFunction> functions) {
+        @Assumed(value = "0 A", source = "no DC loads stated")
+        Current dcLoadCurrent,
+
+        @Assumed(source = "none asked for") List<ControllerFunction> functions)
+        implements ChargerNeedBuilder.With {
     /**
      * Resolves what was left out.
      *
@@ -44,17 +53,23 @@ public record ChargerNeed(
     public ChargerNeed {
         hottestAir = Policies.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
         maximumChargeCurrent = Policies.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
+        dcLoadCurrent = Policies.otherwise(dcLoadCurrent, ChargerNeed.class, "dcLoadCurrent");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Checks()
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
                 .required("chemistry", chemistry)
                 .above("chargingVoltage", chargingVoltage, Voltage.ZERO)
+                .above("lowestVoltage", lowestVoltage, Voltage.ZERO)
+                .atLeast("dcLoadCurrent", dcLoadCurrent, Current.ZERO)
                 .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
                 .done();
         chargingVoltage = chargingVoltage == null
                 ? chemistry.traits().absorption().times(chemistry.cellsFor(nominalVoltage))
                 : chargingVoltage;
+        lowestVoltage = lowestVoltage == null
+                ? chemistry.traits().disconnect().times(chemistry.cellsFor(nominalVoltage))
+                : lowestVoltage;
     }
 
     /** True nominal voltage of the bank. */

@@ -11,6 +11,7 @@ import org.daybank.core.working.Policies;
  * @param openCircuitReserve what is kept free under a controller's maximum input voltage
  * @param shortCircuitFactor on the array's short-circuit current, for sun brighter than standard
  * @param clippingLimit share of the year's energy that may be lost because the controller's output is full
+ * @param diversionFactor power of a diversion load over that of the array that feeds it
  */
 @RecordBuilder
 public record ChargerPolicy(
@@ -21,7 +22,10 @@ public record ChargerPolicy(
         Ratio shortCircuitFactor,
 
         @Assumed(value = "0.02", least = "0", most = "0.5", sensible = "0–0.05", source = "custom")
-        Ratio clippingLimit)
+        Ratio clippingLimit,
+
+        @Assumed(value = "1.5", least = "1", most = "3", sensible = "1.5–2", source = "NFPA 70 690.72(B)")
+        Ratio diversionFactor)
         implements ChargerPolicyBuilder.With {
     private static final ChargerPolicy STANDARD = Policies.standard(ChargerPolicy.class);
 
@@ -31,7 +35,7 @@ public record ChargerPolicy(
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public ChargerPolicy {
-        Policies.check(ChargerPolicy.class, openCircuitReserve, shortCircuitFactor, clippingLimit);
+        Policies.check(ChargerPolicy.class, openCircuitReserve, shortCircuitFactor, clippingLimit, diversionFactor);
     }
 
     /** The cited defaults. */

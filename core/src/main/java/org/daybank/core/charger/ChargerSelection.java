@@ -2,12 +2,15 @@ package org.daybank.core.charger;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Caution;
 import org.daybank.core.working.Rejection;
 
 /**
  * The controllers of a catalogue held against one module and a need.
  *
- * @param ranked those that fit, in the {@link #RECOMMENDED} order
+ * @param ranked those that fit, in the {@link #RECOMMENDED} order, each with its yearly energy over the best of them
  * @param rejected the others, with every rule they break, in the order of the catalogue
  */
 public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected) {
@@ -27,14 +30,41 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
     /** Holds each controller against the modules and the need. */
     public static ChargerSelection of(
             ChargerNeed need, ArrayOffer offer, List<ChargeController> controllers, ChargerPolicy policy) {
-        List<ChargerFit> fits = controllers.stream()
+        return of(controllers.stream()
                 .map(controller -> ChargerFit.of(need, offer, controller, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each. */
+    public static ChargerSelection of(List<ChargerFit> fits) {
         return new ChargerSelection(
-                fits.stream().filter(ChargerFit::fits).sorted(RECOMMENDED).toList(),
+                againstBest(fits.stream()
+                        .filter(ChargerFit::fits)
+                        .sorted(RECOMMENDED)
+                        .toList()),
                 fits.stream()
                         .filter(fit -> !fit.fits())
                         .map(ChargerFit::rejection)
                         .toList());
+    }
+
+    private static List<ChargerFit> againstBest(List<ChargerFit> fits) {
+        Energy best = fits.stream()
+                .map(ChargerFit::yearlyEnergy)
+                .max(Comparator.naturalOrder())
+                .orElse(Energy.ZERO);
+        if (best.compareTo(Energy.ZERO) <= 0) {
+            return fits;
+        }
+        return fits.stream()
+                .map(fit ->
+                        fit.withEnergyAgainstBest(Ratio.of(fit.yearlyEnergy().dividedBy(best))))
+                .toList();
+    }
+
+    /** What can hurt with the controller that is recommended first. */
+    public List<Caution> cautions() {
+        Diversion diversion = ranked.isEmpty() ? null : ranked.get(0).diversion();
+        return diversion == null ? List.of() : List.of(diversion.caution());
     }
 }

@@ -4,12 +4,21 @@ import java.util.List;
 import java.util.Objects;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.grid.BackupHours;
+import org.daybank.core.grid.BackupNeed;
+import org.daybank.core.grid.GridHours;
+import org.daybank.core.grid.LoadHours;
+import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.load.Load;
+import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.site.HourCalendar;
+import org.daybank.core.site.HourlySeries;
 
 /**
  * The job for a house on the grid whose essential loads a bank carries while the grid is away: inverter, bank and array are sized
@@ -18,6 +27,9 @@ import org.daybank.core.quantity.Ratio;
  */
 final class BackupDesigner {
     private static final Current ANY_CURRENT = Current.amperes(2000);
+
+    private static final int ANY_COMMON_YEAR = 2025;
+    private static final TimeSpan LONGEST_OUTAGE = TimeSpan.days(14);
 
     private BackupDesigner() {}
 
@@ -35,16 +47,17 @@ final class BackupDesigner {
                         .withPolicy(unproved.policy()
                                 .withSystem(unproved.policy().system().withBankCurrent(ANY_CURRENT))),
                 catalog);
-        return panel.withBrief(brief).withEssentialPanel(compare(essentials, panel, whole));
+        return panel.withBrief(brief).withEssentialPanel(compare(essentials, panel, whole, backup(brief, panel)));
     }
 
-    private static EssentialPanel compare(List<Load> essentials, SystemDesign panel, SystemDesign whole) {
+    private static EssentialPanel compare(
+            List<Load> essentials, SystemDesign panel, SystemDesign whole, BackupHours backup) {
         List<String> names = essentials.stream().map(Load::name).toList();
         Energy bank = bank(panel).ratedEnergy();
         Power array = SystemDesign.part(panel.array()).power();
         Money price = SystemDesign.part(panel.billOfMaterials()).total();
         if (!whole.complete()) {
-            return new EssentialPanel(names, bank, array, price, null, null, null, null, null);
+            return new EssentialPanel(names, bank, array, price, null, null, null, null, null, backup);
         }
         Energy wholeBank = bank(whole).ratedEnergy();
         Power wholeArray = SystemDesign.part(whole.array()).power();
@@ -57,7 +70,32 @@ final class BackupDesigner {
                 wholeArray,
                 SystemDesign.part(whole.billOfMaterials()).total(),
                 Ratio.of(1 - bank.dividedBy(wholeBank)),
-                Ratio.of(1 - array.dividedBy(wholeArray)));
+                Ratio.of(1 - array.dividedBy(wholeArray)),
+                backup);
+    }
+
+    /** How long the full bank carries the panel in an outage without any sun, whenever it begins. */
+    private static BackupHours backup(DesignBrief brief, SystemDesign panel) {
+        BankLayout bank = bank(panel);
+        InverterFit inverter = panel.inverter();
+        LoadProfile loads = brief.profile();
+        HourCalendar calendar = new HourCalendar(ANY_COMMON_YEAR, HourCalendar.COMMON);
+        return BackupHours.of(
+                new BackupNeed(
+                        bank.ratedEnergy()
+                                .times(brief.policy()
+                                        .bank()
+                                        .depthOfDischarge()
+                                        .of(bank.battery().chemistry().family())),
+                        Ratio.ONE,
+                        false,
+                        bank.battery().chemistry().traits().energyEfficiency(),
+                        LONGEST_OUTAGE),
+                new GridHours(
+                        HourlySeries.watts(new double[calendar.hours()]),
+                        LoadHours.atBank(
+                                loads.essentials(inverter == null ? loads.stated() : inverter.curve()), calendar),
+                        calendar));
     }
 
     private static BankLayout bank(SystemDesign design) {

@@ -41,6 +41,7 @@ final class BankChecks {
                     charger.chargingCurrent(),
                     least));
         }
+        coldCharge(chosen, charger, checks);
         Ratio worn = wornDepth(brief, chosen);
         checks.add(Finding.that(
                 "wornDepth",
@@ -85,6 +86,22 @@ final class BankChecks {
                 asked,
                 outcome.simulated());
     }
+
+    /** Cells that are cool take less; told where the coldest spell makes a difference. */
+    private static void coldCharge(Candidate chosen, ChargerFit charger, List<Finding> checks) {
+        Current cold = chosen.bank().coldChargeCurrent();
+        if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
+            checks.add(Finding.atMost(
+                    "coldChargeCurrent",
+                    charger.chargingCurrent(),
+                    cold,
+                    "In full sun %s flow into the bank; with its cells at %s it takes %s. Where that is less, its management or a setting of the controllers must hold the current down while it is cool.",
+                    charger.chargingCurrent(),
+                    chosen.bank().temperature(),
+                    cold));
+        }
+    }
+
     /** Whether a DC load runs on the bank's own voltage, from the disconnect to charging on the coldest day. */
     private static void checkSupply(Load load, ChargeSettings settings, List<Finding> checks) {
         Voltage highest = load.highestSupply();

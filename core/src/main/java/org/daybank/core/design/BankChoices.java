@@ -25,7 +25,7 @@ import org.daybank.core.working.Finding;
  */
 final class BankChoices {
     /** Rules that a string more may meet; a battery that breaks another breaks it however much is asked. */
-    private static final Set<String> OUTGROWN = Set.of("heaterPower", "dischargeCurrent", "surgeCurrent");
+    private static final Set<String> OUTGROWN = Set.of("heaterPower", "dischargeCurrent", "surgeCurrent", "surgeSag");
 
     /** A bound is this much lower than reckoned, for rounding. */
     private static final double CLOSE = 1e-7;

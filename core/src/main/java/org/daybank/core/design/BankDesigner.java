@@ -41,12 +41,12 @@ final class BankDesigner {
         }
         Ratio availability = brief.wishes().availability();
         if (!Proof.wanted(brief)) {
-            return tell(draft, catalog, loads, sun, null);
+            return tell(draft, catalog, loads, sun, null, null);
         }
         Proof proof = new Proof(brief, catalog, sun.plane());
         if (availability == null) {
             Simulation run = proof.of(draft.chosen().orElseThrow());
-            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()));
+            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()), proof);
         }
         return new Steering(
                         draft,
@@ -54,7 +54,7 @@ final class BankDesigner {
                         proof::of,
                         sun.plane())
                 .climb(availability)
-                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome))
+                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome, proof))
                 .orElseThrow();
     }
 
@@ -79,7 +79,12 @@ final class BankDesigner {
     }
 
     private static SystemDesign tell(
-            Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun, Steering.@Nullable Outcome outcome) {
+            Draft draft,
+            Catalog catalog,
+            LoadProfile loads,
+            MonthlySun sun,
+            Steering.@Nullable Outcome outcome,
+            @Nullable Proof proof) {
         DesignBrief brief = draft.brief();
         Search search = draft.search();
         Candidate chosen = draft.chosen().orElseThrow();
@@ -90,11 +95,7 @@ final class BankDesigner {
         ModuleExtremes extremes = ModuleExtremes.of(
                 chosen.charger().array().module(), brief.site(), brief.policy().array());
         ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
-                .map(offer -> ChargerSelection.of(
-                        search.chargerNeed(voltage, chemistry, layout),
-                        offer,
-                        catalog.controllers(),
-                        brief.policy().charger()))
+                .map(offer -> search.controllers(voltage, layout, offer))
                 .orElseThrow();
         ChargerFit charger = controllers.ranked().stream()
                 .filter(fit -> fit.product().equals(chosen.charger().product()))
@@ -116,12 +117,25 @@ final class BankDesigner {
                 .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
                 .recovery(BankChecks.recovery(chosen))
                 .chargeSettings(search.settings(voltage, chemistry))
+                .batteryLife(BankYear.life(brief, chosen, outcome == null ? null : outcome.simulation())
+                        .orElse(null))
                 .ventilation(Ventilation.of(layout).orElse(null))
                 .billOfMaterials(chosen.bill())
                 .checks(BankChecks.of(brief, chosen, charger, search.settings(voltage, chemistry), outcome))
                 .parts(SystemParts.of(chosen, sun.plane()))
                 .availability(outcome == null ? null : outcome.simulation().reliability())
                 .frontier(outcome == null ? List.of() : outcome.frontier())
+                .generator(
+                        outcome == null || proof == null
+                                ? null
+                                : EngineBackup.of(
+                                                brief,
+                                                chosen,
+                                                search.settings(voltage, chemistry)
+                                                        .absorption(),
+                                                outcome.simulation(),
+                                                engine -> proof.of(chosen, engine))
+                                        .orElse(null))
                 .alternatives(alternatives(
                         chosen, draft.complete(), brief.policy().system().alternatives()))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))

@@ -12,6 +12,7 @@ import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.charger.Diversion;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.UnitStrings;
 import org.daybank.core.quantity.Current;
@@ -68,6 +69,10 @@ final class Cautions {
             case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
         }
         all.system();
+        EngineBackup engine = design.generator();
+        if (engine != null) {
+            all.cautions.addAll(engine.cautions());
+        }
         WiringPlan wiring = design.wiring();
         if (wiring != null) {
             wiring.cautions().stream()
@@ -84,6 +89,10 @@ final class Cautions {
             leadAcid(layout, bank);
         } else {
             lithium(bank);
+        }
+        Diversion diversion = SystemDesign.part(design.charger()).diversion();
+        if (diversion != null) {
+            cautions.add(diversion.caution());
         }
         ArrayLayout array = SystemDesign.part(design.array());
         arrayVoltage(
@@ -262,9 +271,10 @@ final class Cautions {
                     Severity.DANGER,
                     "bank",
                     "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank.",
-                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings of %s below and above.",
+                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings of %s below and above; where it is heated, that air takes %s of heat.",
                     ventilation.flow(),
-                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()));
+                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
+                    ventilation.heatLoss());
         }
         if (vented) {
             add(
@@ -280,9 +290,10 @@ final class Cautions {
                     Severity.DANGER,
                     "bank",
                     "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat this air too, and must not spark.",
-                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the hydrogen in. It needs %s of fresh air all the same.",
+                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the hydrogen in. It needs %s of fresh air all the same, and that air takes %s of heat.",
                     bank.temperature(),
-                    ventilation.flow());
+                    ventilation.flow(),
+                    ventilation.heatLoss());
         }
         if (bank.temperature().celsius() < 0) {
             add(

@@ -4,7 +4,9 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.ChargePolicy;
+import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.charger.ChargerPolicy;
+import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.load.LoadPolicy;
@@ -20,6 +22,7 @@ import org.daybank.core.working.Policies;
  * @param load about loads
  * @param bank about the bank
  * @param charge about charging
+ * @param life about how long a bank lasts
  * @param sun about sunshine
  * @param array about the array
  * @param charger about charge controllers
@@ -28,6 +31,7 @@ import org.daybank.core.working.Policies;
  * @param wiring about cables and their protection
  * @param synthetic about weather made up from monthly means
  * @param simulation about the hours
+ * @param generator about an engine generator for the dark months
  * @param system about the system as a whole
  */
 @RecordBuilder
@@ -35,6 +39,7 @@ public record DesignPolicy(
         LoadPolicy load,
         BankPolicy bank,
         ChargePolicy charge,
+        LifePolicy life,
         SunPolicy sun,
         ArrayPolicy array,
         ChargerPolicy charger,
@@ -43,6 +48,7 @@ public record DesignPolicy(
         WiringPolicy wiring,
         SyntheticPolicy synthetic,
         SimulationPolicy simulation,
+        GeneratorPolicy generator,
         SystemPolicy system)
         implements DesignPolicyBuilder.With {
     private static final DesignPolicy STANDARD = Policies.standard(DesignPolicy.class);
@@ -58,13 +64,16 @@ public record DesignPolicy(
                 load,
                 bank,
                 charge,
+                life,
                 sun,
                 array,
                 charger,
                 inverter,
                 grid,
+                wiring,
                 synthetic,
                 simulation,
+                generator,
                 system);
     }
 

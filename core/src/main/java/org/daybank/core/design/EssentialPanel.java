@@ -1,6 +1,7 @@
 package org.daybank.core.design;
 
 import java.util.List;
+import org.daybank.core.grid.BackupHours;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param wholePrice of its parts
  * @param bankSpared share of the bank that the panel spares
  * @param arraySpared share of the array that it spares
+ * @param backup how long the full bank carries the panel in an outage without any sun, from any hour of the year
  */
 public record EssentialPanel(
         List<String> loads,
@@ -29,7 +31,8 @@ public record EssentialPanel(
         @Nullable Power wholeArray,
         @Nullable Money wholePrice,
         @Nullable Ratio bankSpared,
-        @Nullable Ratio arraySpared) {
+        @Nullable Ratio arraySpared,
+        BackupHours backup) {
     /** Keeps a copy. */
     public EssentialPanel {
         loads = List.copyOf(loads);

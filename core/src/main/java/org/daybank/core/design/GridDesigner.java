@@ -10,11 +10,20 @@ import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.grid.FeedingArray;
+import org.daybank.core.grid.GridBill;
+import org.daybank.core.grid.GridFlows;
+import org.daybank.core.grid.GridHours;
+import org.daybank.core.grid.Tariff;
 import org.daybank.core.inverter.GridArray;
+import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.GridInverterSelection;
+import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
 import org.daybank.core.inverter.MicroinverterFit;
+import org.daybank.core.inverter.MicroinverterSelection;
 import org.daybank.core.inverter.StringInverterFit;
+import org.daybank.core.inverter.StringInverterSelection;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Energy;
@@ -41,11 +50,13 @@ final class GridDesigner {
     private final IrradianceDistribution sunshine;
     private final ModuleYields yields;
     private final Energy yearlyUse;
+    private final Supply supply;
 
     GridDesigner(DesignBrief brief, Catalog catalog) {
         this.brief = brief;
         this.catalog = catalog;
         this.loads = brief.profile();
+        this.supply = new Supply(catalog, brief.wishes());
         this.sun = ArraySun.of(brief, loads);
         this.sunshine = ArraySun.spread(brief, sun.plane());
         this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
@@ -131,12 +142,18 @@ final class GridDesigner {
         GridArray array =
                 new GridArray(extremes, modules, brief.policy().array().whenNew(), sunshine);
         GridService grid = new GridService(brief.service(), brief.site().recordHigh());
-        GridInverterSelection inverters = GridInverterSelection.of(
-                grid,
-                array,
-                catalog.stringInverters(),
-                catalog.microinverters(),
-                brief.policy().grid());
+        GridPolicy policy = brief.policy().grid();
+        List<Finding> delivery = supply.modules(extremes.module().model(), modules);
+        GridInverterSelection inverters = new GridInverterSelection(
+                extremes,
+                StringInverterSelection.of(catalog.stringInverters().stream()
+                        .map(inverter -> supply.held(StringInverterFit.of(grid, array, inverter, policy))
+                                .and(delivery))
+                        .toList()),
+                MicroinverterSelection.of(catalog.microinverters().stream()
+                        .map(inverter -> supply.held(MicroinverterFit.of(grid, array, inverter, policy))
+                                .and(delivery))
+                        .toList()));
         return new Option(
                 array,
                 inverters,
@@ -185,6 +202,9 @@ final class GridDesigner {
         MicroinverterFit micro = chosen.stringsChosen() ? null : chosen.micro();
         List<Energy> yield = daily(module, modules * left(chosen));
         Energy yearly = yearly(yield);
+        BillOfMaterials bill = bill(module, modules, string, micro);
+        GridFlows flows = flows(module, modules, string, micro);
+        Tariff tariff = brief.grid().tariff();
         GridFeed feed = new GridFeed(
                 module.model(),
                 modules,
@@ -195,7 +215,9 @@ final class GridDesigner {
                 yield,
                 yearly,
                 yearlyUse,
-                yearlyUse.wattHours() == 0 ? null : Ratio.of(yearly.dividedBy(yearlyUse)));
+                yearlyUse.wattHours() == 0 ? null : Ratio.of(yearly.dividedBy(yearlyUse)),
+                flows,
+                flows == null || tariff == null ? null : GridBill.of(flows, tariff, bill.total()));
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(true)
@@ -205,11 +227,31 @@ final class GridDesigner {
                 .moduleExtremes(chosen.array().extremes())
                 .grid(feed)
                 .gridInverters(chosen.inverters())
-                .billOfMaterials(bill(module, modules, string, micro))
+                .billOfMaterials(bill)
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
                 .alternatives(List.of())
                 .build();
+    }
+
+    /** The hours of the weather year, or of made-up ones; nothing when none are to be run. */
+    private @Nullable GridFlows flows(
+            PvModule module, int modules, @Nullable StringInverterFit string, @Nullable MicroinverterFit micro) {
+        if (!Proof.wanted(brief)) {
+            return null;
+        }
+        Power power = string != null ? string.power() : SystemDesign.part(micro).power();
+        GridInverter inverter =
+                string != null ? string.inverter() : SystemDesign.part(micro).inverter();
+        Tariff tariff = brief.grid().tariff();
+        List<GridHours> years = new FeedingArray(module, modules, power, inverter.efficiency())
+                .beside(
+                        loads,
+                        SystemSimulator.years(
+                                brief, sun.plane(), brief.policy().system().simulatedYears()),
+                        brief.site().months().snowLoss(),
+                        brief.policy().array());
+        return GridFlows.of(years, power, tariff == null ? null : tariff.exportLimit());
     }
 
     private static BillOfMaterials bill(

@@ -1,6 +1,8 @@
 package org.daybank.core.design;
 
 import java.util.List;
+import org.daybank.core.grid.GridBill;
+import org.daybank.core.grid.GridFlows;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.Energy;
@@ -22,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param yearlyYield into the grid
  * @param yearlyUse of the loads
  * @param coverage yearly yield over yearly use; absent when the loads use nothing
+ * @param flows self-use, import and export by the hour; absent when no year is run
+ * @param bill what the flows cost by the tariff asked, and when the parts have paid for themselves; absent without a tariff
  */
 public record GridFeed(
         String module,
@@ -33,7 +37,9 @@ public record GridFeed(
         List<Energy> dailyYield,
         Energy yearlyYield,
         Energy yearlyUse,
-        @Nullable Ratio coverage) {
+        @Nullable Ratio coverage,
+        @Nullable GridFlows flows,
+        @Nullable GridBill bill) {
     /** Keeps a copy. */
     public GridFeed {
         dailyYield = List.copyOf(dailyYield);

@@ -1,5 +1,6 @@
 package org.daybank.core.design;
 
+import org.daybank.core.grid.Tariff;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param modules how many; absent when not fixed
  * @param power of all modules at standard test conditions, at the least; absent when not fixed
  * @param coverage yearly energy of the array over that of the loads, at the least
+ * @param tariff what the grid operator charges and pays; absent when no bill is asked
  */
 public record GridWish(
         @Nullable Integer modules,
@@ -25,7 +27,9 @@ public record GridWish(
                 most = "10",
                 sensible = "0.5–1",
                 source = "as much in a year as the loads use: what net metering credits at the most")
-        Ratio coverage) {
+        Ratio coverage,
+
+        @Nullable Tariff tariff) {
     /**
      * Resolves what was left out.
      *
@@ -42,6 +46,6 @@ public record GridWish(
 
     /** As much in a year as the loads use. */
     public static GridWish standard() {
-        return new GridWish(null, null, Policies.otherwise(null, GridWish.class, "coverage"));
+        return new GridWish(null, null, Policies.otherwise(null, GridWish.class, "coverage"), null);
     }
 }

@@ -10,10 +10,12 @@ import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.ArrayYears;
+import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.simulation.Simulator;
 import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.sun.Plane;
+import org.jspecify.annotations.Nullable;
 
 /** Runs candidates through the same years; what a module brings in them is found once. */
 final class Proof {
@@ -39,7 +41,12 @@ final class Proof {
     }
 
     Simulation of(Candidate candidate) {
-        var system = SystemParts.of(candidate, plane).installed(brief, catalog);
+        return of(candidate, null);
+    }
+
+    /** The same with an engine that stands by, or none. */
+    Simulation of(Candidate candidate, @Nullable EngineRule engine) {
+        var system = SystemParts.of(candidate, plane).installed(brief, catalog).withEngine(engine);
         Key key = new Key(
                 system.array().module(),
                 system.controller().kind(),

@@ -27,6 +27,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.AcSource;
 import org.daybank.core.inverter.AcSourceBuilder;
@@ -41,9 +42,11 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
@@ -59,6 +62,7 @@ final class Search {
     private final Catalog catalog;
     private final LoadProfile loads;
     private final ModuleYields yields;
+    private final Supply supply;
     private final Temperature lowest;
 
     Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
@@ -66,6 +70,7 @@ final class Search {
         this.catalog = catalog;
         this.loads = loads;
         this.yields = yields;
+        this.supply = new Supply(catalog, brief.wishes());
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
@@ -88,23 +93,26 @@ final class Search {
         List<Inverter> forBus = catalog.inverters().stream()
                 .filter(inverter -> inverter.nominalVoltage().equals(voltage))
                 .toList();
-        return InverterSelection.of(
-                        inverterNeed(voltage, chemistry), forBus, brief.policy().inverter())
-                .ranked();
+        return inverters(inverterNeed(voltage, chemistry), forBus).ranked();
     }
 
     /** Every inverter of the catalogue held against the loads and a bank. */
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        return InverterSelection.of(
-                inverterNeed(voltage, chemistry),
-                catalog.inverters(),
-                brief.policy().inverter());
+        return inverters(inverterNeed(voltage, chemistry), catalog.inverters());
+    }
+
+    private InverterSelection inverters(InverterNeed need, List<Inverter> offered) {
+        return InverterSelection.of(offered.stream()
+                .map(inverter -> supply.held(
+                        InverterFit.of(need, inverter, brief.policy().inverter())))
+                .toList());
     }
 
     private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
                 .largestLoad(PeakLoad.ofLargest(brief.loads()))
+                .hourlyPeaks(PeakLoad.hourly(brief.loads()))
                 .startDuration(brief.policy().load().startDuration())
                 .sineLoads(loads.budget().sineLoads())
                 .service(brief.service())
@@ -151,7 +159,7 @@ final class Search {
         EnergyBudget budget = loads.needsInverter()
                 ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
                 : loads.budget(standing(heated, Power.ZERO));
-        BankNeed need = bankNeed(voltage, null, budget)
+        BankNeed need = bankNeed(voltage, chemistry, null, budget)
                 .withRunningPower(Power.ZERO)
                 .withSurgePower(budget.dcPeak()
                         .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
@@ -163,7 +171,7 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
         EnergyBudget budget = budget(inverter, standing(heated, counted));
         return new Reckoning(
-                counted, budget, bankNeed(voltage, inverter, budget), arrayNeed(voltage, chemistry, budget));
+                counted, budget, bankNeed(voltage, chemistry, inverter, budget), arrayNeed(voltage, chemistry, budget));
     }
 
     /** The batteries of a chemistry that are heated, or those that are not. */
@@ -175,7 +183,7 @@ final class Search {
                         .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
                         .toList(),
                 policy,
-                (need, battery, leastStrings) -> BankFit.of(need, battery, policy, leastStrings));
+                (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
     }
 
     /** Modules and controllers by path, shunt controllers or all others. */
@@ -220,22 +228,30 @@ final class Search {
             @Nullable BankLayout bank,
             ArrayOffer offer,
             ChargeController controller) {
-        return ChargerFit.of(
+        return supply.held(ChargerFit.of(
                 chargerNeed(voltage, chemistry, bank),
                 offer,
                 controller,
-                brief.policy().charger());
+                brief.policy().charger()));
+    }
+
+    /** Every controller of the catalogue with a module on a bank. */
+    ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
+        Chemistry chemistry = bank.battery().chemistry();
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .toList());
     }
 
     /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
-        BankNeed unheated = bankNeed(voltage, inverter, budget(inverter, standing(false, controllerDraw)));
-        BankNeed heated = bankNeed(voltage, inverter, budget(inverter, standing(true, controllerDraw)));
+        EnergyBudget unheated = budget(inverter, standing(false, controllerDraw));
+        EnergyBudget heated = budget(inverter, standing(true, controllerDraw));
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> BankFit.of(
-                        runsHeated(battery) ? heated : unheated,
+                .map(battery -> supply.held(BankFit.of(
+                        bankNeed(voltage, battery.chemistry(), inverter, runsHeated(battery) ? heated : unheated),
                         battery,
-                        brief.policy().bank()))
+                        brief.policy().bank())))
                 .toList());
     }
 
@@ -274,17 +290,18 @@ final class Search {
     }
 
     /** What a bank must carry, at its terminals. */
-    BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+    BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
+        BankNeedBuilder need = BankNeedBuilder.builder();
         if (inverter != null) {
+            need.cutOffVoltage(inverter.inverter().lowestInput()).cableResistance(cable(voltage, chemistry, inverter));
             double efficiency = inverter.inverter().fullLoadEfficiency().fraction();
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
         }
-        return BankNeedBuilder.builder()
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -294,6 +311,18 @@ final class Search {
                 .heatLoss(brief.bank().heatLoss())
                 .heaterSetPoint(brief.bank().heaterSetPoint())
                 .build();
+    }
+
+    /**
+     * The cable between bank and inverter, as thin as its drop at the inverter's rating allows; one of more than the limit feeds
+     * no inverter.
+     */
+    private Resistance cable(Voltage voltage, Chemistry chemistry, InverterFit inverter) {
+        Resistance thinnest = chemistry
+                .trueNominal(voltage)
+                .times(brief.policy().wiring().bankDrop().fraction())
+                .dividedBy(inverter.currentAtRating());
+        return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
     }
 
     /** Every module with as many as the need asks for; none where no number of any would do. */
@@ -312,15 +341,18 @@ final class Search {
             return Optional.empty();
         }
         // a module of no voltage group is refused at the bank's own voltage, however many there are
-        int direct = module.module().nominalGroup() == null
-                ? tracking.modules()
-                : ArraySize.of(
-                                need,
-                                directYield(module.module(), voltage, chemistry),
-                                brief.policy().array())
-                        .modules();
+        ModuleYield direct =
+                module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
         return Optional.of(new ArrayOffer(
-                module, tracking.exactModules(), direct, brief.policy().array().whenNew(), yields.sunshine()));
+                module,
+                tracking.exactModules(),
+                direct == null
+                        ? tracking.modules()
+                        : ArraySize.of(need, direct, brief.policy().array()).modules(),
+                brief.policy().array().whenNew(),
+                yields.sunshine(),
+                yields.tracking(module.module()).yearly(),
+                direct == null ? null : direct.yearly()));
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
@@ -352,11 +384,14 @@ final class Search {
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
     ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
+        Current dcLoads =
+                loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
         ChargerNeedBuilder need = ChargerNeedBuilder.builder()
                 .nominalVoltage(voltage)
                 .chemistry(chemistry)
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
+                .dcLoadCurrent(dcLoads)
                 .functions(brief.wishes().controllerFunctions());
         if (bank != null) {
             need.maximumChargeCurrent(bank.maximumChargeCurrent());

@@ -8,6 +8,7 @@ import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.PathComparison;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
@@ -47,11 +48,14 @@ import org.jspecify.annotations.Nullable;
  * @param recovery time to refill the bank from its deepest discharge in the design month; absent when the array has no
  *     surplus then
  * @param chargeSettings set-points
+ * @param batteryLife how long the bank lasts in this use, and what a kilowatt-hour out of it costs; absent when its data sheet
+ *     does not say
  * @param ventilation air for the bank; absent for lithium
  * @param billOfMaterials parts and prices
  * @param parts by their model codes: what a simulation of the same system asks for
  * @param availability what the hours of one or many years show; absent when none were run
  * @param frontier of the designs simulated for an availability that was asked for, those that no cheaper one is as available as
+ * @param generator an engine for the hours in which sun and bank are not enough; absent when there are none, or none were run
  * @param grid an array that feeds the grid without a bank
  * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen: ranked or rejected
  * @param essentialPanel what backing up the essential loads alone spares
@@ -80,11 +84,13 @@ public record SystemDesign(
         @Nullable PathComparison trackingGain,
         @Nullable TimeSpan recovery,
         @Nullable ChargeSettings chargeSettings,
+        @Nullable BatteryLife batteryLife,
         @Nullable Ventilation ventilation,
         @Nullable BillOfMaterials billOfMaterials,
         @Nullable SystemParts parts,
         @Nullable Reliability availability,
         List<FrontierPoint> frontier,
+        @Nullable EngineBackup generator,
         @Nullable GridFeed grid,
         @Nullable GridInverterSelection gridInverters,
         @Nullable EssentialPanel essentialPanel,
@@ -115,6 +121,9 @@ public record SystemDesign(
         if (bank != null && bank.capacity() != null) {
             working.all(bank.capacity().working());
         }
+        if (batteryLife != null) {
+            working.all(batteryLife.working());
+        }
         if (moduleExtremes != null && monthlyBalance != null) {
             working.all(monthlyBalance.working()).all(moduleExtremes.working());
         }
@@ -123,6 +132,9 @@ public record SystemDesign(
         }
         if (chargeSettings != null) {
             working.all(chargeSettings.working());
+        }
+        if (generator != null) {
+            working.all(generator.working());
         }
         if (wiring != null) {
             working.all(wiring.working());

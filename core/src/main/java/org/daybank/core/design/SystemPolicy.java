@@ -17,6 +17,8 @@ import org.daybank.core.working.Policies;
  *     keeps the rules and is not simulated
  * @param seed of the made-up years; the same seed gives the same years
  * @param mostSimulated most designs that are simulated to reach an availability that was asked for
+ * @param engineFills time in which the charger of a backup engine alone would fill the bank; the bank's own limit counts where it
+ *     is lower
  * @param alternatives how many other designs are told at most
  */
 @RecordBuilder
@@ -54,6 +56,14 @@ public record SystemPolicy(
         @Assumed(value = "40", least = "1", most = "1000", source = "a fraction of a second")
         int mostSimulated,
 
+        @Assumed(
+                value = "5 h",
+                least = "1 h",
+                most = "50 h",
+                sensible = "4–10 h",
+                source = "a fifth of the capacity for an hour: quick, and within what most banks take")
+        TimeSpan engineFills,
+
         @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")
         int alternatives)
         implements SystemPolicyBuilder.With {
@@ -73,6 +83,7 @@ public record SystemPolicy(
                 simulatedYears,
                 seed,
                 mostSimulated,
+                engineFills,
                 alternatives);
     }
 

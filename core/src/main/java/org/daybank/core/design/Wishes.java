@@ -7,6 +7,7 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ControllerFunction;
 import org.daybank.core.inverter.InverterFunction;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Checks;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param inverterFunctions asked of the inverter besides AC
  * @param availability least share of the hours in which every load gets all it asks, as simulation shows it; absent when
  *     keeping the rules is enough
+ * @param deliveredWithin time within which every part is to be there, up to two years; nothing for what is in stock; absent
+ *     when it may take any time
  */
 @RecordBuilder
 public record Wishes(
@@ -28,7 +31,8 @@ public record Wishes(
         @Assumed(source = "every chemistry may be offered") List<Chemistry> chemistries,
         @Assumed(source = "none asked for") List<ControllerFunction> controllerFunctions,
         @Assumed(source = "none asked for") List<InverterFunction> inverterFunctions,
-        @Nullable Ratio availability)
+        @Nullable Ratio availability,
+        @Nullable TimeSpan deliveredWithin)
         implements WishesBuilder.With {
     /** The nominal voltages that banks are built for, lowest first. */
     static final List<Voltage> VOLTAGES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
@@ -49,13 +53,14 @@ public record Wishes(
                         "outOfRange",
                         "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                 .within("availability", availability, Ratio.ZERO, Ratio.ONE)
+                .within("deliveredWithin", deliveredWithin, TimeSpan.ZERO, TimeSpan.days(730))
                 .notEmpty("chemistries", chemistries)
                 .done();
     }
 
     /** No wish at all. */
     public static Wishes none() {
-        return new Wishes(null, List.of(Chemistry.values()), List.of(), List.of(), null);
+        return new Wishes(null, List.of(Chemistry.values()), List.of(), List.of(), null, null);
     }
 
     /** The voltages to look at. */

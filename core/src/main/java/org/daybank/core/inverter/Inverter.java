@@ -138,6 +138,11 @@ public record Inverter(
                         "highestInput",
                         "inconsistent",
                         "highestInput must be above lowestInput %s but is %s".formatted(lowestInput, highestInput))
+                .that(
+                        lowestInput == null || nominalVoltage == null || lowestInput.compareTo(nominalVoltage) < 0,
+                        "lowestInput",
+                        "inconsistent",
+                        "lowestInput must be below nominalVoltage %s but is %s".formatted(nominalVoltage, lowestInput))
                 .required("waveform", waveform)
                 .required("power", power)
                 .above("power", power, Power.ZERO)

@@ -2,6 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.core.load.InverterCurve;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.quantity.ApparentPower;
@@ -53,6 +54,25 @@ public record InverterFit(
     /** Keeps a copy. */
     public InverterFit {
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public InverterFit and(List<Finding> further) {
+        return new InverterFit(
+                product,
+                inverter,
+                count,
+                stacking,
+                unitsOnLine,
+                linePeak,
+                rating,
+                idle,
+                idleSavedDaily,
+                currentAtRating,
+                chargingCurrent,
+                chargerInput,
+                price,
+                Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

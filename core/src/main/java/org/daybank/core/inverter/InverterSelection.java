@@ -19,9 +19,13 @@ public record InverterSelection(List<InverterFit> ranked, List<Rejection> reject
 
     /** Holds each inverter against the need. */
     public static InverterSelection of(InverterNeed need, List<Inverter> inverters, InverterPolicy policy) {
-        List<InverterFit> fits = inverters.stream()
+        return of(inverters.stream()
                 .map(inverter -> InverterFit.of(need, inverter, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each. */
+    public static InverterSelection of(List<InverterFit> fits) {
         return new InverterSelection(
                 fits.stream()
                         .filter(InverterFit::fits)

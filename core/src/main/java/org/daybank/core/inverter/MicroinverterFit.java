@@ -2,6 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
@@ -51,6 +52,26 @@ public record MicroinverterFit(
     /** Keeps a copy. */
     public MicroinverterFit {
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public MicroinverterFit and(List<Finding> further) {
+        return new MicroinverterFit(
+                product,
+                inverter,
+                count,
+                modulesOnEach,
+                arrayPower,
+                power,
+                dcAcRatio,
+                lineCurrent,
+                mostOnBranch,
+                unitsOnLine,
+                branches,
+                branchCurrent,
+                clipping,
+                price,
+                Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

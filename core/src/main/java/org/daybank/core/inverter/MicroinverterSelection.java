@@ -20,9 +20,13 @@ public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejecti
     /** Holds each of them against the array and the grid. */
     public static MicroinverterSelection of(
             GridService grid, GridArray array, List<Microinverter> microinverters, GridPolicy policy) {
-        List<MicroinverterFit> fits = microinverters.stream()
+        return of(microinverters.stream()
                 .map(inverter -> MicroinverterFit.of(grid, array, inverter, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each. */
+    public static MicroinverterSelection of(List<MicroinverterFit> fits) {
         return new MicroinverterSelection(
                 fits.stream()
                         .filter(MicroinverterFit::fits)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
@@ -50,6 +51,23 @@ public record StringInverterFit(
     public StringInverterFit {
         units = List.copyOf(units);
         limits = List.copyOf(limits);
+    }
+
+    /** The same held against further rules. */
+    public StringInverterFit and(List<Finding> further) {
+        return new StringInverterFit(
+                product,
+                inverter,
+                count,
+                units,
+                arrayPower,
+                power,
+                dcAcRatio,
+                stringFuses,
+                lineCurrent,
+                clipping,
+                price,
+                Stream.concat(limits.stream(), further.stream()).toList());
     }
 
     /** Whether every rule is kept. */

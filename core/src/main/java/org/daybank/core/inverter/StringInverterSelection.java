@@ -20,9 +20,13 @@ public record StringInverterSelection(List<StringInverterFit> ranked, List<Rejec
     /** Holds each of them against the array and the grid. */
     public static StringInverterSelection of(
             GridService grid, GridArray array, List<StringInverter> stringInverters, GridPolicy policy) {
-        List<StringInverterFit> fits = stringInverters.stream()
+        return of(stringInverters.stream()
                 .map(inverter -> StringInverterFit.of(grid, array, inverter, policy))
-                .toList();
+                .toList());
+    }
+
+    /** Reads the ranked and the rejected off what was found of each. */
+    public static StringInverterSelection of(List<StringInverterFit> fits) {
         return new StringInverterSelection(
                 fits.stream()
                         .filter(StringInverterFit::fits)

@@ -2,6 +2,7 @@ package org.daybank.core.load;
 
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +20,8 @@ import org.daybank.core.quantity.Power;
  * @param surgeApparent the same in volt-amperes
  */
 public record PeakLoad(Power running, ApparentPower runningApparent, Power surge, ApparentPower surgeApparent) {
+    private static final int HOURS = 24;
+
     /** No AC load at all. */
     public static final PeakLoad NONE = new PeakLoad(Power.ZERO, ApparentPower.ZERO, Power.ZERO, ApparentPower.ZERO);
 
@@ -48,12 +51,35 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
         return largest;
     }
 
+    /**
+     * The most that the AC loads draw in each hour of the day, over all months: 24 values; AC and DC mixed. Loads without a known
+     * time may run at any hour.
+     */
+    public static List<Power> hourly(List<Load> loads) {
+        double[] most = new double[HOURS];
+        for (Month month : Month.values()) {
+            double[] watts = new double[HOURS];
+            for (Load load : loads) {
+                if (load.supply() == Supply.AC && load.usedIn(month)) {
+                    boolean[] on = hoursOn(load);
+                    for (int hour = 0; hour < HOURS; hour++) {
+                        watts[hour] += on[hour] ? load.runningPower().watts() : 0;
+                    }
+                }
+            }
+            for (int hour = 0; hour < HOURS; hour++) {
+                most[hour] = Math.max(most[hour], watts[hour]);
+            }
+        }
+        return Arrays.stream(most).mapToObj(Power::watts).toList();
+    }
+
     /** The sets of loads that may run in the same hour of some month. */
     private static Set<List<Load>> sets(List<Load> loads) {
         List<boolean[]> hours = loads.stream().map(PeakLoad::hoursOn).toList();
         Set<List<Load>> sets = new LinkedHashSet<>();
         for (Month month : Month.values()) {
-            for (int hour = 0; hour < 24; hour++) {
+            for (int hour = 0; hour < HOURS; hour++) {
                 List<Load> atOnce = new ArrayList<>();
                 for (int i = 0; i < loads.size(); i++) {
                     if (hours.get(i)[hour] && loads.get(i).usedIn(month)) {
@@ -67,8 +93,8 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
     }
 
     private static boolean[] hoursOn(Load load) {
-        boolean[] on = new boolean[24];
-        for (int hour = 0; hour < 24; hour++) {
+        boolean[] on = new boolean[HOURS];
+        for (int hour = 0; hour < HOURS; hour++) {
             on[hour] = load.onShare(hour) > 0;
         }
         return on;

@@ -7,5 +7,6 @@ import org.daybank.core.quantity.Ratio;
  *
  * @param upTo largest range, as a share of the capacity; the smallest is the one before
  * @param cycles how many; halves count
+ * @param meanRange of these; zero when there are none
  */
-public record CycleCount(Ratio upTo, double cycles) {}
+public record CycleCount(Ratio upTo, double cycles, Ratio meanRange) {}

@@ -1,36 +1,46 @@
 package org.daybank.core.simulation;
 
+import java.util.List;
+import java.util.stream.IntStream;
+import org.daybank.core.quantity.Ratio;
+
 /**
  * Cycles within a course of ups and downs, by ASTM E1049-85, 5.4.4: pairs of reversals that close are whole cycles, what is
  * left over counts half.
  */
 final class Rainflow {
+    private static final int TENTHS = 10;
+
     /** A range that passes a tenth by no more than this is no larger than the tenth. */
     private static final double ROUNDING = 1e-9;
 
     private final double[] reversals;
-    private final double[] countsByTenth;
+    private final double[] countsByTenth = new double[TENTHS];
+    private final double[] rangesByTenth = new double[TENTHS];
     private int held;
 
-    private Rainflow(int most, double[] countsByTenth) {
+    private Rainflow(int most) {
         this.reversals = new double[most];
-        this.countsByTenth = countsByTenth;
     }
 
-    /**
-     * Counts the cycles of a course between 0 and 1 by their range in tenths.
-     *
-     * @return ten counts: ranges up to 0.1, over 0.1 up to 0.2, and so on
-     */
-    static double[] byTenth(double[] course) {
-        Rainflow flow = new Rainflow(course.length, new double[10]);
+    /** Counts the cycles of a course between 0 and 1 by their range in tenths: up to 0.1, over 0.1 up to 0.2, and so on. */
+    static List<CycleCount> byTenth(double[] course) {
+        Rainflow flow = new Rainflow(course.length);
         for (int i = 0; i < course.length; i++) {
             if (i == course.length - 1 || i == 0 || turns(course, i)) {
                 flow.take(course[i]);
             }
         }
         flow.countRest();
-        return flow.countsByTenth;
+        return IntStream.range(0, TENTHS).mapToObj(flow::inTenth).toList();
+    }
+
+    private CycleCount inTenth(int tenth) {
+        double cycles = countsByTenth[tenth];
+        return new CycleCount(
+                Ratio.of((tenth + 1) / (double) TENTHS),
+                cycles,
+                cycles == 0 ? Ratio.ZERO : Ratio.of(rangesByTenth[tenth] / cycles));
     }
 
     /** Whether the course turns at a point; where it rests, at the last point of the rest. */
@@ -73,8 +83,10 @@ final class Rainflow {
 
     private void count(double range, double cycles) {
         if (range > 0) {
-            int tenth = (int) Math.ceil(range * 10 - ROUNDING) - 1;
-            countsByTenth[Math.max(0, Math.min(9, tenth))] += cycles;
+            int tenth = (int) Math.ceil(range * TENTHS - ROUNDING) - 1;
+            int within = Math.max(0, Math.min(TENTHS - 1, tenth));
+            countsByTenth[within] += cycles;
+            rangesByTenth[within] += range * cycles;
         }
     }
 }

@@ -64,11 +64,8 @@ final class YearTally {
 
     /** The year that was added up. */
     SimulatedYear year(int number, double capacity, double heldBefore, double heldAfter, int daysBelowPublished) {
-        double[] cycles = Rainflow.byTenth(course);
-        List<CycleCount> counts = new ArrayList<>();
         List<Ratio> shares = new ArrayList<>();
         for (int i = 0; i < TENTHS; i++) {
-            counts.add(new CycleCount(Ratio.of((i + 1) / (double) TENTHS), cycles[i]));
             shares.add(Ratio.of(tenths[i] / (double) course.length));
         }
         double loss = sum(lossHours);
@@ -87,7 +84,7 @@ final class YearTally {
                 shares,
                 Energy.wattHours(outOfBank),
                 outOfBank / capacity,
-                counts,
+                Rainflow.byTenth(course),
                 TimeSpan.hours(sum(engineHours)),
                 engineStarts,
                 Volume.litres(sum(fuelLitres)),

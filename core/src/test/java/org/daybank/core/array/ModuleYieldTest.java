@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Month;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Ratio;
@@ -102,6 +104,18 @@ class ModuleYieldTest {
         }
         double expected = sun.effective().sum(0, 8760);
         assertThat(sum).isCloseTo(expected, within(1e-9 * expected));
+    }
+
+    @Test
+    void aYearHasTheDaysOfItsMonths() {
+        // 1 kWh in January (31 days), 2 kWh in February (28), 1 kWh in the other 306 days: 31 + 56 + 306
+        List<Energy> daily = new ArrayList<>(Collections.nCopies(12, Energy.kilowattHours(1)));
+        daily.set(1, Energy.kilowattHours(2));
+
+        assertThat(new ModuleYield(module("PL-410"), ChargePath.TRACKING, 1, daily)
+                        .yearly()
+                        .kilowattHours())
+                .isCloseTo(393, within(1e-9));
     }
 
     @Test

@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import org.assertj.core.data.Offset;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BankLayoutTest {
     private static final Offset<Double> ROUNDING = within(1e-9);
@@ -32,6 +36,49 @@ class BankLayoutTest {
         assertThat(bank.disconnectVoltage().volts()).isCloseTo(23.2, ROUNDING);
         assertThat(bank.mass().kilograms()).isCloseTo(66, ROUNDING);
         assertThat(bank.price()).isEqualTo(Money.of("1914", "EUR"));
+    }
+
+    @Test
+    void stringsNeverShareEvenly() {
+        // 1 + 0.9 · (3 − 1) = 2.8 strings: 50 A, 100 A and 200 A of each
+        BankLayout bank = BankLayout.of(Batteries.LITHIUM_12V, Voltage.volts(24), 2, 3, Ratio.of(0.9));
+
+        assertThat(bank.evenStrings()).isCloseTo(2.8, ROUNDING);
+        assertThat(bank.maximumChargeCurrent().amperes()).isCloseTo(140, ROUNDING);
+        assertThat(bank.maximumDischargeCurrent().amperes()).isCloseTo(280, ROUNDING);
+        assertThat(bank.peakDischargeCurrent().amperes()).isCloseTo(560, ROUNDING);
+        assertThat(bank.ratedCapacity().ampereHours()).isCloseTo(300, ROUNDING);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // 100 Ah, 50 A at most: nothing, 0.1 C, 0.3 C, and 0.5 C which is the 50 A; three strings
+        "-1, 0",
+        "0, 30",
+        "4.9, 30",
+        "5, 90",
+        "15, 150",
+        "40, 150"
+    })
+    void coolLithiumIsChargedGently(double celsius, double amperes) {
+        BankLayout bank = BankLayout.of(Batteries.LITHIUM_12V, Voltage.volts(24), 2, 3);
+
+        assertThat(bank.maximumChargeCurrentAt(Temperature.celsius(celsius)).amperes())
+                .isCloseTo(amperes, ROUNDING);
+    }
+
+    @Test
+    void aSheetMaySayOtherwise() {
+        // 0.05 C from −20 °C, then up to the 50 A: 5 A and 50 A
+        Battery hardy = Batteries.LITHIUM_12V
+                .withColdestCharge(Temperature.celsius(-20))
+                .withChargeRateByTemperature(ChargeRateSteps.parse("-20 Cel: 0.05; 0 Cel: 1"));
+        BankLayout bank = BankLayout.of(hardy, Voltage.volts(12), 1, 1);
+
+        assertThat(bank.maximumChargeCurrentAt(Temperature.celsius(-10)).amperes())
+                .isCloseTo(5, ROUNDING);
+        assertThat(bank.maximumChargeCurrentAt(Temperature.celsius(1)).amperes())
+                .isCloseTo(50, ROUNDING);
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.InvalidInput;
@@ -67,6 +68,8 @@ class BankNeedTest {
                         .lowest(Temperature.celsius(-80))
                         .runningPower(Power.watts(-1))
                         .surgePower(Power.watts(-1))
+                        .cutOffVoltage(Voltage.volts(36))
+                        .cableResistance(Resistance.ohms(2))
                         .build())
                 .isInstanceOfSatisfying(
                         InvalidInput.class,
@@ -78,6 +81,8 @@ class BankNeedTest {
                                         "/nominalVoltage",
                                         "/lowest",
                                         "/runningPower",
-                                        "/surgePower"));
+                                        "/surgePower",
+                                        "/cutOffVoltage",
+                                        "/cableResistance"));
     }
 }

@@ -15,9 +15,12 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
 
 /** What holds of every bank. The tolerance of 1e-12 allows for the rounding of a dozen products. */
@@ -123,11 +126,56 @@ class BankProperties {
         // a layout short by no more than rounding counts as reaching it
         assertThat(layout.capacityAt(capacity.demand().runningCurrent()).ampereHours())
                 .isGreaterThanOrEqualTo(required * (1 - 2e-9));
-        if (layout.parallel() > 1) {
-            BankLayout less = BankLayout.of(of, need.nominalVoltage(), layout.series(), layout.parallel() - 1);
-            assertThat(less.capacityAt(capacity.demand().runningCurrent()).ampereHours())
-                    .isLessThan(required);
+        if (fit.fits() && layout.parallel() > 1) {
+            Battery less = of.withMostInParallel(layout.parallel() - 1);
+            assertThat(BankFit.of(need, less, BankPolicy.standard()).fits()).isFalse();
         }
+    }
+
+    /** A start is a constant power: the bus settles at the larger root of {@code U² − U₀·U + P·R = 0}, if there is one. */
+    @Property(tries = 300)
+    void theBusStaysOverTheCutOffJustWhenTheSagIsAllowed(
+            @ForAll("batteries") Battery battery,
+            @ForAll @IntRange(min = 100, max = 60_000) int watts,
+            @ForAll @DoubleRange(min = 0, max = 0.05) double cableOhms,
+            @ForAll @IntRange(min = 15, max = 23) int cutOff) {
+        BankNeed need = BankNeedBuilder.builder()
+                .dailyEnergy(Energy.wattHours(2400))
+                .nominalVoltage(Voltage.volts(24))
+                .lowest(Temperature.celsius(20))
+                .surgePower(Power.watts(watts))
+                .cutOffVoltage(Voltage.volts(cutOff))
+                .cableResistance(Resistance.ohms(cableOhms))
+                .build();
+        BankFit fit = BankFit.of(need, battery, BankPolicy.standard());
+        BankLayout layout = Objects.requireNonNull(fit.layout());
+        double atRest = layout.trueNominal().volts();
+        double ohms = layout.resistance().ohms() * 1.5 + cableOhms;
+        double root = atRest * atRest - 4 * watts * ohms;
+        boolean over = root >= 0 && (atRest + Math.sqrt(root)) / 2 >= cutOff;
+
+        assertThat(fit.limits().stream()
+                        .filter(limit -> limit.rule().equals("surgeSag"))
+                        .map(Finding::met))
+                .containsExactly(over);
+    }
+
+    @Property(tries = 300)
+    void unevenStringsNeverCarryMore(
+            @ForAll("batteries") Battery battery,
+            @ForAll @IntRange(min = 1, max = 8) int strings,
+            @ForAll @DoubleRange(min = 0.5, max = 1) double factor,
+            @ForAll @IntRange(min = -40, max = 50) int celsius) {
+        BankLayout even = BankLayout.of(battery, Voltage.volts(24), 2, strings);
+        BankLayout uneven = BankLayout.of(battery, Voltage.volts(24), 2, strings, Ratio.of(factor));
+        BankLayout more = BankLayout.of(battery, Voltage.volts(24), 2, strings + 1, Ratio.of(factor));
+        Temperature cells = Temperature.celsius(celsius);
+
+        assertThat(uneven.maximumDischargeCurrent()).isLessThanOrEqualTo(even.maximumDischargeCurrent());
+        assertThat(more.peakDischargeCurrent()).isGreaterThan(uneven.peakDischargeCurrent());
+        assertThat(uneven.maximumChargeCurrentAt(cells))
+                .isLessThanOrEqualTo(uneven.maximumChargeCurrent())
+                .isLessThanOrEqualTo(even.maximumChargeCurrentAt(cells));
     }
 
     @Property(tries = 300)

@@ -30,7 +30,7 @@ class ChargeSettingsTest {
         // 12 cells · 2.45, 2.22, 2.60, 1.90 and 2.10 V
         assertThat(settings.cells()).isEqualTo(12);
         assertThat(settings.absorption().volts()).isCloseTo(29.4, within(1e-9));
-        assertThat(settings.floating().volts()).isCloseTo(26.64, within(1e-9));
+        assertThat(settings.floating().orElseThrow().volts()).isCloseTo(26.64, within(1e-9));
         assertThat(settings.equalisation())
                 .hasValueSatisfying(voltage -> assertThat(voltage.volts()).isCloseTo(31.2, within(1e-9)));
         assertThat(settings.disconnect().volts()).isCloseTo(22.8, within(1e-9));
@@ -74,6 +74,11 @@ class ChargeSettingsTest {
         assertThat(settings.absorptionWhenHot()).isEqualTo(settings.absorption());
         assertThat(settings.compensation()).isEqualTo(VoltageCoefficient.ZERO);
         assertThat(settings.equalisation()).isEmpty();
+        // full cells rest, unless the data sheet asks for a float voltage: 8 · 3.375 V
+        assertThat(settings.floating()).isEmpty();
+        assertThat(ChargeSettings.of(settings.facts(), ChargePolicy.standard().withLithiumFloat(true))
+                        .floating())
+                .hasValueSatisfying(voltage -> assertThat(voltage.volts()).isCloseTo(27, within(1e-9)));
         assertThat(settings.chargingFrom()).contains(Temperature.celsius(0));
         // 8 · 2.9 V
         assertThat(settings.disconnect().volts()).isCloseTo(23.2, within(1e-9));
@@ -101,10 +106,11 @@ class ChargeSettingsTest {
     })
     void setPointsLieInPublishedRanges(
             Chemistry chemistry, double leastAbsorption, double mostAbsorption, double leastFloat, double mostFloat) {
-        ChargeSettings settings = of(chemistry, 25, 25);
+        ChargeSettings settings = ChargeSettings.of(
+                of(chemistry, 25, 25).facts(), ChargePolicy.standard().withLithiumFloat(true));
 
         assertThat(settings.absorption().volts() / settings.cells()).isBetween(leastAbsorption, mostAbsorption);
-        assertThat(settings.floating().volts() / settings.cells()).isBetween(leastFloat, mostFloat);
+        assertThat(settings.floating().orElseThrow().volts() / settings.cells()).isBetween(leastFloat, mostFloat);
         assertThat(settings.absorptionWhenCold()).isEqualTo(settings.absorption());
     }
 

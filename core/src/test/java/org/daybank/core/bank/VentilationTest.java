@@ -26,6 +26,8 @@ class VentilationTest {
         assertThat(air.flow().cubicMetresPerHour()).isCloseTo(30, within(1e-9));
         // 28 · 30 = 840 cm²
         assertThat(air.openings().squareCentimetres()).isCloseTo(840, within(1e-9));
+        // 30 m³/h · 1.2 kg/m³ · 1005 J/(kg·K) / 3600 s/h = 10.05 W/K
+        assertThat(air.heatLoss().wattsPerKelvin()).isCloseTo(10.05, within(1e-9));
     }
 
     @Test

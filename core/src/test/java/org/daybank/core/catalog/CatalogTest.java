@@ -108,7 +108,8 @@ class CatalogTest {
                         List.of(),
                         List.of(),
                         List.of(string, string),
-                        List.of(micro, micro.withPrice(Money.of("9", "USD")))));
+                        List.of(micro, micro.withPrice(Money.of("9", "USD"))),
+                        List.of()));
 
         assertThat(refused.problems())
                 .extracting(Problem::path)

@@ -1,6 +1,7 @@
 package org.daybank.core.charger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.daybank.core.charger.ChargerSheets.DIRECT;
 import static org.daybank.core.charger.ChargerSheets.MODULE;
@@ -18,12 +19,16 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
+import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Each rule broken once, with nothing else broken. */
 class ChargerFitTest {
@@ -33,6 +38,16 @@ class ChargerFitTest {
     private static final ArrayOffer FOUR = offer(MODULE, 3.8, 9);
 
     private static final ArrayOffer ONE = offer(MODULE, 0.95, 1);
+
+    private static final ChargeController UP =
+            TRACKING.withKind(ControllerKind.STEP_UP_MPPT).withBusVoltages(List.of(Voltage.volts(48)));
+
+    /** Lithium on 48 V: charged at 56 V, at its lowest 16 · 2.9 V = 46.4 V. */
+    private static final ChargerNeed FORTY_EIGHT = ChargerNeedBuilder.builder()
+            .nominalVoltage(Voltage.volts(48))
+            .chemistry(Chemistry.LITHIUM_IRON_PHOSPHATE)
+            .hottestAir(Temperature.celsius(30))
+            .build();
 
     @Test
     void longStringsSpareAController() {
@@ -147,8 +162,7 @@ class ChargerFitTest {
     @Test
     void directControllersInTheHeatTakeFewerStrings() {
         // In 45 °C, 5 K over 40 °C, 2 % less for each: 40 A · 0.9 = 36 A, two strings of 13 A and not three
-        ChargerNeed hot = new ChargerNeed(
-                Voltage.volts(12), Chemistry.VENTED_LEAD_ACID, null, Temperature.celsius(45), null, null);
+        ChargerNeed hot = twelveVolts().withHottestAir(Temperature.celsius(45));
         ChargerFit fit = ChargerFit.of(hot, offer(TWELVE, 24, 16.2, 3, 3), DIRECT, POLICY);
 
         assertThat(fit.fits()).isTrue();
@@ -209,8 +223,7 @@ class ChargerFitTest {
     @Test
     void aDeratedOutputClipsMore() {
         // −2 %/K, 10 K over 40 °C: 12 A · 0.8 = 9.6 A; 245.76 W of 342 W: over 718.596 W/m²
-        ChargerNeed hot = new ChargerNeed(
-                Voltage.volts(24), Chemistry.LITHIUM_IRON_PHOSPHATE, null, Temperature.celsius(50), null, null);
+        ChargerNeed hot = NEED.withHottestAir(Temperature.celsius(50));
         ChargerFit fit = ChargerFit.of(
                 hot,
                 ONE,
@@ -264,17 +277,160 @@ class ChargerFitTest {
 
     @Test
     void stepUpStaysBelowTheBank() {
-        ChargeController up =
-                TRACKING.withKind(ControllerKind.STEP_UP_MPPT).withBusVoltages(List.of(Voltage.volts(48)));
-        ChargerNeed need = ChargerNeedBuilder.builder(NEED)
-                .nominalVoltage(Voltage.volts(48))
-                .chargingVoltage(Voltage.volts(56))
-                .build();
-        // 56 V on the coldest morning, over 16 · 3.2 V = 51.2 V
-        assertBroken(broken(need, ONE, up), "openCircuitBelowBank", (51.2 - 56) / 51.2);
-        assertThat(ChargerFit.of(need, offer(MODULE, 50, 32, 0.95, 1), up, POLICY)
+        // 46.5 V on the coldest morning, over 16 · 2.9 V = 46.4 V
+        assertBroken(
+                broken(FORTY_EIGHT, offer(MODULE, 46.5, 32, 0.95, 1), UP),
+                "openCircuitBelowBank",
+                (46.4 - 46.5) / 46.4);
+        assertThat(ChargerFit.of(FORTY_EIGHT, offer(MODULE, 46.3, 32, 0.95, 1), UP, POLICY)
                         .fits())
                 .isTrue();
+    }
+
+    @Test
+    void stepUpTakesStringsThatReachItsLowestInputInTheHeat() {
+        // 14 V of one, over 28 V two: 2 · 21 V = 42 V on the coldest morning
+        ArrayOffer two = offer(TWELVE, 21, 14, 1.9, 2);
+        ChargerFit fit = ChargerFit.of(FORTY_EIGHT, two, UP.withMinimumInputVoltage(Voltage.volts(20)), POLICY);
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().series()).isEqualTo(2);
+        assertMargin(fit, "lowestInputVoltage", (28 - 20) / 20.0);
+        // three that reach 30 V have 63 V in the cold
+        assertBroken(
+                broken(FORTY_EIGHT, two, UP.withMinimumInputVoltage(Voltage.volts(30))),
+                "openCircuitBelowBank",
+                (46.4 - 63) / 46.4);
+        // a controller that stands but two, 45 V · 0.98, is short of its own input in the heat: no string is left to
+        // try
+        // but the three, which break both
+        ChargerFit none = broken(
+                FORTY_EIGHT,
+                two,
+                UP.withMinimumInputVoltage(Voltage.volts(30)).withMaximumInputVoltage(Voltage.volts(45)));
+        assertThat(none.rejection().broken())
+                .extracting(Finding::rule)
+                .containsExactly("coldestOpenCircuitVoltage", "openCircuitBelowBank");
+    }
+
+    @Test
+    void stepDownMayNeedMoreThanTheChargingVoltage() {
+        // 50 V take two of 32.1 V, where charging at 28 V + 4 V takes one
+        ChargerFit fit = ChargerFit.of(NEED, ONE, TRACKING.withMinimumInputVoltage(Voltage.volts(50)), POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().series()).isEqualTo(2);
+        assertMargin(fit, "lowestInputVoltage", (64.2 - 50) / 50);
+    }
+
+    @Test
+    void inputPower() {
+        // strings of two, 800 W each, one on each controller under 1000 W; two under 1600 W
+        ChargeController small = TRACKING.withMaximumInputPower(Power.watts(1000));
+        assertThat(ChargerFit.of(NEED, FOUR, small, POLICY).array().stringsOnEach())
+                .containsExactly(1, 1);
+        ChargerFit full = ChargerFit.of(NEED, FOUR, TRACKING.withMaximumInputPower(Power.watts(1600)), POLICY);
+        assertThat(full.count()).isEqualTo(1);
+        assertMargin(full, "inputPower", 0);
+        assertBroken(
+                broken(NEED, ONE, TRACKING.withMaximumInputPower(Power.watts(300))), "inputPower", (300 - 400) / 300.0);
+    }
+
+    @Test
+    void aShuntCarriesTheShortedArray() {
+        ArrayOffer one = offer(TWELVE, 24, 16.2, 1, 1);
+        ChargeController shunt = DIRECT.withKind(ControllerKind.SHUNT)
+                .withOutputCurrent(Current.amperes(12))
+                .withMaximumInputCurrent(Current.amperes(20));
+
+        // 10.4 A · 1.25 = 13 A go through it shorted: its 12 A count, whatever stands at its input
+        ChargerFit fit = broken(twelveVolts(), one, shunt);
+        assertBroken(fit, "inputCurrent", -1 / 12.0);
+        assertThat(fit.rejection().broken().get(0).sentence().toString()).contains("it shorts them and carries 13 A");
+    }
+
+    @Test
+    void theLoadOutputCarriesTheDirectLoads() {
+        ChargeController output = TRACKING.withFunctions(List.of(ControllerFunction.LOAD_OUTPUT))
+                .withLoadOutputCurrent(Current.amperes(15));
+        ChargerNeed asked = NEED.withFunctions(List.of(ControllerFunction.LOAD_OUTPUT));
+
+        assertMargin(
+                ChargerFit.of(asked.withDcLoadCurrent(Current.amperes(12)), ONE, output, POLICY),
+                "loadOutputCurrent",
+                0.2);
+        assertBroken(
+                broken(asked.withDcLoadCurrent(Current.amperes(18)), ONE, output),
+                "loadOutputCurrent",
+                (15 - 18) / 15.0);
+        // one that has none breaks that rule alone
+        assertBroken(broken(asked.withDcLoadCurrent(Current.amperes(18)), ONE, TRACKING), "function");
+        // and what is not asked for is not judged
+        assertThat(ChargerFit.of(NEED.withDcLoadCurrent(Current.amperes(18)), ONE, output, POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void theDiversionLoadTakesHalfAgainTheSource() {
+        ChargeController diverting = TRACKING.withFunctions(List.of(ControllerFunction.DIVERSION_CONTROL));
+        ChargerNeed asked = NEED.withFunctions(List.of(ControllerFunction.DIVERSION_CONTROL));
+
+        // 400 W · 1.5 = 600 W at 28 V: 21.4286 A of 60 A; 28 V / 21.4286 A = 1.306667 Ω
+        ChargerFit fit = ChargerFit.of(asked, ONE, diverting, POLICY);
+        Diversion diversion = Objects.requireNonNull(fit.diversion());
+        assertThat(fit.fits()).isTrue();
+        assertThat(diversion.source().watts()).isEqualTo(400);
+        assertThat(diversion.load().watts()).isCloseTo(600, within(1e-9));
+        assertThat(diversion.current().amperes()).isCloseTo(21.428571, within(1e-6));
+        assertThat(diversion.resistance().ohms()).isCloseTo(1.306667, within(1e-6));
+        assertMargin(fit, "diversionCurrent", 1 - 600 / 28.0 / 60);
+        assertThat(diversion.caution().action()).startsWith("Fit a load of at least 600 W, and a second");
+        // four: 2400 W, 85.714 A on one controller, 42.857 A on each of two
+        ChargerFit two = ChargerFit.of(asked, FOUR, diverting, POLICY);
+        assertThat(two.count()).isEqualTo(2);
+        assertThat(Objects.requireNonNull(two.diversion()).load().watts()).isCloseTo(2400, within(1e-9));
+        assertMargin(two, "diversionCurrent", 1 - 1200 / 28.0 / 60);
+        // three times the source: 1200 W, 42.857 A of 40 A
+        ChargerFit much = ChargerFit.of(
+                asked, ONE, diverting.withOutputCurrent(Current.amperes(40)), POLICY.withDiversionFactor(Ratio.of(3)));
+        assertBroken(much, "diversionCurrent", 1 - 1200 / 28.0 / 40);
+        assertThat(ChargerFit.of(NEED, ONE, diverting, POLICY).diversion()).isNull();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyFunctionAskedForIsJudged(ControllerFunction function) {
+        ChargerNeed asked = NEED.withFunctions(List.of(function));
+
+        assertBroken(broken(asked, ONE, TRACKING.withFunctions(List.of())), "function");
+        assertThat(ChargerFit.of(asked, ONE, TRACKING.withFunctions(List.of(function)), POLICY)
+                        .fits())
+                .isTrue();
+    }
+
+    @Test
+    void energyOfAYear() {
+        // two controllers, strings of one: four modules · 600 kWh · 0.95 = 2280 kWh; 2 · 1 W · 8760 h = 17.52 kWh
+        ChargerFit fit = ChargerFit.of(NEED, FOUR, TRACKING.withMaximumInputVoltage(Voltage.volts(114.2)), POLICY);
+
+        assertThat(fit.clipping().fraction()).isZero();
+        assertThat(fit.clippedEnergy().kilowattHours()).isZero();
+        assertThat(fit.selfConsumptionEnergy().kilowattHours()).isCloseTo(17.52, within(1e-9));
+        assertThat(fit.yearlyEnergy().kilowattHours()).isCloseTo(2262.48, within(1e-9));
+        assertThat(fit.energyAgainstBest()).isNull();
+        // what an output of 7 A cuts off, as in the test of clipping, of 570 kWh
+        ChargerFit clipped = ChargerFit.of(NEED, ONE, TRACKING.withOutputCurrent(Current.amperes(7)), POLICY);
+        double lost =
+                SUNSHINE.shareAbove(Irradiance.wattsPerSquareMetre(523.977)).fraction();
+        // the six digits of 523.977 leave five of the share
+        assertThat(clipped.clippedEnergy().kilowattHours()).isCloseTo(570 * lost, within(1e-3));
+    }
+
+    @Test
+    void theSheetMayNotContradictItself() {
+        assertThatThrownBy(() -> TRACKING.withMinimumInputVoltage(Voltage.volts(150)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("minimumInputVoltage 150 V must be below maximumInputVoltage 150 V");
     }
 
     @Test

@@ -23,6 +23,7 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
@@ -63,7 +64,9 @@ class ChargerSelectionProperties {
                     Ratio.of(modules),
                     (int) Math.ceil(modules * 1.3),
                     ArrayPolicy.standard().whenNew(),
-                    ChargerSheets.SUNSHINE);
+                    ChargerSheets.SUNSHINE,
+                    Energy.kilowattHours(600),
+                    Energy.kilowattHours(450));
         }
 
         ChargerSelection answer() {
@@ -115,7 +118,7 @@ class ChargerSelectionProperties {
         Chemistry.Traits traits = question.chemistry().traits();
         int cells = (int) Math.round(traits.cellsPer12V() * question.busVolts() / 12);
         double charging = traits.absorption().volts() * cells;
-        double nominal = traits.nominalCellVoltage().volts() * cells;
+        double lowest = traits.disconnect().volts() * cells;
 
         for (ChargerFit fit : question.answer().ranked()) {
             ChargeController controller = fit.controller();
@@ -131,13 +134,19 @@ class ChargerSelectionProperties {
                     .isLessThanOrEqualTo(controller.maximumInputVoltage().volts() * 0.98 + 1e-9)
                     .isLessThanOrEqualTo(module.systemVoltage().volts() + 1e-9);
             if (controller.kind() == ControllerKind.STEP_UP_MPPT) {
-                assertThat(coldest * series).isLessThanOrEqualTo(nominal + 1e-9);
+                assertThat(coldest * series).isLessThanOrEqualTo(lowest + 1e-9);
+                assertThat(hottest * series)
+                        .isGreaterThanOrEqualTo(controller.minimumInputVoltage().volts() - 1e-9);
             } else {
                 assertThat(hottest * series)
                         .isGreaterThanOrEqualTo(charging + controller.headroom().volts() - 1e-9);
             }
             assertThat(amperes * fullest)
                     .isLessThanOrEqualTo(controller.maximumInputCurrent().amperes() + 1e-9);
+            if (controller.maximumInputPower() != null) {
+                assertThat(module.power().watts() * series * fullest)
+                        .isLessThanOrEqualTo(controller.maximumInputPower().watts() + 1e-9);
+            }
             if (direct) {
                 assertThat(amperes * fullest).isLessThanOrEqualTo(output + 1e-9);
                 assertThat(Objects.requireNonNull(module.nominalGroup()).volts() * series)
@@ -158,6 +167,30 @@ class ChargerSelectionProperties {
                     : question.modules() / controller.efficiency().fraction();
             assertThat((double) fit.array().modules()).isBetween(needed - 1e-6, needed + series + 1e-6);
         }
+    }
+
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void yearlyEnergiesCloseAndTheBestIsOne(@ForAll("questions") Question question) {
+        List<ChargerFit> ranked = question.answer().ranked();
+
+        for (ChargerFit fit : ranked) {
+            ChargeController controller = fit.controller();
+            double perModule = controller.kind() == ControllerKind.PWM || controller.kind() == ControllerKind.SHUNT
+                    ? 450_000
+                    : 600_000 * controller.efficiency().fraction();
+            double offered = perModule * fit.array().modules();
+
+            // what is offered goes to clipping, to the controllers or to the bank; rounding of sums of that size
+            assertThat(fit.yearlyEnergy().wattHours()
+                            + fit.clippedEnergy().wattHours()
+                            + fit.selfConsumptionEnergy().wattHours())
+                    .isCloseTo(offered, within(1e-9 * offered));
+            assertThat(fit.clippedEnergy().wattHours())
+                    .isBetween(0.0, offered * POLICY.clippingLimit().fraction() * (1 + 1e-9));
+            assertThat(Objects.requireNonNull(fit.energyAgainstBest())).isLessThanOrEqualTo(Ratio.ONE);
+        }
+        assertThat(ranked.isEmpty() || ranked.stream().anyMatch(fit -> Ratio.ONE.equals(fit.energyAgainstBest())))
+                .isTrue();
     }
 
     @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)

@@ -1,6 +1,7 @@
 package org.daybank.core.charger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.daybank.core.charger.ChargerSheets.DIRECT;
 import static org.daybank.core.charger.ChargerSheets.TRACKING;
 import static org.daybank.core.charger.ChargerSheets.TWELVE;
@@ -8,9 +9,13 @@ import static org.daybank.core.charger.ChargerSheets.offer;
 import static org.daybank.core.charger.ChargerSheets.twelveVolts;
 
 import java.util.List;
+import java.util.Objects;
+import org.assertj.core.util.DoubleComparator;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.working.Caution;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
 
 class ChargerSelectionTest {
@@ -27,6 +32,36 @@ class ChargerSelectionTest {
 
         assertThat(selection.ranked()).extracting(ChargerFit::product).containsExactly("A40", "P40", "T60", "S40");
         assertThat(selection.rejected()).isEmpty();
+    }
+
+    @Test
+    void yearlyEnergyAgainstTheBest() {
+        // one module: 600 kWh · 0.95 = 570 kWh and 450 kWh, each less 1 W · 8760 h = 8.76 kWh: 561.24 and 441.24
+        ChargerSelection selection =
+                ChargerSelection.of(twelveVolts(), ONE, List.of(DIRECT, TRACKING), ChargerPolicy.standard());
+
+        assertThat(selection.ranked())
+                .extracting(
+                        fit -> Objects.requireNonNull(fit.energyAgainstBest()).fraction())
+                .usingComparatorForType(new DoubleComparator(1e-9), Double.class)
+                .containsExactly(441.24 / 561.24, 1.0);
+    }
+
+    @Test
+    void aDiversionLoadNeedsASecondChargeControl() {
+        ChargeController diverting = DIRECT.withFunctions(List.of(ControllerFunction.DIVERSION_CONTROL));
+        ChargerNeed asked = twelveVolts().withFunctions(List.of(ControllerFunction.DIVERSION_CONTROL));
+
+        assertThat(ChargerSelection.of(asked, ONE, List.of(diverting), ChargerPolicy.standard())
+                        .cautions())
+                .extracting(Caution::code, Caution::severity)
+                .containsExactly(tuple("secondChargeControl", Severity.DANGER));
+        assertThat(ChargerSelection.of(twelveVolts(), ONE, List.of(diverting), ChargerPolicy.standard())
+                        .cautions())
+                .isEmpty();
+        assertThat(ChargerSelection.of(asked, ONE, List.of(), ChargerPolicy.standard())
+                        .cautions())
+                .isEmpty();
     }
 
     @Test

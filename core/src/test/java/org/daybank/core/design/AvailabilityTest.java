@@ -23,7 +23,7 @@ class AvailabilityTest {
     }
 
     private static DesignBrief asking(double availability) {
-        return LarkspurRidge.BRIEF.withWishes(new Wishes(null, null, null, null, Ratio.of(availability)));
+        return LarkspurRidge.BRIEF.withWishes(Wishes.none().withAvailability(Ratio.of(availability)));
     }
 
     private static DesignBrief with(SystemPolicy policy) {
@@ -105,7 +105,7 @@ class AvailabilityTest {
     @Test
     void theLimitOfSimulatedDesignsIsReportedWhenItIsReached() {
         SystemDesign capped = design(with(SystemPolicy.standard().withMostSimulated(2))
-                .withWishes(new Wishes(null, null, null, null, Ratio.ONE)));
+                .withWishes(Wishes.none().withAvailability(Ratio.ONE)));
 
         assertThat(capped.complete()).isTrue();
         assertThat(check(capped, "availability").met()).isFalse();
@@ -124,7 +124,7 @@ class AvailabilityTest {
     @Test
     void aWishForAvailabilityNeedsYears() {
         assertThatThrownBy(() -> with(SystemPolicy.standard().withSimulatedYears(0))
-                        .withWishes(new Wishes(null, null, null, null, Ratio.of(0.99))))
+                        .withWishes(Wishes.none().withAvailability(Ratio.of(0.99))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("simulatedYears must be at least 1 where an availability is asked for");
     }

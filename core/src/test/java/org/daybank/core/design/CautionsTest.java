@@ -70,7 +70,7 @@ class CautionsTest {
         for (DesignBrief brief : briefs) {
             for (Chemistry chemistry : Chemistry.values()) {
                 designs.add(SystemDesigner.design(
-                        brief.withWishes(new Wishes(null, List.of(chemistry), null, null, null)), Catalog.sample()));
+                        brief.withWishes(Wishes.none().withChemistries(List.of(chemistry))), Catalog.sample()));
             }
         }
         return designs;
@@ -115,6 +115,8 @@ class CautionsTest {
             "lightning",
             "neutralEarthBond",
             "storedCharge",
+            "generatorExhaust",
+            "generatorTransfer",
             "bankIndoors");
 
     private static Set<String> expected(SystemDesign design) {
@@ -188,6 +190,10 @@ class CautionsTest {
         addIf(expected, "neutralEarthBond", design.inverter() != null);
         addIf(expected, "storedCharge", design.inverter() != null);
         addIf(expected, "bankIndoors", indoors);
+        // an engine is told where the hours lack something
+        boolean lacks = SystemDesign.part(design.availability()).lossOfLoad().hours() > 0;
+        addIf(expected, "generatorExhaust", lacks);
+        addIf(expected, "generatorTransfer", lacks);
         return expected;
     }
 

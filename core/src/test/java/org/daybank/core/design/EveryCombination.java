@@ -34,8 +34,10 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
@@ -122,7 +124,7 @@ final class EveryCombination {
         Power draw = controller.selfConsumption().times(controllers);
         StandingDraw standing = standing(battery, draw);
         EnergyBudget budget = inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
-        BankNeed need = bankNeed(voltage, inverter, budget);
+        BankNeed need = bankNeed(voltage, battery.chemistry(), inverter, budget);
         BankFit bank = BankFit.of(need, battery, brief.policy().bank());
         while (bank.fits()) {
             BankLayout layout = Objects.requireNonNull(bank.layout());
@@ -174,18 +176,25 @@ final class EveryCombination {
         return Power.watts(brief.bank().heatLoss().wattsPerKelvin() * kelvins);
     }
 
-    private BankNeed bankNeed(Voltage voltage, @Nullable InverterFit inverter, EnergyBudget budget) {
+    private BankNeed bankNeed(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
         Power surge = budget.dcPeak();
+        BankNeedBuilder need = BankNeedBuilder.builder();
         if (inverter != null) {
+            Voltage drop = chemistry
+                    .trueNominal(voltage)
+                    .times(brief.policy().wiring().bankDrop().fraction());
+            need.cutOffVoltage(inverter.inverter().lowestInput())
+                    .cableResistance(Resistance.ohms(Math.min(
+                            1, drop.volts() / inverter.currentAtRating().amperes())));
             continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
             surge = surge.plus(budget.peak()
                     .surge()
                     .dividedBy(inverter.inverter().fullLoadEfficiency().fraction()));
         }
-        return BankNeedBuilder.builder()
-                .dailyEnergy(budget.heaviestMonth().dailyEnergy())
+        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
                 .worstDailyEnergy(run.worstDailyEnergy())
                 .nominalVoltage(voltage)
                 .lowest(lowest)
@@ -230,6 +239,7 @@ final class EveryCombination {
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
                 .maximumChargeCurrent(bank.maximumChargeCurrent())
+                .dcLoadCurrent(loads.budget().dcPeak().dividedBy(bank.disconnectVoltage()))
                 .functions(brief.wishes().controllerFunctions())
                 .build();
     }
@@ -245,23 +255,25 @@ final class EveryCombination {
                 ModuleYield.tracking(output, brief.site(), sunshine, policy.withChargerEfficiency(Ratio.ONE));
         ArraySize tracking = ArraySize.of(need, tracked, policy);
         int direct = tracking.modules();
+        Energy directYearly = null;
         Voltage group = module.nominalGroup();
         if (group != null) {
             Voltage trueNominal = chemistry.trueNominal(voltage);
             Voltage charging =
                     trueNominal.plus(settings(voltage, chemistry).absorption()).dividedBy(2);
             int series = (int) Math.max(1, Math.rint(voltage.dividedBy(group)));
-            direct = ArraySize.of(
-                            need,
-                            ModuleYield.direct(output, series, trueNominal, charging, brief.site(), sunshine, policy),
-                            policy)
-                    .modules();
+            ModuleYield passedOn =
+                    ModuleYield.direct(output, series, trueNominal, charging, brief.site(), sunshine, policy);
+            direct = ArraySize.of(need, passedOn, policy).modules();
+            directYearly = passedOn.yearly();
         }
         return new ArrayOffer(
                 ModuleExtremes.of(module, brief.site(), policy),
                 tracking.exactModules(),
                 direct,
                 policy.whenNew(),
-                sunshine);
+                sunshine,
+                tracked.yearly(),
+                directYearly);
     }
 }

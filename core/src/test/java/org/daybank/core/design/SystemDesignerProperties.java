@@ -49,7 +49,9 @@ class SystemDesignerProperties {
                         Arbitraries.doubles().between(1, 5))
                 .as((volts, chemistry, scale, days) -> LarkspurRidge.BRIEF
                         .withLoads(scaled(scale))
-                        .withWishes(new Wishes(Voltage.volts(volts), List.of(chemistry), null, null, null))
+                        .withWishes(Wishes.none()
+                                .withNominalVoltage(Voltage.volts(volts))
+                                .withChemistries(List.of(chemistry)))
                         .withPolicy(autonomy(days)));
     }
 

@@ -82,7 +82,7 @@ class SystemDesignerTest {
     @Test
     void aBankIndoorsNeedsNoHeater() {
         SystemDesign design = design(LarkspurRidge.BRIEF
-                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null))
+                .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                 .withBank(new BankHousing(BankLocation.INDOORS, null, null, null)));
 
         // the room gets down to 15 °C, where lithium delivers 0.95 + 0.05 · 5/15 = 0.966667
@@ -101,7 +101,7 @@ class SystemDesignerTest {
     @Test
     void aHeaterIndoorsWarmsFromWhatTheRoomIs() {
         SystemDesign design = design(LarkspurRidge.BRIEF
-                .withWishes(new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null))
+                .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                 .withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(-2), null, null)));
 
         assertThat(SystemDesign.part(design.bank()).heated()).isTrue();
@@ -117,7 +117,7 @@ class SystemDesignerTest {
     void wishesForAChemistry() {
         for (Chemistry chemistry : Chemistry.values()) {
             SystemDesign design =
-                    design(LarkspurRidge.BRIEF.withWishes(new Wishes(null, List.of(chemistry), null, null, null)));
+                    design(LarkspurRidge.BRIEF.withWishes(Wishes.none().withChemistries(List.of(chemistry))));
 
             assertThat(design.complete()).as("%s", chemistry).isTrue();
             assertThat(SystemDesign.part(SystemDesign.part(design.bank()).layout())
@@ -131,14 +131,14 @@ class SystemDesignerTest {
 
     @Test
     void wishesForAVoltage() {
-        SystemDesign small = design(dcOnly().withWishes(new Wishes(Voltage.volts(24), null, null, null, null)));
+        SystemDesign small = design(dcOnly().withWishes(Wishes.none().withNominalVoltage(Voltage.volts(24))));
         assertThat(small.complete()).isTrue();
         assertThat(SystemDesign.part(small.nominalVoltage()).voltage()).isEqualTo(Voltage.volts(24));
         assertThat(SystemDesign.part(small.nominalVoltage()).passedOver()).isEmpty();
 
         // the pump's start at 24 V draws too much from the bank: a brief that insists gets the reason
         SystemDesign refused =
-                design(LarkspurRidge.BRIEF.withWishes(new Wishes(Voltage.volts(24), null, null, null, null)));
+                design(LarkspurRidge.BRIEF.withWishes(Wishes.none().withNominalVoltage(Voltage.volts(24))));
         assertThat(refused.complete()).isFalse();
         assertThat(refused.missing())
                 .extracting(NominalVoltage.PassedOver::voltage)
@@ -148,8 +148,9 @@ class SystemDesignerTest {
 
     @Test
     void wishesForFunctions() {
-        SystemDesign design = design(LarkspurRidge.BRIEF.withWishes(new Wishes(
-                null, null, List.of(ControllerFunction.GENERATOR_START), List.of(InverterFunction.CHARGER), null)));
+        SystemDesign design = design(LarkspurRidge.BRIEF.withWishes(Wishes.none()
+                .withControllerFunctions(List.of(ControllerFunction.GENERATOR_START))
+                .withInverterFunctions(List.of(InverterFunction.CHARGER))));
 
         assertThat(SystemDesign.part(design.charger()).controller().functions())
                 .contains(ControllerFunction.GENERATOR_START);
@@ -354,8 +355,9 @@ class SystemDesignerTest {
         SystemDesign design = SystemDesigner.design(
                 LarkspurRidge.BRIEF
                         .withLoads(List.of(tender))
-                        .withWishes(new Wishes(
-                                Voltage.volts(24), List.of(Chemistry.VENTED_LEAD_ACID), List.of(), List.of(), null)),
+                        .withWishes(Wishes.none()
+                                .withNominalVoltage(Voltage.volts(24))
+                                .withChemistries(List.of(Chemistry.VENTED_LEAD_ACID))),
                 Catalog.sample());
 
         assertThat(design.checks())

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Month;
 import java.util.List;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.junit.jupiter.api.Test;
 
@@ -69,6 +70,35 @@ class PeakLoadTest {
         // power factor volt-amperes add up, 5000 + 2000 + 1500 + 3000
         assertThat(peak.surge().watts()).isCloseTo(4600, within(1e-9));
         assertThat(peak.surgeApparent().voltAmperes()).isCloseTo(11_500, within(1e-6));
+    }
+
+    @Test
+    void hourByHourTheMonthThatAsksTheMost() {
+        Load lamp = Loads.named("lamp", Supply.AC, 40)
+                .count(2)
+                .windows(List.of(TimeWindow.parse("22:30-01:00")))
+                .build();
+        Load winter = Loads.named("fan of a stove", Supply.AC, 50)
+                .windows(List.of(TimeWindow.parse("23:00-24:00")))
+                .monthsOfUse(List.of(Month.JANUARY))
+                .build();
+        Load summer = Loads.named("fan", Supply.AC, 70)
+                .windows(List.of(TimeWindow.parse("12:00-24:00")))
+                .monthsOfUse(List.of(Month.JULY))
+                .build();
+        Load direct = Loads.dc(500).hoursPerDay(24.0).build();
+
+        // at 23 h in January 80 + 50 W, in July 80 + 70 W; from 12 h the fan alone; after midnight the lamps; DC does
+        // not count
+        List<Double> hours = PeakLoad.hourly(List.of(lamp, winter, summer, direct)).stream()
+                .map(Power::watts)
+                .toList();
+        assertThat(hours).hasSize(24);
+        assertThat(hours.get(23)).isEqualTo(150);
+        assertThat(hours.get(22)).isEqualTo(150);
+        assertThat(hours.get(12)).isEqualTo(70);
+        assertThat(hours.get(0)).isEqualTo(80);
+        assertThat(hours.get(1)).isZero();
     }
 
     @Test

@@ -70,6 +70,11 @@ final class Ask {
     double dailyDepthLithium;
     double surgeRateLeadAcid;
     double surgeRateLithium;
+    double parallelLeadAcid;
+    double parallelLithium;
+    double resistanceFactor;
+    double bankDrop;
+    double diversionFactor;
     double endOfLifeFraction;
     boolean wornBankCarriesAutonomy;
     double designMargin;

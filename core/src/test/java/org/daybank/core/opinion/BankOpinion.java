@@ -13,8 +13,9 @@ import java.util.TreeMap;
 
 /** A bank by the logic of IEEE 1013: temperature first, then capacity, then whole strings of one battery. */
 final class BankOpinion {
-    /** What the bank must do: Wh a day, W. */
-    record Need(double daily, double worst, double running, double continuous, double surge) {}
+    /** What the bank must do: Wh a day, W; the inverter's cut-off in V, zero without one; the cable's resistance in V of the bank's for each A. */
+    record Need(
+            double daily, double worst, double running, double continuous, double surge, double cutOff, double drop) {}
 
     /** One battery laid out; Ah, V, A. */
     static final class Bank {
@@ -37,8 +38,9 @@ final class BankOpinion {
             return series * parallel;
         }
 
-        double mostChargeAmps() {
-            return parallel * battery.chargeAmps();
+        /** Charging current that so many strings take. */
+        double mostChargeAmps(Ask ask, int strings) {
+            return battery.chargeAmps() * (1 + share(ask, battery) * (strings - 1));
         }
 
         double disconnect() {
@@ -124,14 +126,33 @@ final class BankOpinion {
                 need.running == 0 ? battery.ampHoursByHours().lastEntry().getValue() : capacity(battery, bank.hours);
         bank.exactStrings = bank.required / each;
         double strings = max(1, ceil(bank.exactStrings));
-        strings = max(strings, ceil(need.continuous / bank.disconnect() / battery.dischargeAmps()));
-        strings = max(strings, ceil(need.surge / bank.disconnect() / battery.peakAmps()));
+        strings = max(strings, carrying(ask, battery, need.continuous / bank.disconnect() / battery.dischargeAmps()));
+        strings = max(strings, carrying(ask, battery, need.surge / bank.disconnect() / battery.peakAmps()));
         if (bank.heated) {
             double watts = ask.heatLoss * (ask.heaterSetPoint - lowest(ask));
             strings = max(strings, ceil(watts / battery.heater() / bank.series));
         }
+        if (need.cutOff > 0) {
+            // U₀ − I·(R_b·series/strings·f + R_c) ≥ U_cut
+            double amps = need.surge / need.cutOff;
+            double spare = bank.trueNominal - need.cutOff - amps * min(1, need.drop * bank.trueNominal);
+            if (spare <= 0) {
+                return false;
+            }
+            strings = max(strings, ceil(amps * battery.ohms() * bank.series * ask.resistanceFactor / spare));
+        }
         bank.parallel = (int) strings;
         return strings <= battery.mostInParallel();
+    }
+
+    /** Share of its own current that a string adds to the first. */
+    private static double share(Ask ask, Goods.Battery battery) {
+        return battery.cells().lithium() ? ask.parallelLithium : ask.parallelLeadAcid;
+    }
+
+    /** Strings that carry so many times the current of one. */
+    private static double carrying(Ask ask, Goods.Battery battery, double times) {
+        return 1 + ceil((times - 1) / share(ask, battery));
     }
 
     /** Ah at a discharge time: log-log between the points, never more than the slowest, Peukert below the fastest. */

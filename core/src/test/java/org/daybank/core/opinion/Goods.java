@@ -44,8 +44,10 @@ final class Goods {
             String kind,
             List<Double> busVolts,
             double maximumVolts,
+            double minimumVolts,
             double headroom,
             double inputAmps,
+            double inputWatts,
             double outputAmps,
             double efficiency,
             double selfWatts,
@@ -53,6 +55,7 @@ final class Goods {
             double fullOutputUpTo,
             double derating,
             int mostInParallel,
+            double loadAmps,
             List<String> functions,
             long price) {}
 

@@ -85,6 +85,10 @@ final class Plain {
         ask.dailyDepthLithium = bank.dailyDepthOfDischarge().lithium().fraction();
         ask.surgeRateLeadAcid = bank.surgeRate().leadAcid().fraction();
         ask.surgeRateLithium = bank.surgeRate().lithium().fraction();
+        ask.parallelLeadAcid = bank.parallelFactor().leadAcid().fraction();
+        ask.parallelLithium = bank.parallelFactor().lithium().fraction();
+        ask.resistanceFactor = bank.resistanceFactor().fraction();
+        ask.bankDrop = brief.policy().wiring().bankDrop().fraction();
         ask.endOfLifeFraction = bank.endOfLifeFraction().fraction();
         ask.wornBankCarriesAutonomy = bank.wornBankCarriesAutonomy();
         ask.designMargin = bank.designMargin().fraction();
@@ -104,6 +108,7 @@ final class Plain {
         ChargerPolicy charger = brief.policy().charger();
         ask.openCircuitReserve = charger.openCircuitReserve().fraction();
         ask.shortCircuitFactor = charger.shortCircuitFactor().fraction();
+        ask.diversionFactor = charger.diversionFactor().fraction();
         ask.clippingLimit = charger.clippingLimit().fraction();
         ask.inverterMargin = brief.policy().inverter().margin().fraction();
         ask.voltageTolerance = brief.policy().inverter().voltageTolerance().fraction();
@@ -224,13 +229,16 @@ final class Plain {
     }
 
     private static Goods.Controller controller(ChargeController controller) {
+        var inputPower = controller.maximumInputPower();
         return new Goods.Controller(
                 controller.model(),
                 camel(controller.kind()),
                 controller.busVoltages().stream().map(Voltage::volts).toList(),
                 controller.maximumInputVoltage().volts(),
+                controller.minimumInputVoltage().volts(),
                 controller.headroom().volts(),
                 controller.maximumInputCurrent().amperes(),
+                inputPower == null ? Double.POSITIVE_INFINITY : inputPower.watts(),
                 controller.outputCurrent().amperes(),
                 controller.efficiency().fraction(),
                 controller.selfConsumption().watts(),
@@ -238,6 +246,7 @@ final class Plain {
                 controller.fullOutputUpTo().celsius(),
                 controller.derating().perKelvin(),
                 controller.mostInParallel(),
+                controller.loadOutputCurrent().amperes(),
                 names(controller.functions()),
                 controller.price().minorUnits());
     }

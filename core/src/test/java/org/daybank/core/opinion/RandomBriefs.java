@@ -250,8 +250,15 @@ final class RandomBriefs {
         return new Wishes(
                 odds(0.8) ? null : Voltage.volts(12 << dice.nextInt(3)),
                 chemistries == null ? null : chemistries.stream().distinct().toList(),
-                odds(0.9) ? null : List.of(odds(0.5) ? ControllerFunction.DISPLAY : ControllerFunction.LOAD_OUTPUT),
+                odds(0.8)
+                        ? null
+                        : List.of(pick(new ControllerFunction[] {
+                            ControllerFunction.DISPLAY,
+                            ControllerFunction.LOAD_OUTPUT,
+                            ControllerFunction.DIVERSION_CONTROL
+                        })),
                 odds(0.9) ? null : List.of(odds(0.5) ? InverterFunction.REMOTE_PANEL : InverterFunction.CHARGER),
+                null,
                 null);
     }
 
@@ -266,6 +273,9 @@ final class RandomBriefs {
                 new RatioByFamily(Ratio.of(between(0.4, 0.8)), Ratio.of(between(0.7, 0.9))),
                 new RatioByFamily(Ratio.of(between(0.15, 0.3)), Ratio.of(between(0.5, 0.9))),
                 new RatioByFamily(Ratio.of(between(0.5, 2)), Ratio.of(between(0.5, 2))),
+                new RatioByFamily(Ratio.of(between(0.9, 1)), Ratio.of(between(0.8, 1))),
+                3,
+                Ratio.of(between(1, 4)),
                 Ratio.of(between(0.7, 0.8)),
                 odds(0.3),
                 Ratio.of(between(0, 0.25)));
@@ -289,7 +299,11 @@ final class RandomBriefs {
                 .withCharge(charge)
                 .withSun(sun)
                 .withArray(array)
-                .withCharger(new ChargerPolicy(Ratio.of(between(0, 0.05)), Ratio.of(1.25), Ratio.of(between(0, 0.05))))
+                .withCharger(new ChargerPolicy(
+                        Ratio.of(between(0, 0.05)),
+                        Ratio.of(1.25),
+                        Ratio.of(between(0, 0.05)),
+                        Ratio.of(between(1.1, 2))))
                 .withInverter(InverterPolicy.standard().withMargin(Ratio.of(between(0.1, 0.5))))
                 .withSystem(SystemPolicy.standard()
                         .withSimulatedYears(0)

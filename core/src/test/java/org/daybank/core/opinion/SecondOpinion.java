@@ -164,7 +164,8 @@ final class SecondOpinion {
                                     cells.energyEfficiency()),
                             YieldOpinion.modules(
                                     ask, sized.months, passedOn[module], bank.trueNominal, cells.chargeEfficiency()),
-                            strings * battery.chargeAmps()),
+                            bank.mostChargeAmps(ask, strings),
+                            peak.dcWatts / bank.disconnect()),
                     lessThan - others);
             if (array == null) {
                 return null;
@@ -211,7 +212,7 @@ final class SecondOpinion {
                 List<LoadOpinion.Month> all = months.computeIfAbsent(
                         List.of(bank.heated, controllerWatts),
                         any -> List.of(withOwnDraw(loads, bank, controllerWatts)));
-                boolean fits = BankOpinion.size(ask, bank, need(inverter, curve, all));
+                boolean fits = BankOpinion.size(ask, bank, need(inverter, inverters, curve, all));
                 return new Sized(fits ? bank : null, all);
             });
         }
@@ -230,7 +231,8 @@ final class SecondOpinion {
     }
 
     /** At the bank's terminals; the running power is that of the month with the worst run. */
-    BankOpinion.Need need(Goods.Inverter inverter, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
+    BankOpinion.Need need(
+            Goods.Inverter inverter, int inverters, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
         double daily = 0;
         double worst = 0;
         double running = 0;
@@ -244,6 +246,11 @@ final class SecondOpinion {
                 worst,
                 running,
                 curve.draw(peak.watts) + peak.dcWatts,
-                (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts);
+                (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts,
+                inverter == null ? 0 : inverter.lowestVolts(),
+                inverter == null
+                        ? 0
+                        : ask.bankDrop
+                                / (inverters * inverter.watts() / inverter.fullEfficiency() / inverter.lowestVolts()));
     }
 }

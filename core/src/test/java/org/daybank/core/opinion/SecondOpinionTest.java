@@ -175,7 +175,8 @@ class SecondOpinionTest {
                 .as("what the controllers draw is counted in brief %s", c.number)
                 .isGreaterThanOrEqualTo(controller.selfWatts() * charger.count() * (1 - SAME) - SAME);
         budget(c, own);
-        BankOpinion.size(c.ask, bank, c.opinion.need(inverter, curve, List.of(own)));
+        BankOpinion.size(
+                c.ask, bank, c.opinion.need(inverter, chosen == null ? 0 : chosen.count(), curve, List.of(own)));
         bank(c, bank);
         array(c, own, bank, controller);
     }
@@ -219,7 +220,7 @@ class SecondOpinionTest {
         assertThat(layout.parallel())
                 .as("strings in brief %s", c.number)
                 .isGreaterThanOrEqualTo(own.parallel)
-                .matches(strings -> strings == own.parallel || (strings - 1) * own.battery.chargeAmps() < current);
+                .matches(strings -> strings == own.parallel || own.mostChargeAmps(c.ask, strings - 1) < current);
     }
 
     private static void array(Case c, LoadOpinion.Month[] own, BankOpinion.Bank bank, Goods.Controller controller) {

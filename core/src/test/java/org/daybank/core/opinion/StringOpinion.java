@@ -15,7 +15,12 @@ final class StringOpinion {
 
     /** What must be known of bank and need; what is passed on is of single modules at the bank's whole voltage. */
     record Case(
-            double busVolts, BankOpinion.Bank bank, double exactModules, double exactPassedOn, double mostChargeAmps) {}
+            double busVolts,
+            BankOpinion.Bank bank,
+            double exactModules,
+            double exactPassedOn,
+            double mostChargeAmps,
+            double dcLoadAmps) {}
 
     /** The cheapest array on this controller; null when whatever the layout it breaks a rule or is too dear. */
     static Array cheapest(
@@ -23,6 +28,7 @@ final class StringOpinion {
         boolean suits = controller.busVolts().contains(c.busVolts)
                 && controller.chemistries().contains(c.bank.battery.cells().chemistry())
                 && controller.functions().containsAll(ask.controllerFunctions)
+                && !(ask.controllerFunctions.contains("loadOutput") && c.dcLoadAmps > controller.loadAmps())
                 && !controller.kind().equals("shunt");
         Array best = null;
         long bound = lessThan;
@@ -46,12 +52,14 @@ final class StringOpinion {
         double cold = series * YieldOpinion.coldestOpenCircuit(ask, module);
         double hot = series * YieldOpinion.hottestMaximumPower(ask, module);
         boolean works = hot >= c.bank.chargingWhenHot(ask) + controller.headroom();
+        boolean wakes = hot >= controller.minimumVolts();
         boolean survives =
                 cold <= controller.maximumVolts() * (1 - ask.openCircuitReserve) && cold <= module.systemVoltage();
         return survives
+                && wakes
                 && switch (controller.kind()) {
                     case "pwm" -> series * module.nominalGroup() == c.busVolts && works;
-                    case "stepUpMppt" -> cold <= c.bank.trueNominal;
+                    case "stepUpMppt" -> cold <= c.bank.disconnect();
                     default -> works;
                 };
     }
@@ -80,7 +88,10 @@ final class StringOpinion {
         double output = controller.outputAmps() * max(0, 1 + controller.derating() * heat);
         double input = fullest * module.isc() * (1 + module.bifacialGain()) * ask.shortCircuitFactor;
         double limit = passesOn ? min(controller.inputAmps(), output) : controller.inputAmps();
-        boolean stands = input <= limit;
+        boolean stands = input <= limit && fullest * series * module.power() <= controller.inputWatts();
+        if (ask.controllerFunctions.contains("diversionControl")) {
+            stands &= fullest * series * module.power() * ask.diversionFactor / c.bank.chargingWhenHot(ask) <= output;
+        }
         double whenNew = ask.soiling * ask.mismatch * ask.arrayWiring;
         double amps;
         if (passesOn) {

@@ -1,0 +1,54 @@
+package org.daybank.api.request;
+
+import org.daybank.api.wire.Inline;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankUse;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.bank.BatteryLife;
+import org.daybank.core.bank.LifePolicy;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Checks;
+
+/**
+ * How long does a bank last, and what does a kilowatt-hour out of it cost?
+ *
+ * @param battery its data sheet, with its cycle life, its calendar life or both
+ * @param nominalVoltage what the bus is called
+ * @param parallel strings in parallel
+ * @param use what the bank goes through in a year
+ * @param policy what is assumed
+ */
+public record BatteryLifeRequest(
+        Battery battery,
+        Voltage nominalVoltage,
+        int parallel,
+        @Inline BankUse use,
+        LifePolicy policy) {
+    private static final int MOST = 64;
+
+    /** Refuses what is missing, and a battery that makes no such bank or says nothing of its life. */
+    public BatteryLifeRequest {
+        new Checks()
+                .required("battery", battery)
+                .required("nominalVoltage", nominalVoltage)
+                .within("parallel", parallel, 1, MOST)
+                .that(
+                        battery == null || nominalVoltage == null || battery.seriesFor(nominalVoltage) > 0,
+                        "nominalVoltage",
+                        "inconsistent",
+                        () -> "no whole number of %s batteries makes %s"
+                                .formatted(battery.nominalVoltage(), nominalVoltage))
+                .that(
+                        battery == null || battery.cycleLife() != null || battery.calendarLife() != null,
+                        "battery/cycleLife",
+                        "missing",
+                        "the battery needs its cycleLife (as in '0.2: 3000; 0.5: 1200'), its calendarLife (as in '10 a') or both")
+                .done();
+    }
+
+    /** Asks the library. */
+    public BatteryLife answer() {
+        BankLayout bank = BankLayout.of(battery, nominalVoltage, battery.seriesFor(nominalVoltage), parallel);
+        return BatteryLife.of(bank, use, policy).orElseThrow();
+    }
+}

@@ -1,0 +1,70 @@
+package org.daybank.core.bank;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
+import org.daybank.core.working.Checks;
+
+/**
+ * The most that cells may be charged with from a temperature on, in steps as a data sheet lists them. Whether they may be
+ * charged at all in the cold, the coldest charging temperature of the battery says.
+ *
+ * @param steps coldest first
+ */
+public record ChargeRateSteps(List<Step> steps) {
+    private static final Ratio MOST = Ratio.of(10);
+
+    /**
+     * One step.
+     *
+     * @param from coldest temperature of the cells at which it holds
+     * @param rate charging current in multiples of the rated capacity for each hour, from 0 to 10
+     */
+    public record Step(Temperature from, Ratio rate) {}
+
+    /**
+     * Keeps a copy, coldest first.
+     *
+     * @throws org.daybank.core.working.InvalidInput when there is no step, a rate is out of range, or two steps begin at one
+     *     temperature
+     */
+    public ChargeRateSteps {
+        Checks checks = new Checks().notEmpty("steps", steps);
+        for (int i = 0; i < steps.size(); i++) {
+            checks.within("steps/" + i + "/rate", steps.get(i).rate(), Ratio.ZERO, MOST);
+        }
+        checks.that(
+                        steps.stream().map(Step::from).distinct().count() == steps.size(),
+                        "steps",
+                        "inconsistent",
+                        "steps must each begin at a temperature of their own")
+                .done();
+        steps = steps.stream().sorted(Comparator.comparing(Step::from)).toList();
+    }
+
+    /** Reads steps written as {@code "0 Cel: 0.1; 5 Cel: 0.3; 15 Cel: 0.5"}. */
+    public static ChargeRateSteps parse(CharSequence text) {
+        return new ChargeRateSteps(Arrays.stream(text.toString().split(";", -1))
+                .map(step -> step.split(":", 2))
+                .map(pair -> new Step(Temperature.parse(pair[0]), Ratio.parse(pair.length < 2 ? "" : pair[1])))
+                .toList());
+    }
+
+    /** The rate at a temperature: that of the warmest step begun, below all of them that of the coldest. */
+    public Ratio at(Temperature cells) {
+        Ratio rate = steps.get(0).rate();
+        for (Step step : steps) {
+            rate = step.from().compareTo(cells) <= 0 ? step.rate() : rate;
+        }
+        return rate;
+    }
+
+    @Override
+    public String toString() {
+        return String.join(
+                "; ",
+                steps.stream().map(step -> step.from() + ": " + step.rate()).toList());
+    }
+}

@@ -1,0 +1,349 @@
+package org.daybank.core.charger;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.core.array.ChargePath;
+import org.daybank.core.array.ModuleExtremes;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Irradiance;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Sentence;
+
+/** The rules for one controller, module and need. */
+record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController controller, ChargerPolicy policy) {
+
+    private boolean direct() {
+        return controller.kind().path() == ChargePath.DIRECT;
+    }
+
+    private ModuleExtremes extremes() {
+        return offer.extremes();
+    }
+
+    private Voltage inputLimit() {
+        return controller
+                .maximumInputVoltage()
+                .times(policy.openCircuitReserve().complement());
+    }
+
+    private Voltage operatingLimit() {
+        return need.chargingVoltage().plus(controller.headroom());
+    }
+
+    /** The shortest string that works in the hottest sun; on the direct path the one the module's group says. */
+    int leastInSeries() {
+        Voltage group = offer.module().nominalGroup();
+        if (direct() && group != null) {
+            return (int) Math.max(1, Math.rint(need.nominalVoltage().dividedBy(group)));
+        }
+        Voltage least = controller.kind() == ControllerKind.STEP_UP_MPPT
+                        || controller.minimumInputVoltage().compareTo(operatingLimit()) > 0
+                ? controller.minimumInputVoltage()
+                : operatingLimit();
+        return (int) Math.max(1, Math.ceil(least.dividedBy(extremes().hottestMaximumPower()) - 1e-12));
+    }
+
+    /** The longest string that neither the controller nor the module's insulation refuses on the coldest morning. */
+    int mostInSeries() {
+        if (direct()) {
+            return leastInSeries();
+        }
+        Voltage limit = inputLimit().compareTo(offer.module().systemVoltage()) < 0
+                ? inputLimit()
+                : offer.module().systemVoltage();
+        return (int) Math.floor(limit.dividedBy(extremes().coldestOpenCircuit()) + 1e-12);
+    }
+
+    ChargerFit judge(int series) {
+        int modules = Math.max(1, offer.modulesFor(controller));
+        int strings = (modules + series - 1) / series;
+        int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
+        ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);
+        List<Finding> limits = new ArrayList<>();
+        judgeBank(limits);
+        judgeStrings(layout, limits);
+        judgeCurrents(layout, count, limits);
+        judgeFunctions(layout, limits);
+        Ratio clipping = clipping(layout);
+        Energy offered = offer.yearlyThrough(controller).times(layout.modules());
+        Energy clipped = offered.times(clipping);
+        Energy own = controller.selfConsumption().times(count).times(TimeSpan.years(1));
+        return new ChargerFit(
+                controller.model(),
+                controller,
+                count,
+                layout,
+                charging(layout, need.trueNominal()),
+                charging(layout, need.chargingVoltage()),
+                clipping,
+                clipped,
+                own,
+                offered.minus(clipped).minus(own),
+                null,
+                need.functions().contains(ControllerFunction.DIVERSION_CONTROL) ? diverted(layout.power()) : null,
+                controller.price().times(count),
+                limits);
+    }
+
+    /** Strings that one controller takes by input current, input power, diversion and clipping; at least one. */
+    private int stringsOnOne(int series) {
+        double most = inputCurrentLimit().dividedBy(shortCircuit(1));
+        Power inputPower = controller.maximumInputPower();
+        if (inputPower != null) {
+            most = Math.min(most, inputPower.dividedBy(rated(1, series)));
+        }
+        if (asked(ControllerFunction.DIVERSION_CONTROL)) {
+            most = Math.min(
+                    most,
+                    controller
+                            .outputCurrentIn(need.hottestAir())
+                            .dividedBy(diverted(rated(1, series)).current()));
+        }
+        int strings = (int) Math.max(1, Math.floor(most + 1e-12));
+        while (strings > 1
+                && !direct()
+                && clipping(ArrayLayout.shared(offer.module(), series, strings, 1))
+                                .compareTo(policy.clippingLimit())
+                        > 0) {
+            strings--;
+        }
+        return strings;
+    }
+
+    /** What may come in: on the direct path it goes straight through, so the output's rating in the heat counts too. */
+    private Current inputCurrentLimit() {
+        Current output = controller.outputCurrentIn(need.hottestAir());
+        Current input = controller.maximumInputCurrent();
+        return direct() && output.compareTo(input) < 0 ? output : input;
+    }
+
+    /** Short-circuit current to reckon with, brighter sun and light on the back included. */
+    private Current shortCircuit(int strings) {
+        return offer.module()
+                .shortCircuitCurrent()
+                .times(offer.module().bifacialGain().onePlus())
+                .times(policy.shortCircuitFactor())
+                .times(strings);
+    }
+
+    /** Rated power of the strings on one controller. */
+    private Power rated(int strings, int series) {
+        return offer.module().power().times(strings * series);
+    }
+
+    /** What comes out in full sun, light on the back included as in the yield. */
+    private Power fullSun(int strings, int series) {
+        return rated(strings, series)
+                .times(offer.module().bifacialGain().onePlus())
+                .times(offer.whenNew())
+                .times(controller.efficiency());
+    }
+
+    /** Share of the year's energy over what the fullest controller can give at the bank's nominal voltage. */
+    private Ratio clipping(ArrayLayout layout) {
+        if (direct()) {
+            return Ratio.ZERO;
+        }
+        Power most = controller.outputCurrentIn(need.hottestAir()).times(need.trueNominal());
+        double fullSunShare = most.dividedBy(fullSun(layout.stringsOnEach().get(0), layout.series()));
+        return offer.sunshine().shareAbove(Irradiance.wattsPerSquareMetre(1000 * fullSunShare));
+    }
+
+    private Current charging(ArrayLayout layout, Voltage bank) {
+        Current total = Current.ZERO;
+        Current rating = controller.outputCurrentIn(need.hottestAir());
+        for (int strings : layout.stringsOnEach()) {
+            Current offered = direct()
+                    ? offer.module()
+                            .maximumPowerCurrent()
+                            .times(strings)
+                            .times(offer.module().bifacialGain().onePlus())
+                            .times(offer.whenNew())
+                    : fullSun(strings, layout.series()).dividedBy(bank);
+            total = total.plus(offered.compareTo(rating) < 0 ? offered : rating);
+        }
+        return total;
+    }
+
+    private void judgeBank(List<Finding> limits) {
+        limits.add(Finding.that(
+                "busVoltage",
+                controller.busVoltages().contains(need.nominalVoltage()),
+                "The bank's nominal voltage is %s; this controller charges %s.",
+                need.nominalVoltage(),
+                controller.busVoltages()));
+        limits.add(Finding.that(
+                "chemistry",
+                controller.chemistries().contains(need.chemistry()),
+                "The bank is %s; this controller can be set up for %s.",
+                need.chemistry(),
+                controller.chemistries()));
+    }
+
+    private void judgeStrings(ArrayLayout layout, List<Finding> limits) {
+        Voltage coldest = extremes().coldestOpenCircuit(layout.series());
+        limits.add(Finding.atMost(
+                "coldestOpenCircuitVoltage",
+                coldest,
+                inputLimit(),
+                "On the coldest morning the string of %s reaches %s; this controller withstands %s after a %s reserve.",
+                layout.series(),
+                coldest,
+                inputLimit(),
+                policy.openCircuitReserve()));
+        limits.add(Finding.atMost(
+                "systemVoltage",
+                coldest,
+                offer.module().systemVoltage(),
+                "On the coldest morning the string of %s reaches %s; the modules are insulated for %s.",
+                layout.series(),
+                coldest,
+                offer.module().systemVoltage()));
+        Voltage hottest = extremes().hottestMaximumPower(layout.series());
+        boolean stepUp = controller.kind() == ControllerKind.STEP_UP_MPPT;
+        if (stepUp || controller.minimumInputVoltage().compareTo(Voltage.ZERO) > 0) {
+            limits.add(Finding.atLeast(
+                    "lowestInputVoltage",
+                    hottest,
+                    controller.minimumInputVoltage(),
+                    "In the hottest sun the string of %s falls to %s; this controller works from %s.",
+                    layout.series(),
+                    hottest,
+                    controller.minimumInputVoltage()));
+        }
+        if (stepUp) {
+            limits.add(Finding.atMost(
+                    "openCircuitBelowBank",
+                    coldest,
+                    need.lowestVoltage(),
+                    "On the coldest morning the string of %s reaches %s; a step-up controller needs it below the bank at its lowest, %s.",
+                    layout.series(),
+                    coldest,
+                    need.lowestVoltage()));
+        } else {
+            limits.add(Finding.atLeast(
+                    "hottestMaximumPowerVoltage",
+                    hottest,
+                    operatingLimit(),
+                    "In the hottest sun the string of %s falls to %s; charging takes %s.",
+                    layout.series(),
+                    hottest,
+                    operatingLimit()));
+        }
+        if (direct()) {
+            Voltage group = offer.module().nominalGroup();
+            boolean whole = group != null
+                    && layout.series() * group.volts() == need.nominalVoltage().volts();
+            limits.add(
+                    group == null
+                            ? Finding.that(
+                                    "moduleGroup",
+                                    false,
+                                    "The module belongs to no 12 V or 24 V group: at the bank's own voltage much of its power is lost.")
+                            : Finding.that(
+                                    "moduleGroup",
+                                    whole,
+                                    "Modules of the %s group in strings of %s on a %s bank.",
+                                    group,
+                                    layout.series(),
+                                    need.nominalVoltage()));
+        }
+    }
+
+    private void judgeCurrents(ArrayLayout layout, int count, List<Finding> limits) {
+        Current input = shortCircuit(layout.stringsOnEach().get(0));
+        Current inputLimit = inputCurrentLimit();
+        limits.add(Finding.atMost(
+                "inputCurrent",
+                input,
+                inputLimit,
+                controller.kind() == ControllerKind.SHUNT
+                        ? "Strings on the fullest controller: %s. When the bank is full it shorts them and carries %s, bright sun reckoned in; it takes %s."
+                        : "Strings on the fullest controller: %s. They bring %s, bright sun reckoned in; it takes %s.",
+                layout.stringsOnEach().get(0),
+                input,
+                inputLimit));
+        Power inputPower = controller.maximumInputPower();
+        if (inputPower != null) {
+            Power connected = rated(layout.stringsOnEach().get(0), layout.series());
+            limits.add(Finding.atMost(
+                    "inputPower",
+                    connected,
+                    inputPower,
+                    "Strings on the fullest controller: %s, rated %s; it may be connected to %s.",
+                    layout.stringsOnEach().get(0),
+                    connected,
+                    inputPower));
+        }
+        Ratio clipping = clipping(layout);
+        limits.add(new Finding(
+                "clipping",
+                clipping.compareTo(policy.clippingLimit()) <= 0,
+                null,
+                null,
+                Ratio.of(policy.clippingLimit().fraction() - clipping.fraction()),
+                Sentence.of(
+                        "With its output full it loses %s of the year's energy; %s is accepted.",
+                        clipping, policy.clippingLimit())));
+        limits.add(Finding.that(
+                "controllersInParallel",
+                count <= controller.mostInParallel(),
+                "The array takes %s of them; at most %s may charge one bank together.",
+                count,
+                controller.mostInParallel()));
+        Current charging = charging(layout, need.trueNominal());
+        limits.add(Finding.atMost(
+                "bankChargeCurrent",
+                charging,
+                need.maximumChargeCurrent(),
+                "In full sun %s flow into the bank; it takes %s.",
+                charging,
+                need.maximumChargeCurrent()));
+    }
+
+    private void judgeFunctions(ArrayLayout layout, List<Finding> limits) {
+        for (ControllerFunction function : need.functions()) {
+            limits.add(Finding.that(
+                    "function",
+                    controller.functions().contains(function),
+                    "Asked for: %s; this controller has: %s.",
+                    function,
+                    controller.functions().isEmpty() ? "nothing besides charging" : controller.functions()));
+        }
+        if (asked(ControllerFunction.LOAD_OUTPUT)) {
+            limits.add(Finding.atMost(
+                    "loadOutputCurrent",
+                    need.dcLoadCurrent(),
+                    controller.loadOutputCurrent(),
+                    "The DC loads draw %s while they run; the load output carries %s and switches them off at low voltage.",
+                    need.dcLoadCurrent(),
+                    controller.loadOutputCurrent()));
+        }
+        if (asked(ControllerFunction.DIVERSION_CONTROL)) {
+            Current diverted = diverted(rated(layout.stringsOnEach().get(0), layout.series()))
+                    .current();
+            Current rating = controller.outputCurrentIn(need.hottestAir());
+            limits.add(Finding.atMost(
+                    "diversionCurrent",
+                    diverted,
+                    rating,
+                    "The diversion load for the strings on the fullest controller draws %s; the controller switches %s.",
+                    diverted,
+                    rating));
+        }
+    }
+
+    private Diversion diverted(Power source) {
+        return Diversion.of(source, need.chargingVoltage(), policy);
+    }
+
+    /** Whether a function is asked for and there; where it is not there, that alone is told. */
+    private boolean asked(ControllerFunction function) {
+        return need.functions().contains(function) && controller.functions().contains(function);
+    }
+}

@@ -1,0 +1,125 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Objects;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ControllerFunction;
+import org.daybank.core.charger.Diversion;
+import org.daybank.core.inverter.InverterFit;
+import org.daybank.core.load.Load;
+import org.daybank.core.load.LoadBuilder;
+import org.daybank.core.load.Supply;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** What a whole design asks of its parts beyond what each step asks alone. */
+class PartsOfADesignTest {
+    private static final Catalog SAMPLE = Catalog.sample();
+
+    private static final Load LANTERNS = LoadBuilder.builder()
+            .name("lanterns")
+            .supply(Supply.DC)
+            .power(Power.watts(120))
+            .hoursPerDay(2.0)
+            .build();
+
+    private static SystemDesign lanternsWith(ControllerFunction function) {
+        DesignPolicy policy = LarkspurRidge.BRIEF.policy();
+        return SystemDesigner.design(
+                LarkspurRidge.BRIEF
+                        .withLoads(List.of(LANTERNS))
+                        .withWishes(new Wishes(null, List.of(Chemistry.AGM), List.of(function), null, null, null))
+                        .withPolicy(policy.withSystem(policy.system().withSimulatedYears(0))),
+                SAMPLE);
+    }
+
+    @Test
+    void theLoadOutputCarriesTheDcLoads() {
+        SystemDesign design = lanternsWith(ControllerFunction.LOAD_OUTPUT);
+        Finding carried = SystemDesign.part(design.charger()).limits().stream()
+                .filter(limit -> limit.rule().equals("loadOutputCurrent"))
+                .findFirst()
+                .orElseThrow();
+
+        // 120 W / 0.97 / (6 · 1.9 V) = 10.852 A: an output of 10 A is too small for them
+        assertThat(Objects.requireNonNull(carried.actual()).baseValue()).isCloseTo(10.852, within(1e-3));
+        assertThat(carried.met()).isTrue();
+        assertThat(SystemDesign.part(design.controllers()).rejected())
+                .filteredOn(rejection -> rejection.product().equals("HN-P10"))
+                .flatExtracting(Rejection::broken)
+                .extracting(Finding::rule)
+                .contains("loadOutputCurrent");
+    }
+
+    @Test
+    void aDiversionLoadTakesHalfAsMuchAgainAsTheArray() {
+        SystemDesign design = lanternsWith(ControllerFunction.DIVERSION_CONTROL);
+        ChargerFit charger = SystemDesign.part(design.charger());
+        Diversion diversion = SystemDesign.part(charger.diversion());
+
+        assertThat(diversion.load().watts())
+                .isCloseTo(1.5 * charger.array().power().watts(), within(1e-9));
+        assertThat(design.cautions()).extracting(Caution::code).contains("secondChargeControl");
+        assertThat(lanternsWith(ControllerFunction.DISPLAY).cautions())
+                .extracting(Caution::code)
+                .doesNotContain("secondChargeControl");
+    }
+
+    @Test
+    void aStartLeavesTheInverterItsVoltage() {
+        SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
+        BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
+        InverterFit inverter = SystemDesign.part(design.inverter());
+        Finding sag = SystemDesign.part(design.bank()).limits().stream()
+                .filter(limit -> limit.rule().equals("surgeSag"))
+                .findFirst()
+                .orElseThrow();
+        double cutOff = inverter.inverter().lowestInput().volts();
+        double start = (design.energyBudget().peak().surge().watts()
+                                / inverter.inverter().fullLoadEfficiency().fraction()
+                        + design.energyBudget().dcPeak().watts())
+                / cutOff;
+
+        // 51.2 V less what bank and cable take: the bank half as much again as full and warm, the cable 1 % at the
+        // rating
+        double cable = 0.01 * 51.2 / inverter.currentAtRating().amperes();
+        assertThat(valueOf(sag.actual()))
+                .isCloseTo(51.2 - start * (1.5 * bank.resistance().ohms() + cable), within(1e-9));
+        assertThat(valueOf(sag.limit())).isEqualTo(cutOff);
+        assertThat(sag.met()).isTrue();
+    }
+
+    @Test
+    void coolCellsAreChargedMoreSlowly() {
+        SystemDesign design = SystemDesigner.design(
+                LarkspurRidge.BRIEF.withWishes(
+                        new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null, null)),
+                SAMPLE);
+        BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
+        Finding cold = design.checks().stream()
+                .filter(check -> check.rule().equals("coldChargeCurrent"))
+                .findFirst()
+                .orElseThrow();
+
+        // heated to 5 °C: 0.3 C of each string, those after the first nine tenths of it
+        double one = 0.3 * bank.ratedCapacity().ampereHours() / bank.parallel();
+        assertThat(valueOf(cold.limit())).isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
+        assertThat(valueOf(cold.actual()))
+                .isEqualTo(SystemDesign.part(design.charger()).chargingCurrent().amperes());
+    }
+
+    private static double valueOf(@Nullable Quantity quantity) {
+        return Objects.requireNonNull(quantity).baseValue();
+    }
+}

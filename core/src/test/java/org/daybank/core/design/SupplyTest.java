@@ -1,0 +1,104 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.catalog.StockLine;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.junit.jupiter.api.Test;
+
+/** What the customer cannot wait for is rejected with its reason, and the design is made of the rest. */
+class SupplyTest {
+    private static final Catalog SAMPLE = Catalog.sample();
+    private static final SystemDesign UNHURRIED = design(SAMPLE, null);
+    private static final BillLine BATTERY = line(UNHURRIED, "battery");
+    private static final BillLine MODULE = line(UNHURRIED, "module");
+
+    private static SystemDesign design(Catalog catalog, TimeSpan within) {
+        return SystemDesigner.design(
+                LarkspurRidge.BRIEF.withWishes(Wishes.none().withDeliveredWithin(within)), catalog);
+    }
+
+    private static BillLine line(SystemDesign design, String part) {
+        return SystemDesign.part(design.billOfMaterials()).lines().stream()
+                .filter(line -> line.part().equals(part))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Plenty of everything but of one model. */
+    private static Catalog allButOne(StockLine scarce) {
+        return stocked(model -> true, scarce);
+    }
+
+    private static Catalog stocked(Predicate<String> known, StockLine... lines) {
+        List<StockLine> stock = new ArrayList<>(List.of(lines));
+        SAMPLE.stock().stream()
+                .map(StockLine::model)
+                .filter(known)
+                .filter(model -> stock.stream().noneMatch(line -> line.model().equals(model)))
+                .forEach(model -> stock.add(new StockLine(model, 1_000, null)));
+        return new Catalog(
+                SAMPLE.modules(),
+                SAMPLE.batteries(),
+                SAMPLE.controllers(),
+                SAMPLE.inverters(),
+                SAMPLE.stringInverters(),
+                SAMPLE.microinverters(),
+                stock);
+    }
+
+    private static Finding brokenDelivery(List<Rejection> rejected, String model) {
+        return rejected.stream()
+                .filter(rejection -> rejection.product().equals(model))
+                .flatMap(rejection -> rejection.broken().stream())
+                .filter(finding -> finding.rule().equals("delivery"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void withoutTheWishNoStockIsAskedFor() {
+        StockLine none = new StockLine(BATTERY.product(), 0, null);
+        assertThat(design(allButOne(none), null).billOfMaterials()).isEqualTo(UNHURRIED.billOfMaterials());
+    }
+
+    @Test
+    void oneBatteryTooFewInStockAndAnotherIsChosen() {
+        int wanted = BATTERY.count();
+        SystemDesign enough = design(allButOne(new StockLine(BATTERY.product(), wanted, null)), TimeSpan.ZERO);
+        assertThat(line(enough, "battery").product()).isEqualTo(BATTERY.product());
+
+        SystemDesign tooFew =
+                design(allButOne(new StockLine(BATTERY.product(), wanted - 1, TimeSpan.days(9))), TimeSpan.ZERO);
+        assertThat(line(tooFew, "battery")).isNotEqualTo(BATTERY);
+        assertThat(SystemDesign.part(tooFew.billOfMaterials()).total())
+                .isGreaterThan(SystemDesign.part(UNHURRIED.billOfMaterials()).total());
+        Finding finding = brokenDelivery(SystemDesign.part(tooFew.batteries()).rejected(), BATTERY.product());
+        assertThat(finding.actual()).isEqualTo(TimeSpan.days(9));
+        assertThat(finding.limit()).isEqualTo(TimeSpan.ZERO);
+        assertThat(finding.sentence().toString())
+                .contains(BATTERY.product())
+                .contains(wanted - 1 + " are in stock")
+                .contains("9 d");
+    }
+
+    @Test
+    void whatComesInTimeIsTaken() {
+        StockLine onOrder = new StockLine(BATTERY.product(), 0, TimeSpan.days(9));
+        SystemDesign patient = design(allButOne(onOrder), TimeSpan.days(9));
+        assertThat(line(patient, "battery")).isEqualTo(BATTERY);
+    }
+
+    @Test
+    void aModuleNobodyKnowsTheStockOfIsNotPromised() {
+        SystemDesign design = design(stocked(model -> !model.equals(MODULE.product())), TimeSpan.days(30));
+        assertThat(line(design, "module").product()).isNotEqualTo(MODULE.product());
+        assertThat(design.complete()).isTrue();
+    }
+}
