@@ -18,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daybank.api.Service;
 import org.daybank.api.Settings;
+import org.daybank.core.catalog.Catalog;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -40,7 +41,7 @@ class PagesTest {
         Assumptions.assumeTrue(
                 program.isPresent(),
                 "no Chromium: name one by the system property daybank.chromium or the environment variable CHROMIUM");
-        service = Service.start(new Settings("127.0.0.1", 0, null));
+        service = Service.start(new Settings("127.0.0.1", 0, null), Catalog.sample());
         origin = "http://127.0.0.1:" + service.port();
         browser = Chromium.start(program.orElseThrow());
     }
@@ -103,11 +104,10 @@ class PagesTest {
                 page.value("document.querySelector('#sheet iframe').srcdoc").asText();
         assertThat(sheet).contains("<h1>Larkspur Ridge</h1>");
         // what is seen in the frame, styled
-        JsonNode seen = page.valueInFrame(
-                """
-                (() => { const one = document.querySelector('h1');
-                return [one.textContent, getComputedStyle(one).fontWeight, one.getBoundingClientRect().height]; })()
-                """);
+        JsonNode seen = page.valueInFrame("""
+            (() => { const one = document.querySelector('h1');
+            return [one.textContent, getComputedStyle(one).fontWeight, one.getBoundingClientRect().height]; })()
+            """);
         assertThat(seen.path(0).asText()).isEqualTo("Larkspur Ridge");
         assertThat(seen.path(1).asText()).isEqualTo("400");
         assertThat(seen.path(2).asDouble()).isPositive();
@@ -117,8 +117,8 @@ class PagesTest {
         page.until("document.querySelector('#sheet iframe').srcdoc.includes('<h1>Tern Bus')");
         page.until(DESIGNED);
 
-        page.value(
-                "document.getElementById('brief').value = document.getElementById('brief').value.replace('Tern Bus', '<b>Kiosk</b>')");
+        page.value("document.getElementById('brief').value = document.getElementById('brief').value.replace('Tern Bus',"
+                + " '<b>Kiosk</b>')");
         page.click("#design");
         page.until("document.querySelector('#sheet iframe').srcdoc.includes('&lt;b&gt;Kiosk')");
         page.until(DESIGNED);
@@ -139,8 +139,8 @@ class PagesTest {
     @Test
     void theFrontPageSaysWhatIsWrong() {
         BrowserPage page = front(1280);
-        page.value(
-                "document.getElementById('brief').value = document.getElementById('brief').value.replace('118 W', '118')");
+        page.value("document.getElementById('brief').value = document.getElementById('brief').value.replace('118 W',"
+                + " '118')");
         page.click("#design");
         page.until("document.querySelector('#problems li')");
         assertThat(page.text("#problems")).contains("/loads/0/power", "the unit is missing");
@@ -154,9 +154,9 @@ class PagesTest {
         for (int i = 0; i < 40 && !reached.contains("json"); i++) {
             page.press("Tab");
             JsonNode focus = page.value("""
-                    (() => { const one = document.activeElement; const style = getComputedStyle(one);
-                    return [one.id || one.dataset.form || one.textContent, style.outlineStyle, style.outlineWidth]; })()
-                    """);
+                (() => { const one = document.activeElement; const style = getComputedStyle(one);
+                return [one.id || one.dataset.form || one.textContent, style.outlineStyle, style.outlineWidth]; })()
+                """);
             String name = focus.path(0).asText();
             assertThat(focus.path(1).asText()).as("outline of %s", name).isEqualTo("solid");
             assertThat(focus.path(2).asText()).as("outline of %s", name).isEqualTo("3px");
