@@ -9,6 +9,9 @@ final class Html {
     /** Columns that a small screen shows without scrolling. */
     private static final int MOST_NARROW = 4;
 
+    /** What begins with a figure and is longer is a formula, which may break. */
+    private static final int LONGEST_FIGURE = 20;
+
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
@@ -74,7 +77,7 @@ final class Html {
         return close();
     }
 
-    /** Writes a table; the first cell of a row names it, and a cell that begins with a figure stands to the right. */
+    /** Writes a table; the first cell of a row names it, and a cell that holds a figure is not broken. */
     Html table(String caption, List<String> heads, List<List<String>> rows) {
         open("div", "class", "wide", "tabindex", 0, "role", "region", "aria-label", caption)
                 .open("table", "class", heads.size() > MOST_NARROW ? "broad" : "small")
@@ -92,7 +95,9 @@ final class Html {
     }
 
     private void cell(String text) {
-        boolean figure = !text.isEmpty() && (Character.isDigit(text.charAt(0)) || "-−–".indexOf(text.charAt(0)) >= 0);
+        boolean figure = !text.isEmpty()
+                && text.length() <= LONGEST_FIGURE
+                && (Character.isDigit(text.charAt(0)) || "-−–".indexOf(text.charAt(0)) >= 0);
         if (figure) {
             element("td", text, "class", "figure");
         } else {

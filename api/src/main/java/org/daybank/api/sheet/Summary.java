@@ -63,7 +63,8 @@ final class Summary {
         BankLayout bank = design.bank() == null ? null : design.bank().layout();
         if (bank != null) {
             say(
-                    "%s %s, %d in series and %d in parallel, store %s at %s. They carry the loads for %s without any sun.",
+                    "%s %s, %d in series and %d in parallel, store %s at %s. They carry the loads for %s without any"
+                            + " sun.",
                     Words.counted(bank.count(), "battery"),
                     bank.product(),
                     bank.series(),
@@ -81,7 +82,8 @@ final class Summary {
         }
         if (design.trackingGain() != null) {
             say(
-                    "Tracking the modules' best point brings %s more in a year than charging at the bank's own voltage.",
+                    "Tracking the modules' best point brings %s more in a year than charging at the bank's own"
+                            + " voltage.",
                     Words.percent(design.trackingGain().yearlyGain()));
         }
         reliability(design.availability());
@@ -97,8 +99,7 @@ final class Summary {
             var life = design.batteryLife();
             say(
                     "In this use the bank lasts %s; a kilowatt-hour out of it costs %s.",
-                    Words.of(life.life()),
-                    life.costPerKilowattHour());
+                    Words.years(life.life()), life.costPerKilowattHour());
         }
         panel(design.essentialPanel());
     }
@@ -149,12 +150,13 @@ final class Summary {
     private void reliability(@Nullable Reliability found) {
         if (found != null && found.lossOfLoad().hours() == 0) {
             say(
-                    "Run hour by hour through %s, every load gets all it asks in every hour. The bank falls to %s at the lowest.",
-                    Words.counted(found.years(), "year"),
-                    Words.percent(found.lowestStateOfCharge()));
+                    "Run hour by hour through %s, every load gets all it asks in every hour. The bank falls to %s at"
+                            + " the lowest.",
+                    Words.counted(found.years(), "year"), Words.percent(found.lowestStateOfCharge()));
         } else if (found != null) {
             say(
-                    "Run hour by hour through %s, every load gets all it asks in %s of the hours; in a year something is lacking for %s, at the longest for %s on end. The bank falls to %s at the lowest.",
+                    "Run hour by hour through %s, every load gets all it asks in %s of the hours; in a year something"
+                            + " is lacking for %s, at the longest for %s on end. The bank falls to %s at the lowest.",
                     Words.counted(found.years(), "year"),
                     Words.percent(found.availability()),
                     Words.hours(found.lossOfLoad()),
@@ -167,12 +169,14 @@ final class Summary {
         if (panel != null) {
             say("While the grid is away the bank carries the essential loads: %s.", String.join(", ", panel.loads()));
             say(
-                    "In an outage without any sun the full bank carries them for %s on the mean, and for %s at the least.",
+                    "In an outage without any sun the full bank carries them for %s on the mean, and for %s at the"
+                            + " least.",
                     Words.hours(panel.backup().mean()),
                     Words.hours(panel.backup().shortest()));
             if (panel.wholePrice() != null) {
                 say(
-                        "Backing up the whole house instead would take a bank of %s and an array of %s for %s in place of %s.",
+                        "Backing up the whole house instead would take a bank of %s and an array of %s for %s in place"
+                                + " of %s.",
                         Words.of(panel.wholeBank()), Words.of(panel.wholeArray()), panel.wholePrice(), panel.price());
             }
         }
@@ -195,7 +199,8 @@ final class Summary {
                                 ? Words.counted(units.count(), "microinverter") + " " + units.product()
                                 : "inverters");
         say(
-                "In a year they bring %s; the loads use %s%s. There is no bank: when the grid is away, the loads are as well.",
+                "In a year they bring %s; the loads use %s%s. There is no bank: when the grid is away, the loads are"
+                        + " as well.",
                 Words.of(feed.yearlyYield()),
                 Words.of(feed.yearlyUse()),
                 feed.coverage() == null ? "" : ", of which that is %s".formatted(Words.percent(feed.coverage())));
@@ -213,7 +218,8 @@ final class Summary {
                     feed.bill().yearlyWithSystem(),
                     feed.bill().payBack() == null
                             ? ""
-                            : "; the parts have paid for themselves after " + Words.of(feed.bill().payBack()));
+                            : "; the parts have paid for themselves after "
+                                    + Words.years(feed.bill().payBack()));
         }
         if (feed.otherKind() != null) {
             say(

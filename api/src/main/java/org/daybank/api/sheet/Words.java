@@ -55,6 +55,11 @@ final class Words {
         return Ratio.of(value).significant(3);
     }
 
+    /** A time in years to three digits. */
+    static String years(TimeSpan time) {
+        return number(time.years()) + " years";
+    }
+
     /** A time in hours to three digits. */
     static String hours(TimeSpan time) {
         return number(time.hours()) + " h";

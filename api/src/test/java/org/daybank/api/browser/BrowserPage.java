@@ -177,6 +177,11 @@ final class BrowserPage {
         call("Input.dispatchKeyEvent", Map.of("type", "keyUp", "key", key, "code", key, "windowsVirtualKeyCode", code));
     }
 
+    /** Lays out as for paper from now on. */
+    void asPaper() {
+        call("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    }
+
     /** Prints to PDF on paper of a size in inches. */
     byte[] print(double width, double height) {
         String data = call(
