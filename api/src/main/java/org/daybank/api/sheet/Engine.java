@@ -55,6 +55,6 @@ final class Engine {
                                 Words.of(month.made()),
                                 Words.of(month.fuel())))
                         .toList());
-        return html.list(Rejected.sentences(size.findings()));
+        return html.add(Missing.checks(size.findings()));
     }
 }

@@ -73,7 +73,7 @@ public final class HandOverSheet {
         sections.put("Engine generator", Engine.of(design));
         sections.put("Wiring schedule", WiringSchedule.of(design));
         sections.put("Settings", Settings.of(design));
-        sections.put("Checks across parts", Missing.checks(design));
+        sections.put("Checks across parts", Missing.checks(design.checks()));
         sections.put("Cautions", Notes.cautions(design.cautions()));
         sections.put("Working", Notes.working(design.working()));
         sections.put("Why others were not chosen", Rejected.of(design));

@@ -1,5 +1,6 @@
 package org.daybank.api.sheet;
 
+import java.util.List;
 import org.daybank.core.design.NominalVoltage;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.working.Finding;
@@ -17,15 +18,15 @@ final class Missing {
         return html;
     }
 
-    /** Rules across parts, those not kept first. */
-    static Html checks(SystemDesign design) {
+    /** Rules that do not rule a design out, those not kept first. */
+    static Html checks(List<Finding> checks) {
         Html html = new Html();
-        if (design.checks().isEmpty()) {
+        if (checks.isEmpty()) {
             return html;
         }
         html.open("ul");
-        design.checks().stream().filter(check -> !check.met()).forEach(check -> item(html, "Not kept: ", check));
-        design.checks().stream().filter(Finding::met).forEach(check -> item(html, "", check));
+        checks.stream().filter(check -> !check.met()).forEach(check -> item(html, "Not kept: ", check));
+        checks.stream().filter(Finding::met).forEach(check -> item(html, "", check));
         return html.close();
     }
 
