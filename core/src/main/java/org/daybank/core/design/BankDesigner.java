@@ -2,11 +2,9 @@ package org.daybank.core.design;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankLayout;
-import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.catalog.Catalog;
@@ -14,14 +12,11 @@ import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
-import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** The job for systems on a bank: loads, bank, array, controller, inverter, proof. */
@@ -37,7 +32,7 @@ final class BankDesigner {
                 new ModuleYields(brief.site(), sunshine, brief.policy().array());
         Draft draft = Draft.of(brief, new Search(brief, catalog, loads, yields));
         if (draft.chosen().isEmpty()) {
-            return incomplete(draft, catalog, loads, sun);
+            return incomplete(draft, loads, sun);
         }
         Ratio availability = brief.wishes().availability();
         if (!Proof.wanted(brief)) {
@@ -58,23 +53,35 @@ final class BankDesigner {
                 .orElseThrow();
     }
 
-    private static SystemDesign incomplete(Draft draft, Catalog catalog, LoadProfile loads, MonthlySun sun) {
+    /** Nothing is whole: every product of the catalogue held against what is asked at the voltage that came nearest. */
+    private static SystemDesign incomplete(Draft draft, LoadProfile loads, MonthlySun sun) {
+        List<DeadEnd> ends = ends(draft);
+        DeadEnd nearest = DeadEnd.furthest(ends);
         return SystemDesignBuilder.builder()
                 .brief(draft.brief())
                 .complete(false)
-                .missing(passedOver(draft, catalog, loads))
+                .missing(passedOver(ends))
                 .sun(sun)
                 .energyBudget(loads.budget())
                 .checks(List.of())
                 .frontier(List.of())
                 .alternatives(List.of())
+                .batteries(nearest.batteries())
+                .controllers(nearest.controllers())
+                .inverters(nearest.inverters())
                 .build();
     }
 
-    private static List<NominalVoltage.PassedOver> passedOver(Draft draft, Catalog catalog, LoadProfile loads) {
+    private static List<DeadEnd> ends(Draft draft) {
+        List<Chemistry> chemistries = draft.brief().wishes().chemistries();
         return draft.without().stream()
-                .map(voltage -> new NominalVoltage.PassedOver(
-                        voltage, obstacles(draft.search(), draft.brief(), catalog, loads, voltage)))
+                .map(voltage -> DeadEnd.of(draft.search(), chemistries, voltage))
+                .toList();
+    }
+
+    private static List<NominalVoltage.PassedOver> passedOver(List<DeadEnd> ends) {
+        return ends.stream()
+                .map(end -> new NominalVoltage.PassedOver(end.voltage(), end.reasons()))
                 .toList();
     }
 
@@ -107,7 +114,7 @@ final class BankDesigner {
                 .missing(List.of())
                 .sun(sun)
                 .energyBudget(budget)
-                .nominalVoltage(new NominalVoltage(voltage, passedOver(draft, catalog, loads)))
+                .nominalVoltage(new NominalVoltage(voltage, passedOver(ends(draft))))
                 .bank(chosen.bank())
                 .array(charger.array())
                 .moduleExtremes(extremes)
@@ -163,41 +170,5 @@ final class BankDesigner {
                         candidate.bill(),
                         candidate.price().plus(chosen.price().times(-1))))
                 .toList();
-    }
-
-    /** Why nothing is complete at a voltage: the rules that the nearest inverter, battery or controller breaks. */
-    private static List<Finding> obstacles(
-            Search search, DesignBrief brief, Catalog catalog, LoadProfile loads, Voltage voltage) {
-        Chemistry chemistry = brief.wishes().chemistries().get(0);
-        if (loads.needsInverter()) {
-            var inverters = search.inverters(voltage, chemistry);
-            if (inverters.ranked().isEmpty()) {
-                return NearestMiss.of("inverter", NearestMiss.without(inverters.rejected(), "nominalVoltage"));
-            }
-        }
-        BankSelection banks = search.batteries(voltage, null, Power.ZERO);
-        List<Rejection> unusable = Stream.concat(
-                        banks.rejected().stream(),
-                        banks.ranked().stream()
-                                .filter(fit -> !brief.wishes()
-                                        .chemistries()
-                                        .contains(fit.battery().chemistry()))
-                                .map(fit -> new Rejection(fit.product(), List.of())))
-                .toList();
-        if (unusable.size() == catalog.batteries().size()) {
-            return NearestMiss.of("battery", NearestMiss.without(banks.rejected(), "seriesCount"));
-        }
-        if (search.offers(voltage, chemistry, loads.budget()).isEmpty()) {
-            return List.of(
-                    Finding.that(
-                            "array",
-                            false,
-                            "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
-        }
-        return List.of(Finding.that(
-                "chargeController",
-                false,
-                "No charge controller with any module of the catalogue fits a %s bank of the chemistries asked for.",
-                voltage));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.ModuleYield;
@@ -18,10 +19,11 @@ import org.daybank.core.grid.Tariff;
 import org.daybank.core.inverter.GridArray;
 import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.GridInverterSelection;
-import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
+import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.MicroinverterSelection;
+import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.StringInverterSelection;
 import org.daybank.core.load.LoadProfile;
@@ -33,14 +35,10 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** The job for an array that feeds the grid without a bank: how many modules, and the inverters that take them. */
 final class GridDesigner {
-    /** What an inverter turns into AC while none is chosen; only the first guess at a number of modules depends on it. */
-    private static final double GUESSED_EFFICIENCY = 0.96;
-
     private static final double DAYS_OF_FEBRUARY = 28.25;
 
     private final DesignBrief brief;
@@ -64,65 +62,78 @@ final class GridDesigner {
                 loads.budget().months().stream().map(MonthBudget::atLoads).toList());
     }
 
-    /** Modules with all inverters held against them, and the cheapest of each kind that fits. */
-    private record Option(
-            GridArray array,
-            GridInverterSelection inverters,
-            @Nullable StringInverterFit string,
-            @Nullable MicroinverterFit micro) {
-        Optional<Money> price(@Nullable Money inverterPrice) {
-            return Optional.ofNullable(inverterPrice).map(price -> price.plus(modulePrice()));
-        }
-
-        Money modulePrice() {
-            return array.module().price().times(array.modules());
-        }
-
-        Optional<Money> withStrings() {
-            return price(string == null ? null : string.price());
-        }
-
-        Optional<Money> withUnits() {
-            return price(micro == null ? null : micro.price());
-        }
-
-        boolean fits() {
-            return string != null || micro != null;
-        }
-
-        boolean stringsChosen() {
-            return withStrings().isPresent()
-                    && (withUnits().isEmpty()
-                            || withStrings().orElseThrow().compareTo(withUnits().orElseThrow()) <= 0);
-        }
-
-        Money best() {
-            return (stringsChosen() ? withStrings() : withUnits()).orElseThrow();
-        }
-    }
-
+    /** The cheapest pair of a module and an inverter: through a better inverter fewer modules bring the same. */
     SystemDesign design() {
-        List<Option> options = catalog.modules().stream()
-                .map(module -> option(
-                        ModuleExtremes.of(module, brief.site(), brief.policy().array())))
-                .toList();
+        List<GridOption> options =
+                catalog.modules().stream().flatMap(this::options).toList();
         return options.stream()
-                .filter(Option::fits)
-                .min(Comparator.comparing(Option::best)
-                        .thenComparing(option -> option.array().module().model()))
-                .map(this::complete)
+                .filter(GridOption::fits)
+                .min(Comparator.comparing(GridOption::price)
+                        .thenComparing(option -> option.module().model())
+                        .thenComparing(option -> !option.inStrings())
+                        .thenComparing(GridOption::product))
+                .map(chosen -> complete(chosen, options))
                 .orElseGet(() -> incomplete(options));
     }
 
-    /** So many modules as bring what is wished through the inverter that is then chosen. */
-    private Option option(ModuleExtremes extremes) {
-        int modules = modules(extremes.module(), GUESSED_EFFICIENCY);
-        Option option = judged(extremes, modules);
-        if (brief.grid().modules() == null && brief.grid().power() == null && option.fits()) {
-            int needed = modules(extremes.module(), left(option));
-            return needed == modules ? option : judged(extremes, needed);
+    private Stream<GridOption> options(PvModule module) {
+        ModuleExtremes extremes =
+                ModuleExtremes.of(module, brief.site(), brief.policy().array());
+        return Stream.concat(
+                catalog.stringInverters().stream()
+                        .map(inverter -> enough(
+                                extremes,
+                                inverter.efficiency(),
+                                array -> new GridOption(array, held(array, inverter), null))),
+                catalog.microinverters().stream()
+                        .map(inverter -> enough(
+                                extremes,
+                                inverter.efficiency(),
+                                array -> new GridOption(array, null, held(array, inverter)))));
+    }
+
+    private StringInverterFit held(GridArray array, StringInverter inverter) {
+        return supply.held(StringInverterFit.of(
+                        grid(), array, inverter, brief.policy().grid()))
+                .and(supply.modules(array.module().model(), array.modules()));
+    }
+
+    private MicroinverterFit held(GridArray array, Microinverter inverter) {
+        return supply.held(MicroinverterFit.of(
+                        grid(), array, inverter, brief.policy().grid()))
+                .and(supply.modules(array.module().model(), array.modules()));
+    }
+
+    /** The fewest modules that bring what is wished through an inverter, what it clips included. */
+    private GridOption enough(ModuleExtremes extremes, Ratio efficiency, Function<GridArray, GridOption> judge) {
+        GridOption option = judge.apply(array(extremes, modules(extremes.module(), efficiency.fraction())));
+        int needed = modules(extremes.module(), option.left());
+        while (option.fits() && needed > option.array().modules()) {
+            option = judge.apply(array(extremes, needed));
+            needed = modules(extremes.module(), option.left());
         }
         return option;
+    }
+
+    private GridArray array(ModuleExtremes extremes, int modules) {
+        return new GridArray(extremes, modules, brief.policy().array().whenNew(), sunshine);
+    }
+
+    private GridService grid() {
+        return new GridService(brief.service(), brief.site().recordHigh());
+    }
+
+    /** Every inverter of the catalogue held against the array of an option. */
+    private GridInverterSelection inverters(GridOption option) {
+        GridArray array = option.array();
+        return new GridInverterSelection(
+                array.extremes(),
+                StringInverterSelection.of(catalog.stringInverters().stream()
+                        .map(inverter -> held(array, inverter))
+                        .toList()),
+                MicroinverterSelection.of(catalog.microinverters().stream()
+                        .map(inverter -> held(array, inverter))
+                        .toList()));
     }
 
     private int modules(PvModule module, double efficiency) {
@@ -136,47 +147,6 @@ final class GridDesigner {
                                 * brief.grid().coverage().fraction()
                                 / (yearly(daily(module, 1)).wattHours() * efficiency);
         return (int) Math.max(1, Math.min(GridArray.MOST_MODULES, Math.ceil(count - 1e-9)));
-    }
-
-    private Option judged(ModuleExtremes extremes, int modules) {
-        GridArray array =
-                new GridArray(extremes, modules, brief.policy().array().whenNew(), sunshine);
-        GridService grid = new GridService(brief.service(), brief.site().recordHigh());
-        GridPolicy policy = brief.policy().grid();
-        List<Finding> delivery = supply.modules(extremes.module().model(), modules);
-        GridInverterSelection inverters = new GridInverterSelection(
-                extremes,
-                StringInverterSelection.of(catalog.stringInverters().stream()
-                        .map(inverter -> supply.held(StringInverterFit.of(grid, array, inverter, policy))
-                                .and(delivery))
-                        .toList()),
-                MicroinverterSelection.of(catalog.microinverters().stream()
-                        .map(inverter -> supply.held(MicroinverterFit.of(grid, array, inverter, policy))
-                                .and(delivery))
-                        .toList()));
-        return new Option(
-                array,
-                inverters,
-                inverters.stringInverters().ranked().stream().findFirst().orElse(null),
-                inverters.microinverters().ranked().stream().findFirst().orElse(null));
-    }
-
-    /** What efficiency and clipping leave of the modules' energy. */
-    private static double left(Option option) {
-        StringInverterFit string = option.string();
-        MicroinverterFit micro = option.micro();
-        if (option.stringsChosen() && string != null) {
-            return string.inverter()
-                    .efficiency()
-                    .times(string.clipping().complement())
-                    .fraction();
-        }
-        return micro == null
-                ? GUESSED_EFFICIENCY
-                : micro.inverter()
-                        .efficiency()
-                        .times(micro.clipping().complement())
-                        .fraction();
     }
 
     private List<Energy> daily(PvModule module, double factor) {
@@ -195,12 +165,12 @@ final class GridDesigner {
         return Energy.wattHours(sum);
     }
 
-    private SystemDesign complete(Option chosen) {
-        PvModule module = chosen.array().module();
+    private SystemDesign complete(GridOption chosen, List<GridOption> options) {
+        PvModule module = chosen.module();
         int modules = chosen.array().modules();
-        StringInverterFit string = chosen.stringsChosen() ? chosen.string() : null;
-        MicroinverterFit micro = chosen.stringsChosen() ? null : chosen.micro();
-        List<Energy> yield = daily(module, modules * left(chosen));
+        StringInverterFit string = chosen.string();
+        MicroinverterFit micro = chosen.micro();
+        List<Energy> yield = daily(module, modules * chosen.left());
         Energy yearly = yearly(yield);
         BillOfMaterials bill = bill(module, modules, string, micro);
         GridFlows flows = flows(module, modules, string, micro);
@@ -211,7 +181,7 @@ final class GridDesigner {
                 chosen.array().power(),
                 string,
                 micro,
-                (string != null ? chosen.withUnits() : chosen.withStrings()).orElse(null),
+                otherKind(chosen, options),
                 yield,
                 yearly,
                 yearlyUse,
@@ -226,7 +196,7 @@ final class GridDesigner {
                 .energyBudget(loads.budget())
                 .moduleExtremes(chosen.array().extremes())
                 .grid(feed)
-                .gridInverters(chosen.inverters())
+                .gridInverters(inverters(chosen))
                 .billOfMaterials(bill)
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
@@ -252,6 +222,17 @@ final class GridDesigner {
                         brief.site().months().snowLoss(),
                         brief.policy().array());
         return GridFlows.of(years, power, tariff == null ? null : tariff.exportLimit());
+    }
+
+    /** Price of the same module with the cheapest inverter of the other kind. */
+    private static @Nullable Money otherKind(GridOption chosen, List<GridOption> options) {
+        return options.stream()
+                .filter(option -> option.fits()
+                        && option.inStrings() != chosen.inStrings()
+                        && option.module().equals(chosen.module()))
+                .map(GridOption::price)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
     }
 
     private static BillOfMaterials bill(
@@ -283,21 +264,19 @@ final class GridDesigner {
                 feed.yearlyUse());
     }
 
-    /** What stood in the way: the rules that the nearest inverter breaks with any module. */
-    private SystemDesign incomplete(List<Option> options) {
-        List<Rejection> rejected = options.stream()
-                .flatMap(option -> Stream.concat(
-                        option.inverters().stringInverters().rejected().stream(),
-                        option.inverters().microinverters().rejected().stream()))
-                .toList();
-        List<Finding> reasons = NearestMiss.of("inverter", rejected);
+    /** What stood in the way: the rules that the nearest inverter breaks with any module; all are held against that one. */
+    private SystemDesign incomplete(List<GridOption> options) {
+        Optional<GridOption> nearest =
+                options.stream().min(Comparator.comparing(GridOption::rejection, NearestMiss.NEAREST_FIRST));
+        List<Finding> reasons = NearestMiss.of(
+                "inverter", nearest.map(GridOption::rejection).stream().toList());
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(false)
                 .missing(List.of(new NominalVoltage.PassedOver(brief.service().voltage(), reasons)))
                 .sun(sun)
                 .energyBudget(loads.budget())
-                .gridInverters(options.isEmpty() ? null : options.get(0).inverters())
+                .gridInverters(nearest.map(this::inverters).orElse(null))
                 .frontier(List.of())
                 .checks(List.of())
                 .alternatives(List.of())

@@ -8,6 +8,13 @@ import org.daybank.core.working.Sentence;
 
 /** Of products that do not fit, the one that comes nearest, and why it does not. */
 final class NearestMiss {
+    /** By the number of broken rules, then by how far the worst is broken. */
+    static final Comparator<Rejection> NEAREST_FIRST =
+            // a battery of unknown capacity is not held against every rule: it only seems near
+            Comparator.comparing((Rejection rejection) -> breaks(rejection, "capacityInTheCold"))
+                    .thenComparing(rejection -> rejection.broken().size())
+                    .thenComparing(NearestMiss::worstMargin, Comparator.reverseOrder());
+
     private NearestMiss() {}
 
     /** The broken rules of a product, led by its name. */
@@ -31,10 +38,7 @@ final class NearestMiss {
     /** The rules that the nearest of the rejected breaks; that there is none, where nothing was rejected. */
     static List<Finding> of(String part, List<Rejection> rejected) {
         return rejected.stream()
-                // a battery of unknown capacity is not held against every rule: it only seems near
-                .min(Comparator.comparing((Rejection rejection) -> breaks(rejection, "capacityInTheCold"))
-                        .thenComparing(rejection -> rejection.broken().size())
-                        .thenComparing(NearestMiss::worstMargin, Comparator.reverseOrder()))
+                .min(NEAREST_FIRST)
                 .map(NearestMiss::named)
                 .filter(broken -> !broken.isEmpty())
                 .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));

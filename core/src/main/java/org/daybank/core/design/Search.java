@@ -52,6 +52,8 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /** What a brief asks of each kind of part, and the products of a catalogue held against it. */
@@ -237,22 +239,29 @@ final class Search {
 
     /** Every controller of the catalogue with a module on a bank. */
     ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
-        Chemistry chemistry = bank.battery().chemistry();
-        return ChargerSelection.of(catalog.controllers().stream()
-                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
-                .toList());
+        return held(voltage, bank.battery().chemistry(), bank, offer);
     }
 
-    /** Every battery of the catalogue held against what it must carry, a heater of its own reckoned in. */
+    /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
         EnergyBudget unheated = budget(inverter, standing(false, controllerDraw));
         EnergyBudget heated = budget(inverter, standing(true, controllerDraw));
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> supply.held(BankFit.of(
+                .map(battery -> wished(BankFit.of(
                         bankNeed(voltage, battery.chemistry(), inverter, runsHeated(battery) ? heated : unheated),
                         battery,
                         brief.policy().bank())))
                 .toList());
+    }
+
+    private BankFit wished(BankFit fit) {
+        List<Chemistry> chemistries = brief.wishes().chemistries();
+        Chemistry chemistry = fit.battery().chemistry();
+        return supply.held(
+                chemistries.contains(chemistry)
+                        ? fit
+                        : fit.and(List.of(Finding.that(
+                                "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
     private boolean runsHeated(Battery battery) {
@@ -325,11 +334,53 @@ final class Search {
         return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
     }
 
-    /** Every module with as many as the need asks for; none where no number of any would do. */
-    List<ArrayOffer> offers(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+    /** Whether any number of any module brings what a system asks for in every month. */
+    boolean coverable(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
         return catalog.modules().stream()
-                .flatMap(module -> offer(yields.extremes(module), voltage, chemistry, budget).stream())
+                .anyMatch(module -> offer(yields.extremes(module), voltage, chemistry, budget)
+                        .isPresent());
+    }
+
+    /** Every controller of the catalogue held against a bank, with one module after the other; at least one answer. */
+    List<ChargerSelection> controllers(
+            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        if (catalog.modules().isEmpty()) {
+            Finding none = Finding.that("array", false, "The catalogue has no module.");
+            return List.of(new ChargerSelection(
+                    List.of(),
+                    catalog.controllers().stream()
+                            .map(controller -> new Rejection(controller.model(), List.of(none)))
+                            .toList()));
+        }
+        return catalog.modules().stream()
+                .map(yields::extremes)
+                .map(module -> offer(module, voltage, chemistry, budget)
+                        .map(offer -> held(voltage, chemistry, bank, offer))
+                        .orElseGet(() -> sunless(voltage, chemistry, bank, module)))
                 .toList();
+    }
+
+    private ChargerSelection held(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .toList());
+    }
+
+    /** Where no number of a module is enough, every controller fails, whatever else it breaks with one module. */
+    private ChargerSelection sunless(
+            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ModuleExtremes module) {
+        ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
+        Finding none = Finding.that(
+                "array",
+                false,
+                "No number of %s covers every month.",
+                module.module().model());
+        return ChargerSelection.of(catalog.controllers().stream()
+                .map(controller ->
+                        charger(voltage, chemistry, bank, one, controller).and(List.of(none)))
+                .toList());
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
@@ -340,19 +391,30 @@ final class Search {
         if (!tracking.possible()) {
             return Optional.empty();
         }
-        // a module of no voltage group is refused at the bank's own voltage, however many there are
-        ModuleYield direct =
-                module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
-        return Optional.of(new ArrayOffer(
+        ModuleYield direct = direct(module, voltage, chemistry);
+        return Optional.of(offer(
                 module,
                 tracking.exactModules(),
                 direct == null
                         ? tracking.modules()
                         : ArraySize.of(need, direct, brief.policy().array()).modules(),
+                direct));
+    }
+
+    private ArrayOffer offer(ModuleExtremes module, Ratio exact, int modulesDirect, @Nullable ModuleYield direct) {
+        return new ArrayOffer(
+                module,
+                exact,
+                modulesDirect,
                 brief.policy().array().whenNew(),
                 yields.sunshine(),
                 yields.tracking(module.module()).yearly(),
-                direct == null ? null : direct.yearly()));
+                direct == null ? null : direct.yearly());
+    }
+
+    /** At the bank's own voltage; a module of no voltage group is refused there, however many there are. */
+    private @Nullable ModuleYield direct(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
+        return module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {

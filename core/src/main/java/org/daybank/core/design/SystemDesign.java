@@ -57,14 +57,16 @@ import org.jspecify.annotations.Nullable;
  * @param frontier of the designs simulated for an availability that was asked for, those that no cheaper one is as available as
  * @param generator an engine for the hours in which sun and bank are not enough; absent when there are none, or none were run
  * @param grid an array that feeds the grid without a bank
- * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen: ranked or rejected
+ * @param gridInverters every string inverter and microinverter of the catalogue, with the module chosen or the one that came
+ *     nearest: ranked or rejected
  * @param essentialPanel what backing up the essential loads alone spares
  * @param wiring every circuit: conductors, devices, disconnects
  * @param stringVoltages the same array at higher string voltages: what its copper costs, and which controllers allow it
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
- * @param batteries every battery of the catalogue: ranked or rejected
- * @param controllers every controller of the catalogue, with the module chosen: ranked or rejected
+ * @param batteries every battery of the catalogue: ranked or rejected; in a design that is not complete, at the voltage and
+ *     with the chemistry that came nearest, and so the controllers and inverters
+ * @param controllers every controller of the catalogue, with the module chosen or the one that came nearest: ranked or rejected
  * @param inverters every inverter of the catalogue: ranked or rejected; absent when every load is DC
  */
 @RecordBuilder

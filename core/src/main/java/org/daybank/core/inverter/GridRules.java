@@ -71,9 +71,14 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
                         policy.mostDcAcRatio().significant(3))));
     }
 
-    /** Share of the year's energy of so much module power that is over what one inverter gives in the hottest air. */
+    /**
+     * Share of the year's energy of so much module power that is over what one inverter gives in the hottest air, light on the
+     * back included as in the yield.
+     */
     Ratio clipping(GridInverter inverter, Power modules) {
-        Power fullSun = modules.times(array.whenNew()).times(inverter.efficiency());
+        Power fullSun = modules.times(array.module().bifacialGain().onePlus())
+                .times(array.whenNew())
+                .times(inverter.efficiency());
         double share = inverter.powerIn(grid.hottestAir()).dividedBy(fullSun);
         return array.sunshine().shareAbove(Irradiance.wattsPerSquareMetre(FULL_SUN * share));
     }

@@ -2,6 +2,8 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Margins.assertMargin;
+import static org.daybank.core.design.Margins.rules;
 
 import java.time.Month;
 import java.util.List;
@@ -24,7 +26,6 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.sun.SunMonth;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -368,21 +369,5 @@ class LarkspurRidgeByHandTest {
         // Emptied 256.1943 Ah · 51.2 V = 13117.15 Wh, / 0.94 = 13954.41 Wh to put back; December's surplus 6 · 972.99 −
         // 4056.40 = 1781.5 Wh a day: 7.833 days; with 4.1 % less yield 6 · 933.1 − 4056.40 = 1542.2 Wh: 9.048 days
         assertThat(SystemDesign.part(PROPORTIONAL.recovery()).days()).isBetween(7.833, 9.048);
-    }
-
-    private static void assertMargin(List<Finding> limits, String rule, double margin) {
-        Finding finding = limits.stream()
-                .filter(limit -> limit.rule().equals(rule))
-                .findFirst()
-                .orElseThrow();
-        assertThat(SystemDesign.part(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
-    }
-
-    private static Map<String, List<String>> rules(List<Rejection> rejected) {
-        return rejected.stream()
-                .collect(Collectors.toMap(
-                        Rejection::product,
-                        rejection ->
-                                rejection.broken().stream().map(Finding::rule).toList()));
     }
 }

@@ -35,6 +35,7 @@ import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
 import org.daybank.core.sun.SunMonth;
 import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
 import org.junit.jupiter.api.Test;
 
 class SystemDesignerTest {
@@ -224,6 +225,39 @@ class SystemDesignerTest {
                 .extracting(NominalVoltage.PassedOver::voltage)
                 .containsExactly(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
         assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).containsExactly("array");
+        // no controller helps: each says so, besides what else is wrong with it
+        assertThat(SystemDesign.part(design.controllers()).ranked()).isEmpty();
+        assertThat(SystemDesign.part(design.controllers()).rejected())
+                .hasSameSizeAs(SAMPLE.controllers())
+                .allSatisfy(rejection ->
+                        assertThat(rejection.broken()).extracting(Finding::rule).contains("array"));
+    }
+
+    @Test
+    void whereNothingIsCompleteEveryProductAnswers() {
+        // the pump's start at 24 V draws too much from the bank, so that no inverter fits
+        SystemDesign refused = design(LarkspurRidge.BRIEF.withWishes(
+                new Wishes(Voltage.volts(24), List.of(Chemistry.GEL), null, null, null, null)));
+
+        assertIncomplete(refused);
+        assertThat(SystemDesign.part(refused.inverters()).ranked()).isEmpty();
+        assertThat(SystemDesign.part(refused.inverters()).rejected())
+                .filteredOn(rejection -> rejection.product().equals("WR-S5000-48"))
+                .flatExtracting(Rejection::broken)
+                .extracting(Finding::rule)
+                // made for another bus; 4200 W / 0.915 / 42 V = 109 A would do
+                .containsExactly("nominalVoltage");
+        // batteries of another chemistry fail by the wish, whatever they could carry
+        assertThat(SystemDesign.part(refused.batteries()).rejected())
+                .filteredOn(rejection -> rejection.product().startsWith("BK-L"))
+                .hasSize(7)
+                .allSatisfy(rejection ->
+                        assertThat(rejection.broken()).extracting(Finding::rule).contains("chemistry"));
+        assertThat(SystemDesign.part(refused.controllers()).rejected())
+                .filteredOn(rejection -> rejection.product().equals("HN-060"))
+                .flatExtracting(Rejection::broken)
+                .extracting(Finding::rule)
+                .contains("busVoltage");
     }
 
     @Test

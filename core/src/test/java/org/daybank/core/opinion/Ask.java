@@ -45,6 +45,18 @@ final class Ask {
     double serviceVolts;
     double serviceHertz;
     boolean singlePhase;
+    int lines = 1;
+    /** Shore power or the grid comes in beside the bank; how much in all. */
+    boolean takesAc;
+
+    double sourceWatts;
+    double alternatorAmps;
+    double alternatorHours;
+    /** Zero when not fixed. */
+    int gridModules;
+
+    double gridWatts;
+    double gridCoverage;
     List<String> inverterFunctions = List.of();
     List<String> controllerFunctions = List.of();
     List<String> chemistries = List.of();
@@ -97,6 +109,15 @@ final class Ask {
     double voltageTolerance;
     double altitudeWithoutDerating;
     double altitudeDerating;
+    double leastDcAc;
+    double mostDcAc;
+    double gridOpenCircuitReserve;
+    double gridShortCircuitFactor;
+    double gridClippingLimit;
+    double gridVoltageTolerance;
+    double phaseImbalance;
+    double branchDevice;
+    double continuousFactor;
     double bankCurrent;
     double coldSpell;
 }

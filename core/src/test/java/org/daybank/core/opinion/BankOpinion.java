@@ -7,6 +7,7 @@ import static java.lang.Math.max;
 import static java.lang.Math.min;
 import static java.lang.Math.pow;
 
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -15,7 +16,39 @@ import java.util.TreeMap;
 final class BankOpinion {
     /** What the bank must do: Wh a day, W; the inverter's cut-off in V, zero without one; the cable's resistance in V of the bank's for each A. */
     record Need(
-            double daily, double worst, double running, double continuous, double surge, double cutOff, double drop) {}
+            double daily, double worst, double running, double continuous, double surge, double cutOff, double drop) {
+        /** At the bank's terminals; the running power is that of the month with the worst run. */
+        static Need of(
+                Ask ask,
+                LoadOpinion.Peak peak,
+                Goods.Inverter inverter,
+                int inverters,
+                LoadOpinion.Curve curve,
+                List<LoadOpinion.Month> months) {
+            double daily = 0;
+            double worst = 0;
+            double running = 0;
+            for (LoadOpinion.Month month : months) {
+                daily = max(daily, month.daily);
+                running = month.worst > worst ? month.running : running;
+                worst = max(worst, month.worst);
+            }
+            return new Need(
+                    daily,
+                    worst,
+                    running,
+                    curve.draw(peak.watts) + peak.dcWatts,
+                    (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts,
+                    inverter == null ? 0 : inverter.lowestVolts(),
+                    inverter == null
+                            ? 0
+                            : ask.bankDrop
+                                    / (inverters
+                                            * inverter.watts()
+                                            / inverter.fullEfficiency()
+                                            / inverter.lowestVolts()));
+        }
+    }
 
     /** One battery laid out; Ah, V, A. */
     static final class Bank {

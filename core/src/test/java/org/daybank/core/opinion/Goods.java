@@ -19,6 +19,7 @@ final class Goods {
             double noct,
             int cells,
             double systemVoltage,
+            double seriesFuse,
             double nominalGroup,
             double bifacialGain,
             long price) {}
@@ -75,9 +76,35 @@ final class Goods {
             double fullEfficiency,
             double fullPowerUpTo,
             double derating,
+            int lines,
+            List<Integer> stackedLines,
             int mostInParallel,
+            int mostUnits,
+            double transferAmps,
             List<String> functions,
             long price) {}
+
+    /** Feeds the grid; the last four are those of a string inverter or of a microinverter, zero for the other. */
+    record GridInverter(
+            String model,
+            double watts,
+            int lines,
+            double outputVolts,
+            List<Double> hertz,
+            double maximumVolts,
+            double trackingLowest,
+            double trackingHighest,
+            double inputAmps,
+            double shortCircuitAmps,
+            double efficiency,
+            double fullPowerUpTo,
+            double derating,
+            long price,
+            int trackers,
+            double mostArrayWatts,
+            int modulesOnEach,
+            double mostModuleWatts,
+            int mostOnBranch) {}
 
     /** Typical figures of a chemistry, as the table of chemistries lists them; volts for one cell at 25 °C. */
     record Cells(

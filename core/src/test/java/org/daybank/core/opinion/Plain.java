@@ -21,6 +21,8 @@ import org.daybank.core.load.TimeWindow;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.Alternator;
+import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SkyModel;
@@ -35,7 +37,8 @@ final class Plain {
         ask.loads = brief.loads().stream().map(Plain::load).toList();
         ask.serviceVolts = brief.service().voltage().volts();
         ask.serviceHertz = brief.service().frequency().hertz();
-        ask.singlePhase = true;
+        ask.singlePhase = brief.service().phases().lines() == 1;
+        ask.lines = brief.service().phases().lines();
         ask.inverterFunctions = names(brief.wishes().inverterFunctions());
         ask.controllerFunctions = names(brief.wishes().controllerFunctions());
         ask.chemistries = names(brief.wishes().chemistries());
@@ -45,8 +48,25 @@ final class Plain {
         ask.indoorLowest = brief.bank().indoorLowest().celsius();
         ask.heatLoss = brief.bank().heatLoss().wattsPerKelvin();
         ask.heaterSetPoint = brief.bank().heaterSetPoint().celsius();
+        sources(ask, brief);
         policies(ask, brief);
+        PlainGrid.wishes(ask, brief);
         return ask;
+    }
+
+    private static void sources(Ask ask, DesignBrief brief) {
+        ShorePower shore = brief.shore();
+        String kind = camel(brief.kind());
+        ask.takesAc = shore != null || kind.equals("gridBackup");
+        ask.sourceWatts =
+                shore == null ? Double.POSITIVE_INFINITY : shore.power().watts();
+        Alternator alternator = brief.alternator();
+        if (alternator != null) {
+            ask.alternatorAmps = alternator.current().amperes();
+            for (int minute = 0; minute < 24 * 60; minute++) {
+                ask.alternatorHours += within(alternator.windows(), minute) ? 1 / 60.0 : 0;
+            }
+        }
     }
 
     private static void site(Ask ask, Site site, double solarConstant) {
@@ -194,6 +214,7 @@ final class Plain {
                 module.nominalOperatingCellTemperature().celsius(),
                 module.cellsInSeries(),
                 module.systemVoltage().volts(),
+                module.seriesFuse().amperes(),
                 group == null ? 0 : group.volts(),
                 module.bifacialGain().fraction(),
                 module.price().minorUnits());
@@ -251,7 +272,7 @@ final class Plain {
                 controller.price().minorUnits());
     }
 
-    private static Goods.Inverter inverter(Inverter inverter) {
+    static Goods.Inverter inverter(Inverter inverter) {
         TreeMap<Double, Double> surge = new TreeMap<>();
         inverter.surge()
                 .points()
@@ -273,7 +294,13 @@ final class Plain {
                 inverter.fullLoadEfficiency().fraction(),
                 inverter.fullPowerUpTo().celsius(),
                 inverter.derating().perKelvin(),
+                inverter.phases().lines(),
+                inverter.stackedServices().stream().map(Phases::lines).toList(),
                 inverter.mostInParallel(),
+                inverter.mostUnits(),
+                inverter.transferCurrent() == null
+                        ? 0
+                        : inverter.transferCurrent().amperes(),
                 names(inverter.functions()),
                 inverter.price().minorUnits());
     }

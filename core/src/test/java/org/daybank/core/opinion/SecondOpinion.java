@@ -212,7 +212,8 @@ final class SecondOpinion {
                 List<LoadOpinion.Month> all = months.computeIfAbsent(
                         List.of(bank.heated, controllerWatts),
                         any -> List.of(withOwnDraw(loads, bank, controllerWatts)));
-                boolean fits = BankOpinion.size(ask, bank, need(inverter, inverters, curve, all));
+                boolean fits =
+                        BankOpinion.size(ask, bank, BankOpinion.Need.of(ask, peak, inverter, inverters, curve, all));
                 return new Sized(fits ? bank : null, all);
             });
         }
@@ -228,29 +229,5 @@ final class SecondOpinion {
                     sun[m]);
         }
         return all;
-    }
-
-    /** At the bank's terminals; the running power is that of the month with the worst run. */
-    BankOpinion.Need need(
-            Goods.Inverter inverter, int inverters, LoadOpinion.Curve curve, List<LoadOpinion.Month> months) {
-        double daily = 0;
-        double worst = 0;
-        double running = 0;
-        for (LoadOpinion.Month month : months) {
-            daily = max(daily, month.daily);
-            running = month.worst > worst ? month.running : running;
-            worst = max(worst, month.worst);
-        }
-        return new BankOpinion.Need(
-                daily,
-                worst,
-                running,
-                curve.draw(peak.watts) + peak.dcWatts,
-                (inverter == null ? 0 : peak.surgeWatts / inverter.fullEfficiency()) + peak.dcWatts,
-                inverter == null ? 0 : inverter.lowestVolts(),
-                inverter == null
-                        ? 0
-                        : ask.bankDrop
-                                / (inverters * inverter.watts() / inverter.fullEfficiency() / inverter.lowestVolts()));
     }
 }

@@ -33,9 +33,6 @@ class SecondOpinionTest {
     /** The same method in another order of operations. */
     private static final double SAME = 1e-9;
 
-    /** Core gathers irradiances in classes 50 W/m² wide before it warms the cells; the opinion takes every slice. */
-    private static final double CLASS = 50;
-
     /** How far a limit is moved to see whether a different choice was but a matter of rounding; as wide as the classes do. */
     private static final double EDGE = 1e-3;
 
@@ -176,7 +173,10 @@ class SecondOpinionTest {
                 .isGreaterThanOrEqualTo(controller.selfWatts() * charger.count() * (1 - SAME) - SAME);
         budget(c, own);
         BankOpinion.size(
-                c.ask, bank, c.opinion.need(inverter, chosen == null ? 0 : chosen.count(), curve, List.of(own)));
+                c.ask,
+                bank,
+                BankOpinion.Need.of(
+                        c.ask, c.opinion.peak, inverter, chosen == null ? 0 : chosen.count(), curve, List.of(own)));
         bank(c, bank);
         array(c, own, bank, controller);
     }
@@ -238,16 +238,7 @@ class SecondOpinionTest {
             double need = YieldOpinion.need(own[m], efficiency);
             near(c, "need", core.months().get(m).need().wattHours(), need, need);
             double brought = yields[m] * factor;
-            // cells are as warm in proportion to the light: the mean of a class makes too much of it, by P·|γ|·(NOCT −
-            // 20)/800
-            // times the variance in it, which is no more than a quarter of its width squared
-            double curve = passesOn ? 0 : Math.abs(module.gamma()) * (module.noct() - 20) / 800;
-            more[m] = yields[m]
-                    + curve
-                            * (CLASS * CLASS / 4)
-                            * (module.power() / 1000)
-                            * (1 + module.bifacialGain())
-                            * (c.opinion.sun[m].sunset * 24 / Math.PI);
+            more[m] = yields[m] + (passesOn ? 0 : YieldOpinion.classError(module, c.opinion.sun[m]));
             assertThat(core.months().get(m).moduleYield().wattHours())
                     .as("yield of brief %s in month %s", c.number, m)
                     .isBetween(brought * (1 - SAME), more[m] * factor * (1 + SAME));

@@ -1,0 +1,132 @@
+package org.daybank.core.design;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.inverter.InverterFit;
+import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+import org.jspecify.annotations.Nullable;
+
+/** Where the search for a system of one voltage and chemistry ended without one: what every product breaks there. */
+final class DeadEnd {
+    private final Search search;
+    private final Voltage voltage;
+    private final Chemistry chemistry;
+    private final @Nullable InverterSelection inverters;
+    private final @Nullable InverterFit inverter;
+    private final BankSelection batteries;
+
+    private DeadEnd(Search search, Voltage voltage, Chemistry chemistry) {
+        this.search = search;
+        this.voltage = voltage;
+        this.chemistry = chemistry;
+        this.inverters = search.needsInverter() ? search.inverters(voltage, chemistry) : null;
+        this.inverter = inverters == null || inverters.ranked().isEmpty()
+                ? null
+                : inverters.ranked().get(0);
+        this.batteries = search.batteries(voltage, inverter, Power.ZERO);
+    }
+
+    /** At one voltage, with the chemistry that comes furthest. */
+    static DeadEnd of(Search search, List<Chemistry> chemistries, Voltage voltage) {
+        return furthest(chemistries.stream()
+                .map(chemistry -> new DeadEnd(search, voltage, chemistry))
+                .toList());
+    }
+
+    /** The one that came furthest, the first of them when several did. */
+    static DeadEnd furthest(List<DeadEnd> ends) {
+        return ends.stream()
+                .reduce((first, next) -> next.stage() > first.stage() ? next : first)
+                .orElseThrow();
+    }
+
+    /** How many of its parts do: the inverter, the bank. */
+    private int stage() {
+        return !hasInverter() ? 0 : roomiest().isEmpty() ? 1 : 2;
+    }
+
+    private boolean hasInverter() {
+        return inverters == null || inverter != null;
+    }
+
+    /** Of the banks that do, with as many strings as may be, the one that takes the most current. */
+    private Optional<BankLayout> roomiest() {
+        return batteries.ranked().stream()
+                .map(fit -> fit.battery())
+                .filter(battery -> battery.chemistry() == chemistry)
+                .map(battery -> BankLayout.of(
+                        battery,
+                        voltage,
+                        (int) Math.rint(voltage.dividedBy(battery.nominalVoltage())),
+                        battery.mostInParallel()))
+                .max(Comparator.comparing(BankLayout::maximumChargeCurrent));
+    }
+
+    Voltage voltage() {
+        return voltage;
+    }
+
+    /** Every inverter held against the loads; absent when every load is DC. */
+    @Nullable
+    InverterSelection inverters() {
+        return inverters;
+    }
+
+    /** Every battery held against the loads behind the cheapest inverter that does, or a typical one. */
+    BankSelection batteries() {
+        return batteries;
+    }
+
+    /** Every controller held against the bank that takes the most current, with the module that comes nearest. */
+    ChargerSelection controllers() {
+        List<ChargerSelection> byModule =
+                search.controllers(voltage, chemistry, inverter, roomiest().orElse(null));
+        return byModule.stream()
+                .filter(all -> !all.ranked().isEmpty())
+                .findFirst()
+                .or(() -> byModule.stream()
+                        .flatMap(all -> near(all).stream().map(rejection -> Map.entry(rejection, all)))
+                        .min(Map.Entry.comparingByKey(NearestMiss.NEAREST_FIRST))
+                        .map(Map.Entry::getValue))
+                .orElse(byModule.get(0));
+    }
+
+    private static List<Rejection> near(ChargerSelection all) {
+        return NearestMiss.without(NearestMiss.without(all.rejected(), "busVoltage"), "chemistry");
+    }
+
+    /** The rules that the nearest inverter, battery or controller breaks. */
+    List<Finding> reasons() {
+        if (inverters != null && inverter == null) {
+            return NearestMiss.of("inverter", NearestMiss.without(inverters.rejected(), "nominalVoltage"));
+        }
+        if (roomiest().isEmpty()) {
+            return NearestMiss.of("battery", NearestMiss.without(batteries.rejected(), "seriesCount"));
+        }
+        if (!search.coverable(voltage, chemistry, inverter)) {
+            return List.of(Finding.that(
+                    "array",
+                    false,
+                    "No number of any module on offer covers every month: in one, something must run and no"
+                            + " sun falls on the array."));
+        }
+        ChargerSelection controllers = controllers();
+        return controllers.ranked().isEmpty()
+                ? NearestMiss.of("chargeController", near(controllers))
+                : List.of(Finding.that(
+                        "chargeController",
+                        false,
+                        "Each part fits by itself, but no bank of the catalogue takes what the controllers"
+                                + " that fit bring and draw."));
+    }
+}

@@ -1,0 +1,33 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.daybank.core.working.Finding;
+import org.daybank.core.working.Rejection;
+
+/** Reads margins and broken rules off findings. */
+final class Margins {
+    /** A margin worked to five digits by hand, and half a unit of the last. */
+    static void assertMargin(List<Finding> limits, String rule, double margin) {
+        Finding finding = limits.stream()
+                .filter(limit -> limit.rule().equals(rule))
+                .findFirst()
+                .orElseThrow();
+        assertThat(SystemDesign.part(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
+    }
+
+    /** The rules that each rejected product breaks. */
+    static Map<String, List<String>> rules(List<Rejection> rejected) {
+        return rejected.stream()
+                .collect(Collectors.toMap(
+                        Rejection::product,
+                        rejection ->
+                                rejection.broken().stream().map(Finding::rule).toList()));
+    }
+
+    private Margins() {}
+}
