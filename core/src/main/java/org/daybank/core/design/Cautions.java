@@ -20,7 +20,9 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Severity;
@@ -122,6 +124,12 @@ final class Cautions {
         }
         if (strings != null) {
             storedCharge(strings.product());
+            add(
+                    "reversePolarity",
+                    Severity.WARNING,
+                    circuit,
+                    "Measure voltage and polarity of each string before it is connected.",
+                    "A string connected the wrong way round destroys the inverter, or is fed by the others.");
         }
     }
 
@@ -183,15 +191,15 @@ final class Cautions {
                 "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
                 "A bank of %s can weld metal, arc and burn, whatever its voltage.",
                 layout.trueNominal());
-        ChargeSettings settings = SystemDesign.part(design.chargeSettings());
-        if (settings.absorptionWhenCold().compareTo(TOUCHABLE_DC) > 0) {
+        Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
+        if (highest.compareTo(TOUCHABLE_DC) > 0) {
             add(
                     "busVoltage",
                     Severity.DANGER,
                     "bank",
                     "Cover all live parts; keep one hand back, or disconnect charging before work.",
-                    "Charged on the coldest day the bus reaches %s of direct current: touching it can kill.",
-                    settings.absorptionWhenCold());
+                    "While it is charged the bus reaches %s of direct current: touching it can kill, and an arc does not go out by itself.",
+                    highest);
         }
         Current shortCircuit = layout.shortCircuitCurrent();
         add(
@@ -246,6 +254,14 @@ final class Cautions {
         }
     }
 
+    /** The highest voltage that a charge brings: on the coldest day, or to equalise. */
+    private static Voltage highestBus(ChargeSettings settings) {
+        Voltage cold = settings.absorptionWhenCold();
+        return settings.equalisation()
+                .filter(equalising -> equalising.compareTo(cold) > 0)
+                .orElse(cold);
+    }
+
     private void leadAcid(BankLayout layout, BankFit bank) {
         boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
         Ventilation ventilation = design.ventilation();
@@ -254,7 +270,7 @@ final class Cautions {
                     "hydrogen",
                     Severity.DANGER,
                     "bank",
-                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank. A heated cupboard needs its airflow all the same.",
+                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank.",
                     "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings of %s below and above; where it is heated, that air takes %s of heat.",
                     ventilation.flow(),
                     "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
@@ -267,6 +283,17 @@ final class Cautions {
                     "bank",
                     "Wear goggles and gloves, keep water and soda at hand, stand the bank in a tray.",
                     "Vented cells hold sulphuric acid and spray it when charged hard.");
+        }
+        if (ventilation != null && bank.temperature().celsius() < 0) {
+            add(
+                    "closedCupboard",
+                    Severity.DANGER,
+                    "bank",
+                    "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat this air too, and must not spark.",
+                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the hydrogen in. It needs %s of fresh air all the same, and that air takes %s of heat.",
+                    bank.temperature(),
+                    ventilation.flow(),
+                    ventilation.heatLoss());
         }
         if (bank.temperature().celsius() < 0) {
             add(
@@ -300,6 +327,19 @@ final class Cautions {
                     "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
                     "Without its heater the bank would fall to freezing air; below 0 °C lithium must not be charged.");
         }
+        Temperature recordLow = design.brief().site().recordLow();
+        boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
+        SystemDesign.part(design.chargeSettings())
+                .chargingFrom()
+                .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
+                .ifPresent(coldest -> add(
+                        "chargingInTheCold",
+                        Severity.WARNING,
+                        "bank",
+                        "Take a battery whose management system stops charging in the cold, and let the controller measure the temperature of its cells.",
+                        "The air has been as cold as %s; charged below %s, lithium cells are plated with metal and fail for good.",
+                        recordLow,
+                        coldest));
     }
 
     private void arrayVoltage(Voltage coldest, String circuit) {
@@ -341,12 +381,14 @@ final class Cautions {
                 power);
         add(
                 "windAndSnow",
-                Severity.WARNING,
+                Severity.DANGER,
                 "array",
                 "Have roof or frame checked for wind, snow and the weight of the array itself.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
-        if (exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
+        WiringPlan wiring = design.wiring();
+        boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
+        if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
             add(
                     "lightning",
                     Severity.WARNING,
