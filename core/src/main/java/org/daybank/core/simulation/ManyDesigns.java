@@ -1,12 +1,15 @@
 package org.daybank.core.simulation;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.simulation.kernel.DesignBlock;
+import org.daybank.core.simulation.kernel.SequentPeak;
 import org.daybank.core.simulation.kernel.SharedFacts;
 import org.daybank.core.simulation.kernel.SharedYear;
 import org.daybank.core.working.Checks;
@@ -92,7 +95,137 @@ public final class ManyDesigns {
         return new DesignGrid(arraySizes, bankSizes, years.size(), hours(), tally(allModules, allBanks));
     }
 
-    static void check(List<Power> arraySizes, List<Energy> bankSizes) {
+    /**
+     * For every array the least bank with which loads lack something no more often than asked. One contour for each probability
+     * asked; together, a map of the loss-of-load probability over both sizes at the cost of its lines.
+     *
+     * <p>Found by halving, since more bank never serves less: in the same weather, loads that are never cut off lack less or
+     * the same in each hour. Two things may make an exception, where the array hardly fills the bank: a larger bank leaks more,
+     * and more of it freezes up. Then it is some bank that does next to one that does not.
+     *
+     * @param arraySizes power of the modules at standard test conditions; above 0
+     * @param bankSizes what the banks on offer hold, ascending; above 0
+     * @param lossOfLoadProbabilities asked
+     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, one is not above 0 or above 1, or
+     *     the banks do not ascend
+     */
+    public List<SizingContour> leastBanks(
+            List<Power> arraySizes, List<Energy> bankSizes, List<Ratio> lossOfLoadProbabilities) {
+        checkContour(arraySizes, bankSizes, "bankSizes", bankSizes, lossOfLoadProbabilities);
+        double[] modules = modules(arraySizes);
+        double[] banks = banks(bankSizes);
+        Bisection found = Bisection.of(
+                modules.length,
+                banks.length,
+                fractions(lossOfLoadProbabilities),
+                (array, bank, count) -> lossOfLoad(pick(modules, array, count), pick(banks, bank, count)));
+        return contours(
+                lossOfLoadProbabilities,
+                arraySizes.size(),
+                (array, level) -> found.any(array, level)
+                        ? new SizingContour.Point(
+                                arraySizes.get(array),
+                                bankSizes.get(found.least(array, level)),
+                                Ratio.of(found.figure(array, level)))
+                        : new SizingContour.Point(arraySizes.get(array), null, null));
+    }
+
+    /**
+     * For every bank the least array with which loads lack something no more often than asked; more array never serves less.
+     *
+     * @param arraySizes power of the modules on offer at standard test conditions, ascending; above 0
+     * @param bankSizes what the bank holds; above 0
+     * @param lossOfLoadProbabilities asked
+     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, one is not above 0 or above 1, or
+     *     the arrays do not ascend
+     */
+    public List<SizingContour> leastArrays(
+            List<Power> arraySizes, List<Energy> bankSizes, List<Ratio> lossOfLoadProbabilities) {
+        checkContour(arraySizes, bankSizes, "arraySizes", arraySizes, lossOfLoadProbabilities);
+        double[] modules = modules(arraySizes);
+        double[] banks = banks(bankSizes);
+        Bisection found = Bisection.of(
+                banks.length,
+                modules.length,
+                fractions(lossOfLoadProbabilities),
+                (bank, array, count) -> lossOfLoad(pick(modules, array, count), pick(banks, bank, count)));
+        return contours(
+                lossOfLoadProbabilities,
+                bankSizes.size(),
+                (bank, level) -> found.any(bank, level)
+                        ? new SizingContour.Point(
+                                arraySizes.get(found.least(bank, level)),
+                                bankSizes.get(bank),
+                                Ratio.of(found.figure(bank, level)))
+                        : new SizingContour.Point(null, bankSizes.get(bank), null));
+    }
+
+    /**
+     * For every array the bank with which loads never lack anything, by one pass over the hours (the sequent peak of Rippl
+     * 1883, with the charge that a nearly full bank refuses): what the bank lacks of full never depends on its size, and its
+     * greatest lack is the storage needed.
+     *
+     * <p>The bank begins full, and the uncounted first year counts. Left out of account are self-discharge, the limit of the charging current and
+     * what the system's own parts draw below the floor: where they matter, the bank is a little larger than told.
+     *
+     * @param arraySizes power of the modules at standard test conditions; above 0
+     * @throws org.daybank.core.working.InvalidInput when there are none, or one is not above 0
+     */
+    public List<ZeroLossBank> zeroLossBanks(List<Power> arraySizes) {
+        check(arraySizes, List.of(bank));
+        SequentPeak peak = new SequentPeak(facts, years, settle);
+        double[] modules = modules(arraySizes);
+        return IntStream.range(0, modules.length)
+                .parallel()
+                .mapToObj(i -> {
+                    SequentPeak.Storage found = peak.of(modules[i]);
+                    return new ZeroLossBank(arraySizes.get(i), bank.times(found.banks()), found.sustained());
+                })
+                .toList();
+    }
+
+    private double[] lossOfLoad(double[] modules, double[] banks) {
+        double[] hours = tally(modules, banks).lossHours;
+        int all = hours();
+        return Arrays.stream(hours).map(lost -> lost / all).toArray();
+    }
+
+    private static double[] pick(double[] sizes, int[] places, int count) {
+        return Arrays.stream(places, 0, count).mapToDouble(place -> sizes[place]).toArray();
+    }
+
+    private static double[] fractions(List<Ratio> ratios) {
+        return ratios.stream().mapToDouble(Ratio::fraction).toArray();
+    }
+
+    private static List<SizingContour> contours(
+            List<Ratio> levels, int count, BiFunction<Integer, Integer, SizingContour.Point> point) {
+        return IntStream.range(0, levels.size())
+                .mapToObj(level -> new SizingContour(
+                        levels.get(level),
+                        IntStream.range(0, count)
+                                .mapToObj(i -> point.apply(i, level))
+                                .toList()))
+                .toList();
+    }
+
+    private static <T extends Comparable<? super T>> void checkContour(
+            List<Power> arraySizes, List<Energy> bankSizes, String name, List<T> ladder, List<Ratio> levels) {
+        Checks checks = checks(arraySizes, bankSizes).notEmpty("lossOfLoadProbabilities", levels);
+        for (int i = 0; i < levels.size(); i++) {
+            checks.within("lossOfLoadProbabilities/" + i, levels.get(i), Ratio.ZERO, Ratio.ONE);
+        }
+        for (int i = 1; i < ladder.size(); i++) {
+            checks.above(name + "/" + i, ladder.get(i), ladder.get(i - 1));
+        }
+        checks.done();
+    }
+
+    private static void check(List<Power> arraySizes, List<Energy> bankSizes) {
+        checks(arraySizes, bankSizes).done();
+    }
+
+    private static Checks checks(List<Power> arraySizes, List<Energy> bankSizes) {
         Checks checks = new Checks().notEmpty("arraySizes", arraySizes).notEmpty("bankSizes", bankSizes);
         for (int i = 0; i < arraySizes.size(); i++) {
             checks.above("arraySizes/" + i, arraySizes.get(i), Power.ZERO);
@@ -100,35 +233,27 @@ public final class ManyDesigns {
         for (int i = 0; i < bankSizes.size(); i++) {
             checks.above("bankSizes/" + i, bankSizes.get(i), Energy.ZERO);
         }
-        checks.done();
+        return checks;
     }
 
-    double[] modules(List<Power> arraySizes) {
+    private double[] modules(List<Power> arraySizes) {
         return arraySizes.stream()
                 .mapToDouble(size -> size.watts() / module.watts())
                 .toArray();
     }
 
-    double[] banks(List<Energy> bankSizes) {
+    private double[] banks(List<Energy> bankSizes) {
         return bankSizes.stream()
                 .mapToDouble(size -> size.wattHours() / bank.wattHours())
                 .toArray();
     }
 
-    int hours() {
+    private int hours() {
         return years.stream().mapToInt(SharedYear::hours).sum();
     }
 
-    SharedFacts facts() {
-        return facts;
-    }
-
-    List<SharedYear> years() {
-        return years;
-    }
-
     /** The designs of two lists, pair by pair, in blocks of even size on as many processors as there are. */
-    Tallies tally(double[] modules, double[] banks) {
+    private Tallies tally(double[] modules, double[] banks) {
         Tallies tallies = new Tallies(modules.length);
         int blocks = (modules.length + DesignBlock.MOST - 1) / DesignBlock.MOST;
         IntStream.range(0, blocks).parallel().forEach(block -> {
