@@ -9,8 +9,11 @@ import java.util.Arrays;
  * {@link SharedFacts} and {@link SharedYear}.
  */
 public final class DesignBlock {
-    /** So many that their arrays stay in the nearest cache. */
-    public static final int MOST = 262;
+    /**
+     * So many that their arrays stay in the nearest cache, and six more than a multiple of eight: then all of them lie alike in
+     * the lines of the cache.
+     */
+    public static final int MOST = 326;
 
     /** A load that lacks less than this share of what it asks lacks nothing. */
     public static final double ROUNDING = 1e-9;
@@ -87,41 +90,55 @@ public final class DesignBlock {
     }
 
     private void hour(SharedYear year, int hour) {
-        boolean dark = year.dark(hour);
+        double asked = year.askedWatts[hour];
         if (facts.ownWatts() > 0) {
-            carry(year, hour, facts.ownWatts() + year.askedWatts[hour]);
-            drawAfterOwn(year, hour);
-        } else if (dark && year.askedWatts[hour] <= fewestBanks * facts.dischargeWatts()) {
-            inTheDark(year, hour);
+            carry(year, hour, facts.ownWatts() + asked);
+            drawAfterOwn(year, hour, asked);
+        } else if (year.dark(hour) && asked <= fewestBanks * facts.dischargeWatts()) {
+            inTheDark(year, hour, asked);
             return;
         } else {
-            carry(year, hour, year.askedWatts[hour]);
-            draw(year, hour);
+            carry(year, hour, asked);
+            draw(year, hour, asked);
         }
         charge(year, hour);
-        HourLoops.note(count, out, level, throughput, lowest);
     }
 
     private void carry(SharedYear year, int hour, double asked) {
         HourLoops.carry(count, modules, year.moduleWatts[hour], facts.controllerEfficiency(), asked, lacking, left);
-        if (facts.leakShare() > 0) {
-            HourLoops.leak(count, facts.leakShare(), level);
-        }
     }
 
-    private void draw(SharedYear year, int hour) {
-        double[] asked = lacking;
-        if (year.askedWatts[hour] > fewestBanks * facts.dischargeWatts()) {
+    private void draw(SharedYear year, int hour, double asked) {
+        double[] drawn = lacking;
+        if (asked > fewestBanks * facts.dischargeWatts()) {
             HourLoops.limit(count, lacking, banks, facts.dischargeWatts(), limited);
-            asked = limited;
+            drawn = limited;
         }
         HourLoops.draw(
-                count, asked, banks, facts.capacityWattHours(), year.floorShare[SharedYear.dayOf(hour)], level, out);
-        lack(year, hour, lacking);
+                count,
+                drawn,
+                banks,
+                facts.leakShare(),
+                facts.capacityWattHours(),
+                year.floorShare[SharedYear.dayOf(hour)],
+                level,
+                out);
+        HourLoops.serve(
+                count,
+                lacking,
+                out,
+                year.perAtBank[hour],
+                ROUNDING * asked,
+                perAsked(asked),
+                throughput,
+                unserved,
+                lossHours);
     }
 
-    private void drawAfterOwn(SharedYear year, int hour) {
-        HourLoops.share(count, lacking, year.askedWatts[hour], limited, byOwn);
+    /** The system's own parts have theirs first, and may empty the bank. */
+    private void drawAfterOwn(SharedYear year, int hour, double asked) {
+        HourLoops.leak(count, facts.leakShare(), level);
+        HourLoops.share(count, lacking, asked, limited, byOwn);
         HourLoops.drawOwn(count, banks, facts.dischargeWatts(), level, byOwn);
         HourLoops.room(
                 count,
@@ -133,14 +150,14 @@ public final class DesignBlock {
                 byOwn,
                 in);
         HourLoops.drawRoom(count, limited, in, out);
-        lack(year, hour, limited);
+        HourLoops.lack(
+                count, limited, out, year.perAtBank[hour], ROUNDING * asked, perAsked(asked), unserved, lossHours);
         HourLoops.add(count, byOwn, out);
+        HourLoops.add(count, out, throughput);
     }
 
-    private void lack(SharedYear year, int hour, double[] asked) {
-        double watts = year.askedWatts[hour];
-        double perAsked = watts > 0 ? 1 / watts : 0;
-        HourLoops.lack(count, asked, out, year.perAtBank[hour], ROUNDING * watts, perAsked, unserved, lossHours);
+    private static double perAsked(double asked) {
+        return asked > 0 ? 1 / asked : 0;
     }
 
     private void charge(SharedYear year, int hour) {
@@ -151,12 +168,11 @@ public final class DesignBlock {
             offered = limited;
         }
         HourLoops.accept(count, offered, banks, facts.capacityWattHours(), facts.taperShare(), inPerStored, level, in);
-        HourLoops.move(count, left, in, out, facts.chargeEfficiency(), level, monthSpilled);
+        HourLoops.move(count, left, in, out, facts.chargeEfficiency(), level, lowest, monthSpilled);
     }
 
     /** The same with nothing from the array: nothing is charged, and the bank is emptiest at the end of the night. */
-    private void inTheDark(SharedYear year, int hour) {
-        double asked = year.askedWatts[hour];
+    private void inTheDark(SharedYear year, int hour, double asked) {
         HourLoops.drawInTheDark(
                 count,
                 asked,
@@ -167,9 +183,8 @@ public final class DesignBlock {
                 level,
                 out,
                 throughput);
-        double perAsked = asked > 0 ? 1 / asked : 0;
         HourLoops.lackInTheDark(
-                count, asked, out, year.perAtBank[hour], ROUNDING * asked, perAsked, unserved, lossHours);
+                count, asked, out, year.perAtBank[hour], ROUNDING * asked, perAsked(asked), unserved, lossHours);
         if (hour + 1 == year.hours() || !year.dark(hour + 1)) {
             HourLoops.noteLowest(count, level, lowest);
         }

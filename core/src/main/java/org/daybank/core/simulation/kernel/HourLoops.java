@@ -42,17 +42,20 @@ final class HourLoops {
         }
     }
 
-    /** What loads get of a bank that has leaked, down to its floor. */
+    /** What loads get of a bank, once it has leaked, down to its floor. */
     static void draw(
             int count,
             double[] asked,
             double[] banks,
+            double leakShare,
             double capacity,
             double floorShare,
             double[] level,
             double[] out) {
         for (int i = 0; i < count; i++) {
-            double most = Math.min(asked[i], level[i] - banks[i] * capacity * floorShare);
+            double held = level[i] - level[i] * leakShare;
+            double most = Math.min(asked[i], held - banks[i] * capacity * floorShare);
+            level[i] = held;
             out[i] = (most + Math.abs(most)) * 0.5;
         }
     }
@@ -73,37 +76,40 @@ final class HourLoops {
         }
     }
 
-    /** What goes out of the bank and in; what nobody has use for. */
+    /** What goes out of the bank and in, how deep that takes it, and what nobody has use for. */
     static void move(
-            int count, double[] left, double[] in, double[] out, double efficiency, double[] level, double[] spilled) {
+            int count,
+            double[] left,
+            double[] in,
+            double[] out,
+            double efficiency,
+            double[] level,
+            double[] lowest,
+            double[] spilled) {
         for (int i = 0; i < count; i++) {
             spilled[i] += left[i] - in[i];
-            level[i] -= out[i] - in[i] * efficiency;
+            double held = level[i] - (out[i] - in[i] * efficiency);
+            level[i] = held;
+            lowest[i] = Math.min(lowest[i], held);
         }
     }
 
-    /** The loads lack what they do not get; an hour counts when that is more than rounding. */
-    static void lack(
+    /** What came out for the loads, and what they lack; an hour counts when that is more than rounding. */
+    static void serve(
             int count,
             double[] asked,
             double[] out,
             double perAtBank,
             double rounding,
             double perAsked,
+            double[] throughput,
             double[] unserved,
             double[] lossHours) {
         for (int i = 0; i < count; i++) {
+            throughput[i] += out[i];
             double lacks = asked[i] - out[i];
             unserved[i] += lacks * perAtBank;
             lossHours[i] += Math.ceil((lacks - rounding) * perAsked);
-        }
-    }
-
-    /** What came out of banks, and how deep they went. */
-    static void note(int count, double[] out, double[] level, double[] throughput, double[] lowest) {
-        for (int i = 0; i < count; i++) {
-            throughput[i] += out[i];
-            lowest[i] = Math.min(lowest[i], level[i]);
         }
     }
 
@@ -135,7 +141,7 @@ final class HourLoops {
         }
     }
 
-    /** The same as {@link #lack} where all ask the same. */
+    /** In the dark: what they lack, where all ask the same. */
     static void lackInTheDark(
             int count,
             double asked,
@@ -192,7 +198,24 @@ final class HourLoops {
         }
     }
 
-    /** Adds what some got to what others did. */
+    /** What the loads lack; an hour counts when that is more than rounding. */
+    static void lack(
+            int count,
+            double[] asked,
+            double[] out,
+            double perAtBank,
+            double rounding,
+            double perAsked,
+            double[] unserved,
+            double[] lossHours) {
+        for (int i = 0; i < count; i++) {
+            double lacks = asked[i] - out[i];
+            unserved[i] += lacks * perAtBank;
+            lossHours[i] += Math.ceil((lacks - rounding) * perAsked);
+        }
+    }
+
+    /** Adds some to others. */
     static void add(int count, double[] some, double[] sum) {
         for (int i = 0; i < count; i++) {
             sum[i] += some[i];
