@@ -3,6 +3,7 @@ package org.daybank.core;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.BinaryOperator;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.daybank.core.simulation.kernel.DesignBlock;
@@ -145,20 +146,18 @@ public final class PeerYears {
     private static final SharedYear YEAR = year();
     private static final SharedFacts FACTS = facts();
 
-    private static void time(String name, int designs, Supplier<double[]> way) {
-        double[] sums = way.get();
+    private static void time(String name, int designs, int repeats, Supplier<double[]> way) {
+        double[] sums = {};
         double bestOfProcessor = 0;
         double bestOfWall = 0;
-        for (int i = 0; i < 8; i++) {
+        for (int i = 0; i < repeats; i++) {
             long processor = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long wall = System.nanoTime();
             sums = way.get();
             double seconds = (System.nanoTime() - wall) / 1e9;
             double used = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - processor) / 1e9;
-            if (i > 2) {
-                bestOfWall = Math.max(bestOfWall, designs / seconds);
-                bestOfProcessor = Math.max(bestOfProcessor, designs / used);
-            }
+            bestOfWall = Math.max(bestOfWall, designs / seconds);
+            bestOfProcessor = Math.max(bestOfProcessor, designs / used);
         }
         System.out.printf(
                 Locale.ROOT,
@@ -173,14 +172,18 @@ public final class PeerYears {
                 sums[4] / designs);
     }
 
+    private static void time(String name, int designs, int repeats, BinaryOperator<double[]> way) {
+        double[] modules = modules(designs);
+        double[] banks = banks(designs);
+        time(name, designs, repeats, () -> way.apply(modules, banks));
+    }
+
     /** Times each way. */
     public static void main(String[] arguments) {
-        double[] modules = modules(8192);
-        double[] banks = banks(8192);
-        time("java-fast", 8192, () -> fast(modules, banks));
-        time("java-fast-two-threads", 8192, () -> fastOnTwo(modules, banks));
-        double[] few = modules(4096);
-        double[] fewBanks = banks(4096);
-        time("java-obvious", 4096, () -> obvious(few, fewBanks));
+        time("java-fast", 8192, 16, PeerYears::fast);
+        time("java-two-threads", 8192, 12, PeerYears::fastOnTwo);
+        time("java-obvious", 4096, 3, PeerYears::obvious);
+        time("java-fast-100", 100, 300, PeerYears::fast);
+        time("java-fast-1000000", 1_000_000, 1, PeerYears::fast);
     }
 }
