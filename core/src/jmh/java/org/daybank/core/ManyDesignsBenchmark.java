@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.daybank.core.array.ArrayPolicy;
+import org.daybank.core.bank.BankHousing;
+import org.daybank.core.bank.BankLocation;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.simulation.ArrayYears;
 import org.daybank.core.simulation.DesignGrid;
 import org.daybank.core.simulation.ManyDesigns;
@@ -22,7 +25,9 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -38,10 +43,23 @@ public class ManyDesignsBenchmark {
             .mapToObj(i -> Ratio.of(i == 0 ? 0 : 0.001 * Math.pow(2, i - 1)))
             .toList();
 
-    private final ManyDesigns many = many();
+    /** What the controller draws itself: nothing, or something, which takes more loops. */
+    @Param({"0", "2"})
+    private double ownWatts;
 
-    private static ManyDesigns many() {
-        SimulatedSystem system = SimulationBenchmark.system(false);
+    private ManyDesigns many;
+
+    /** The system under a made-up sky. */
+    @Setup
+    public void system() {
+        many = many(ownWatts);
+    }
+
+    private static ManyDesigns many(double ownWatts) {
+        SimulatedSystem drawing = SimulationBenchmark.system(false)
+                .withHousing(new BankHousing(BankLocation.INDOORS, Temperature.celsius(15), null, null));
+        SimulatedSystem system =
+                drawing.withController(drawing.controller().withSelfConsumption(Power.watts(ownWatts)));
         SunnyYears sun = SimulationBenchmark.sun(0);
         return ManyDesigns.of(
                 system,

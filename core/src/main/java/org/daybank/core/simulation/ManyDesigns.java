@@ -2,7 +2,6 @@ package org.daybank.core.simulation;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.quantity.Energy;
@@ -25,6 +24,9 @@ import org.daybank.core.working.Checks;
  * limits of charge and discharge grow with it. Safe for any number of threads.
  */
 public final class ManyDesigns {
+    /** Designs beyond which none are run at once. */
+    public static final int MOST = 10_000_000;
+
     private final Power module;
     private final Energy bank;
     private final double charge;
@@ -79,13 +81,21 @@ public final class ManyDesigns {
      *
      * @param arraySizes power of the modules at standard test conditions; above 0
      * @param bankSizes what the bank holds at the current that the loads draw; above 0
-     * @throws org.daybank.core.working.InvalidInput when there are none, or one is not above 0
+     * @throws org.daybank.core.working.InvalidInput when there are none, one is not above 0, or they make more than
+     *     {@value #MOST} designs
      */
     public DesignGrid run(List<Power> arraySizes, List<Energy> bankSizes) {
-        check(arraySizes, bankSizes);
+        checks(arraySizes, bankSizes)
+                .that(
+                        (long) arraySizes.size() * bankSizes.size() <= MOST,
+                        "bankSizes",
+                        "outOfRange",
+                        () -> "arraySizes times bankSizes must be no more than %d designs, but are %d"
+                                .formatted(MOST, (long) arraySizes.size() * bankSizes.size()))
+                .done();
         double[] modules = modules(arraySizes);
         double[] banks = banks(bankSizes);
-        int designs = Math.multiplyExact(modules.length, banks.length);
+        int designs = modules.length * banks.length;
         double[] allModules = new double[designs];
         double[] allBanks = new double[designs];
         for (int i = 0; i < designs; i++) {
@@ -106,8 +116,8 @@ public final class ManyDesigns {
      * @param arraySizes power of the modules at standard test conditions; above 0
      * @param bankSizes what the banks on offer hold, ascending; above 0
      * @param lossOfLoadProbabilities asked
-     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, one is not above 0 or above 1, or
-     *     the banks do not ascend
+     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
+     *     probability above 1, or the banks do not ascend
      */
     public List<SizingContour> leastBanks(
             List<Power> arraySizes, List<Energy> bankSizes, List<Ratio> lossOfLoadProbabilities) {
@@ -117,17 +127,10 @@ public final class ManyDesigns {
         Bisection found = Bisection.of(
                 modules.length,
                 banks.length,
-                fractions(lossOfLoadProbabilities),
-                (array, bank, count) -> lossOfLoad(pick(modules, array, count), pick(banks, bank, count)));
-        return contours(
                 lossOfLoadProbabilities,
-                arraySizes.size(),
-                (array, level) -> found.any(array, level)
-                        ? new SizingContour.Point(
-                                arraySizes.get(array),
-                                bankSizes.get(found.least(array, level)),
-                                Ratio.of(found.figure(array, level)))
-                        : new SizingContour.Point(arraySizes.get(array), null, null));
+                (array, bank) -> lossOfLoad(pick(modules, array), pick(banks, bank)));
+        return found.contours((array, bank) -> new SizingContour.Point(
+                arraySizes.get(array), bank < 0 ? null : bankSizes.get(bank), found.figure(array, bank)));
     }
 
     /**
@@ -136,8 +139,8 @@ public final class ManyDesigns {
      * @param arraySizes power of the modules on offer at standard test conditions, ascending; above 0
      * @param bankSizes what the bank holds; above 0
      * @param lossOfLoadProbabilities asked
-     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, one is not above 0 or above 1, or
-     *     the arrays do not ascend
+     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
+     *     probability above 1, or the arrays do not ascend
      */
     public List<SizingContour> leastArrays(
             List<Power> arraySizes, List<Energy> bankSizes, List<Ratio> lossOfLoadProbabilities) {
@@ -147,17 +150,10 @@ public final class ManyDesigns {
         Bisection found = Bisection.of(
                 banks.length,
                 modules.length,
-                fractions(lossOfLoadProbabilities),
-                (bank, array, count) -> lossOfLoad(pick(modules, array, count), pick(banks, bank, count)));
-        return contours(
                 lossOfLoadProbabilities,
-                bankSizes.size(),
-                (bank, level) -> found.any(bank, level)
-                        ? new SizingContour.Point(
-                                arraySizes.get(found.least(bank, level)),
-                                bankSizes.get(bank),
-                                Ratio.of(found.figure(bank, level)))
-                        : new SizingContour.Point(null, bankSizes.get(bank), null));
+                (bank, array) -> lossOfLoad(pick(modules, array), pick(banks, bank)));
+        return found.contours((bank, array) -> new SizingContour.Point(
+                array < 0 ? null : arraySizes.get(array), bankSizes.get(bank), found.figure(bank, array)));
     }
 
     /**
@@ -165,14 +161,15 @@ public final class ManyDesigns {
      * 1883, with the charge that a nearly full bank refuses): what the bank lacks of full never depends on its size, and its
      * greatest lack is the storage needed.
      *
-     * <p>The bank begins full, and the uncounted first year counts. Left out of account are self-discharge, the limit of the charging current and
-     * what the system's own parts draw below the floor: where they matter, the bank is a little larger than told.
+     * <p>The bank begins full, and the uncounted first year counts. Left out of account are self-discharge and the limit of the
+     * charging current: where they matter, the bank needed is a little larger than told. What the system's own parts draw counts
+     * as a load.
      *
      * @param arraySizes power of the modules at standard test conditions; above 0
      * @throws org.daybank.core.working.InvalidInput when there are none, or one is not above 0
      */
     public List<ZeroLossBank> zeroLossBanks(List<Power> arraySizes) {
-        check(arraySizes, List.of(bank));
+        checks(arraySizes, List.of(bank)).done();
         SequentPeak peak = new SequentPeak(facts, years, settle);
         double[] modules = modules(arraySizes);
         return IntStream.range(0, modules.length)
@@ -190,23 +187,8 @@ public final class ManyDesigns {
         return Arrays.stream(hours).map(lost -> lost / all).toArray();
     }
 
-    private static double[] pick(double[] sizes, int[] places, int count) {
-        return Arrays.stream(places, 0, count).mapToDouble(place -> sizes[place]).toArray();
-    }
-
-    private static double[] fractions(List<Ratio> ratios) {
-        return ratios.stream().mapToDouble(Ratio::fraction).toArray();
-    }
-
-    private static List<SizingContour> contours(
-            List<Ratio> levels, int count, BiFunction<Integer, Integer, SizingContour.Point> point) {
-        return IntStream.range(0, levels.size())
-                .mapToObj(level -> new SizingContour(
-                        levels.get(level),
-                        IntStream.range(0, count)
-                                .mapToObj(i -> point.apply(i, level))
-                                .toList()))
-                .toList();
+    private static double[] pick(double[] sizes, int[] places) {
+        return Arrays.stream(places).mapToDouble(place -> sizes[place]).toArray();
     }
 
     private static <T extends Comparable<? super T>> void checkContour(
@@ -219,10 +201,6 @@ public final class ManyDesigns {
             checks.above(name + "/" + i, ladder.get(i), ladder.get(i - 1));
         }
         checks.done();
-    }
-
-    private static void check(List<Power> arraySizes, List<Energy> bankSizes) {
-        checks(arraySizes, bankSizes).done();
     }
 
     private static Checks checks(List<Power> arraySizes, List<Energy> bankSizes) {

@@ -2,6 +2,8 @@ package org.daybank.core.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.Collections;
 import java.util.List;
@@ -125,9 +127,9 @@ class ManyDesignsTest {
         assertThat(years.lossOfLoad().hours()).isPositive();
         // sums of three years in another order: a few roundings
         assertThat(outcome.lossOfLoad().hours())
-                .isCloseTo(years.lossOfLoad().hours(), org.assertj.core.data.Offset.offset(1e-9));
+                .isCloseTo(years.lossOfLoad().hours(), within(1e-9));
         assertThat(outcome.unserved().wattHours())
-                .isCloseTo(years.unservedOther().wattHours(), org.assertj.core.data.Percentage.withPercentage(1e-12));
+                .isCloseTo(years.unservedOther().wattHours(), withPercentage(1e-12));
         assertThat(outcome.lowestStateOfCharge()).isEqualTo(years.lowestStateOfCharge());
     }
 
@@ -189,5 +191,9 @@ class ManyDesignsTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("arraySizes/1")
                 .hasMessageContaining("bankSizes");
+        assertThatThrownBy(() -> many.run(
+                        Collections.nCopies(10_001, Power.watts(1)), Collections.nCopies(1000, Energy.wattHours(1))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("no more than 10000000 designs, but are 10001000");
     }
 }

@@ -69,8 +69,8 @@ class SizingContourTest {
     }
 
     /**
-     * 1000 W/m² from 8 to 16 o'clock every day; at 25 °C a module gives its 410 W, of which 0.97 · 0.98 … of the standard policy
-     * and the controller's share reach the bank. The 120 W of the 16 hours between are 1920 Wh; at a depth of 0.8: 2400 Wh.
+     * 1000 W/m² from 8 to 16 o'clock every day, when four modules bring far more than the 120 W and fill the bank. The 120 W of
+     * the 16 hours between are 1920 Wh; at a depth of 0.8: 2400 Wh. Ten watts of modules never carry 120 W.
      */
     @Test
     void withoutLossABankLastsTheNight() {
