@@ -105,8 +105,8 @@ final class Bisection {
                 .mapToObj(level -> new SizingContour(
                         levels.get(level),
                         IntStream.range(0, does.length)
-                                .mapToObj(ladder -> say.point(
-                                        ladder, does[ladder][level] < steps ? does[ladder][level] : -1))
+                                .mapToObj(ladder ->
+                                        say.point(ladder, does[ladder][level] < steps ? does[ladder][level] : -1))
                                 .toList()))
                 .toList();
     }

@@ -20,7 +20,10 @@ public record SizingContour(Ratio asked, List<Point> points) {
      * @param bank what it holds; absent when none on offer is large enough for the array
      * @param lossOfLoadProbability with both; absent with either
      */
-    public record Point(@Nullable Power array, @Nullable Energy bank, @Nullable Ratio lossOfLoadProbability) {}
+    public record Point(
+            @Nullable Power array,
+            @Nullable Energy bank,
+            @Nullable Ratio lossOfLoadProbability) {}
 
     /** Keeps a copy. */
     public SizingContour {

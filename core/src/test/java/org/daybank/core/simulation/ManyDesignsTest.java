@@ -126,8 +126,7 @@ class ManyDesignsTest {
         Reliability years = one(system, sun, NEVER_CUT_OFF).reliability();
         assertThat(years.lossOfLoad().hours()).isPositive();
         // sums of three years in another order: a few roundings
-        assertThat(outcome.lossOfLoad().hours())
-                .isCloseTo(years.lossOfLoad().hours(), within(1e-9));
+        assertThat(outcome.lossOfLoad().hours()).isCloseTo(years.lossOfLoad().hours(), within(1e-9));
         assertThat(outcome.unserved().wattHours())
                 .isCloseTo(years.unservedOther().wattHours(), withPercentage(1e-12));
         assertThat(outcome.lowestStateOfCharge()).isEqualTo(years.lowestStateOfCharge());

@@ -27,9 +27,7 @@ class SequentPeakProperties {
 
     @Property(tries = 300)
     void isWhatTheSimulationNeeds(
-            @ForAll int seed,
-            @ForAll boolean slowToDischarge,
-            @ForAll @DoubleRange(min = 0, max = 10) double modules) {
+            @ForAll int seed, @ForAll boolean slowToDischarge, @ForAll @DoubleRange(min = 0, max = 10) double modules) {
         Random dice = new Random(seed);
         SharedFacts facts = SharedFactsBuilder.builder()
                 .controllerEfficiency(0.95)

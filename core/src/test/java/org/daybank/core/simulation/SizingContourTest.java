@@ -20,8 +20,8 @@ class SizingContourTest {
             IntStream.range(1, 50).mapToObj(i -> Energy.wattHours(400 * i)).toList();
     private static final List<Ratio> ASKED = List.of(Ratio.ZERO, Ratio.of(0.001), Ratio.of(0.02), Ratio.of(0.3));
 
-    private final ManyDesigns many =
-            ManyDesignsTest.many(ManyDesignsTest.cabin(4, 100).build(), ManyDesignsTest.madeUp(2), ManyDesignsTest.NEVER_CUT_OFF);
+    private final ManyDesigns many = ManyDesignsTest.many(
+            ManyDesignsTest.cabin(4, 100).build(), ManyDesignsTest.madeUp(2), ManyDesignsTest.NEVER_CUT_OFF);
     private final DesignGrid grid = many.run(ARRAYS, BANKS);
 
     private double loss(int array, int bank) {
@@ -74,7 +74,8 @@ class SizingContourTest {
      */
     @Test
     void withoutLossABankLastsTheNight() {
-        SimulatedSystem system = ManyDesignsTest.cabin(4, 100).housing(Systems.WARM_ROOM).build();
+        SimulatedSystem system =
+                ManyDesignsTest.cabin(4, 100).housing(Systems.WARM_ROOM).build();
         ManyDesigns sunny = ManyDesignsTest.many(
                 system, Systems.sky(1, hour -> hour >= 8 && hour < 16 ? 1000 : 0), ManyDesignsTest.NEVER_CUT_OFF);
 
