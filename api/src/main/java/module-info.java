@@ -5,6 +5,11 @@ module org.daybank.api {
     requires com.fasterxml.jackson.dataformat.yaml;
     requires io.javalin;
     requires org.jspecify;
+    requires org.eclipse.jetty.ee10.servlet;
     requires org.eclipse.jetty.server;
     requires org.slf4j;
+
+    // a sweep reads requests and answers by their components
+    opens org.daybank.api.request to
+            org.daybank.core;
 }

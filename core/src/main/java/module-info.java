@@ -12,6 +12,7 @@ module org.daybank.core {
     exports org.daybank.core.charger;
     exports org.daybank.core.inverter;
     exports org.daybank.core.simulation;
+    exports org.daybank.core.sweep;
     exports org.daybank.core.generator;
     exports org.daybank.core.grid;
     exports org.daybank.core.wiring;

@@ -14,6 +14,7 @@ import org.daybank.api.http.Offers;
 import org.daybank.api.http.Pages;
 import org.daybank.api.http.ProductTable;
 import org.daybank.api.http.Route;
+import org.daybank.api.http.Sweeps;
 import org.daybank.api.request.ArraySizeRequest;
 import org.daybank.api.request.BankCapacityRequest;
 import org.daybank.api.request.BatteryLifeRequest;
@@ -28,6 +29,7 @@ import org.daybank.api.request.ShadeComparisonRequest;
 import org.daybank.api.request.SimulationRequest;
 import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
+import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.request.WiringRequest;
 import org.daybank.api.sheet.HandOverSheet;
 import org.daybank.core.array.ShadeComparison;
@@ -40,11 +42,12 @@ import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.simulation.Simulation;
+import org.daybank.core.sweep.Uncertainty;
 
 /** Every route there is. */
 final class Routes {
-    /** The calls of the library, in the order of the job. */
-    static final List<Calculation<?, ?>> CALCULATIONS = List.of(
+    /** The steps of the job, in its order; each can be swept. */
+    private static final List<Calculation<?, ?>> STEPS = List.of(
             calculation("/v1/energy-budget", EnergyBudgetRequest.class, EnergyBudget.class, EnergyBudgetRequest::answer)
                     .working(EnergyBudget::working),
             calculation(
@@ -114,6 +117,15 @@ final class Routes {
                     .alsoPage(HandOverSheet::of),
             calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
 
+    private static final Sweeps SWEEPS = new Sweeps(STEPS);
+
+    /** The calls of the library that one envelope answers. */
+    static final List<Calculation<?, ?>> CALCULATIONS = Stream.concat(
+                    STEPS.stream(),
+                    Stream.of(calculation(
+                            "/v1/uncertainty", UncertaintyRequest.class, Uncertainty.class, SWEEPS::uncertainty)))
+            .toList();
+
     private Routes() {}
 
     /** Calculations and what stands beside them. */
@@ -133,7 +145,11 @@ final class Routes {
                 post("/v1/catalog/{kind}", ProductTable::answer),
                 get("/v1/typical-loads", Offers::typicalLoads),
                 post("/v1/climate", Climate::answer));
-        return Stream.concat(beside, CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer).stream()))
+        return Stream.of(
+                        beside,
+                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer).stream()),
+                        SWEEPS.routes(onOffer).stream())
+                .flatMap(routes -> routes)
                 .toList();
     }
 }

@@ -104,6 +104,7 @@ final class SchemaComparison {
                         texts(schema.path("enum")));
             case FLAG -> expect(where + " type", Set.of("boolean"), types(schema));
             case TEXT -> expect(where + " type", Set.of("string"), types(schema));
+            case TREE -> expect(where + " takes anything", Set.of(), types(schema));
             case OBJECT -> {
                 expect(where + " is a reference", true, property.has("$ref"));
                 compare(raw, property.path("$ref").asText());

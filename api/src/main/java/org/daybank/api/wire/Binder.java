@@ -52,6 +52,22 @@ public final class Binder {
         return new Binder(true).root(type, tree);
     }
 
+    /**
+     * Reads one value from JSON.
+     *
+     * @param type as declared
+     * @param pointer where the value stands in the request
+     * @throws InvalidInput with everything that is wrong, each problem under its JSON pointer
+     */
+    public static Object value(Type type, JsonNode given, String pointer) {
+        Binder binder = new Binder(false);
+        Object value = binder.read(type, given, pointer);
+        if (value == null || !binder.problems.isEmpty()) {
+            throw binder.problems.asException();
+        }
+        return value;
+    }
+
     private <R extends Record> Bound<R> root(Class<R> type, JsonNode tree) {
         Object value = read(type, tree, "");
         if (value == null || !problems.isEmpty()) {
@@ -63,6 +79,9 @@ public final class Binder {
     /** Reads what was given; null when it could not be read, which is then told already. */
     private @Nullable Object read(Type type, JsonNode given, String pointer) {
         Class<?> raw = Shape.Part.raw(type);
+        if (Form.of(raw) == Form.TREE) {
+            return given;
+        }
         if (raw == Optional.class) {
             Object content = read(Shape.Part.argument(type), given, pointer);
             return content == null ? null : Optional.of(content);

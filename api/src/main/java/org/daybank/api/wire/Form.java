@@ -1,5 +1,6 @@
 package org.daybank.api.wire;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import org.daybank.core.quantity.Latitude;
@@ -34,7 +35,9 @@ public enum Form {
     /** Text, as it is or in a notation of its own. */
     TEXT,
     /** An object with a member for each component. */
-    OBJECT;
+    OBJECT,
+    /** Any JSON, kept as it is for a reader who knows what it is to be. */
+    TREE;
 
     private static final ClassValue<Form> FORMS = new ClassValue<>() {
         @Override
@@ -49,6 +52,9 @@ public enum Form {
     }
 
     private static Form decide(Class<?> type) {
+        if (JsonNode.class.isAssignableFrom(type)) {
+            return TREE;
+        }
         if (Quantity.class.isAssignableFrom(type)) {
             return QUANTITY;
         }

@@ -57,6 +57,7 @@ public final class RecordWriter {
             case SERIES -> series((HourlySeries) value);
             case NAME, TEXT -> NODES.textNode(value.toString());
             case OBJECT -> write((Record) value);
+            case TREE -> (JsonNode) value;
         };
     }
 

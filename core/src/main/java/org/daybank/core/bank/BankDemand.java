@@ -75,8 +75,9 @@ public record BankDemand(
                     temperatureFactor != null,
                     "temperatureFactor",
                     "missing",
-                    "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
-                            .formatted(curve.coldest(), lowest));
+                    () ->
+                            "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
+                                    .formatted(curve.coldest(), lowest));
         }
         checks.within("worstDailyEnergy", worstDailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
                 .within("runningCurrent", runningCurrent, Current.ZERO, Current.kiloamperes(100))

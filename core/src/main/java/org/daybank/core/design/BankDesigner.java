@@ -1,60 +1,82 @@
 package org.daybank.core.design;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Simulation;
-import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.jspecify.annotations.Nullable;
 
 /** The job for systems on a bank: loads, bank, array, controller, inverter, proof. */
 final class BankDesigner {
-    private BankDesigner() {}
+    private final DesignBrief brief;
+    private final Catalog catalog;
+    private final LoadProfile loads;
+    private final MonthlySun sun;
+    private final ModuleYields yields;
+
+    private BankDesigner(DesignBrief brief, Catalog catalog) {
+        this.brief = brief;
+        this.catalog = catalog;
+        this.loads = brief.profile();
+        this.sun = ArraySun.of(brief, loads);
+        this.yields = new ModuleYields(
+                brief.site(),
+                ArraySun.spread(brief, sun.plane()),
+                brief.policy().array());
+    }
 
     /** The cheapest complete design at the lowest bus voltage that does, with the cheapest of other voltages and chemistries beside it. */
     static SystemDesign design(DesignBrief brief, Catalog catalog) {
-        LoadProfile loads = brief.profile();
-        MonthlySun sun = ArraySun.of(brief, loads);
-        IrradianceDistribution sunshine = ArraySun.spread(brief, sun.plane());
-        ModuleYields yields =
-                new ModuleYields(brief.site(), sunshine, brief.policy().array());
+        return new BankDesigner(brief, catalog).design();
+    }
+
+    private SystemDesign design() {
         Draft draft = Draft.of(brief, new Search(brief, catalog, loads, yields));
         if (draft.chosen().isEmpty()) {
-            return incomplete(draft, loads, sun);
+            return incomplete(draft);
         }
-        Ratio availability = brief.wishes().availability();
         if (!Proof.wanted(brief)) {
-            return tell(draft, catalog, loads, sun, null, null);
+            return tell(draft, null).build();
         }
         Proof proof = new Proof(brief, catalog, sun.plane());
+        return proved(outcome(draft, proof), proof);
+    }
+
+    /** The first draft as it runs, or what an availability that was asked for makes of it. */
+    private Steering.Outcome outcome(Draft draft, Proof proof) {
+        Ratio availability = brief.wishes().availability();
         if (availability == null) {
             Simulation run = proof.of(draft.chosen().orElseThrow());
-            return tell(draft, catalog, loads, sun, new Steering.Outcome(draft, run, true, 1, List.of()), proof);
+            return new Steering.Outcome(draft, run, true, 1, List.of());
         }
-        return new Steering(
-                        draft,
-                        larger -> Draft.of(larger, new Search(larger, catalog, larger.profile(), yields)),
-                        proof::of,
-                        sun.plane())
+        return new Steering(draft, other -> Draft.of(other, search(other)), proof::of, sun.plane())
                 .climb(availability)
-                .map(outcome -> tell(outcome.draft(), catalog, loads, sun, outcome, proof))
                 .orElseThrow();
     }
 
+    /** The same search for a brief that differs in its policy alone. */
+    private Search search(DesignBrief other) {
+        return new Search(other, catalog, other.profile(), yields);
+    }
+
     /** Nothing is whole: every product of the catalogue held against what is asked at the voltage that came nearest. */
-    private static SystemDesign incomplete(Draft draft, LoadProfile loads, MonthlySun sun) {
+    private SystemDesign incomplete(Draft draft) {
         List<DeadEnd> ends = ends(draft);
         DeadEnd nearest = DeadEnd.furthest(ends);
         return SystemDesignBuilder.builder()
@@ -66,6 +88,7 @@ final class BankDesigner {
                 .checks(List.of())
                 .frontier(List.of())
                 .alternatives(List.of())
+                .autonomyPrices(List.of())
                 .batteries(nearest.batteries())
                 .controllers(nearest.controllers())
                 .inverters(nearest.inverters())
@@ -85,14 +108,24 @@ final class BankDesigner {
                 .toList();
     }
 
-    private static SystemDesign tell(
-            Draft draft,
-            Catalog catalog,
-            LoadProfile loads,
-            MonthlySun sun,
-            Steering.@Nullable Outcome outcome,
-            @Nullable Proof proof) {
-        DesignBrief brief = draft.brief();
+    /** With what the hours show. */
+    private SystemDesign proved(Steering.Outcome outcome, Proof proof) {
+        Candidate chosen = outcome.draft().chosen().orElseThrow();
+        SystemDesignBuilder design = tell(outcome.draft(), outcome);
+        ChargeSettings settings = SystemDesign.part(design.chargeSettings());
+        return design.availability(outcome.simulation().reliability())
+                .frontier(outcome.frontier())
+                .generator(EngineBackup.of(
+                                brief,
+                                chosen,
+                                settings.absorption(),
+                                outcome.simulation(),
+                                engine -> proof.of(chosen, engine))
+                        .orElse(null))
+                .build();
+    }
+
+    private SystemDesignBuilder tell(Draft draft, Steering.@Nullable Outcome outcome) {
         Search search = draft.search();
         Candidate chosen = draft.chosen().orElseThrow();
         Voltage voltage = chosen.nominalVoltage();
@@ -108,8 +141,9 @@ final class BankDesigner {
                 .filter(fit -> fit.product().equals(chosen.charger().product()))
                 .findFirst()
                 .orElse(chosen.charger());
+        ChargeSettings settings = search.settings(voltage, chemistry);
         return SystemDesignBuilder.builder()
-                .brief(brief)
+                .brief(draft.brief())
                 .complete(true)
                 .missing(List.of())
                 .sun(sun)
@@ -123,32 +157,19 @@ final class BankDesigner {
                 .monthlyBalance(chosen.size())
                 .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
                 .recovery(BankChecks.recovery(chosen))
-                .chargeSettings(search.settings(voltage, chemistry))
-                .batteryLife(BankYear.life(brief, chosen, outcome == null ? null : outcome.simulation())
+                .chargeSettings(settings)
+                .batteryLife(BankYear.life(draft.brief(), chosen, outcome == null ? null : outcome.simulation())
                         .orElse(null))
                 .ventilation(Ventilation.of(layout).orElse(null))
                 .billOfMaterials(chosen.bill())
-                .checks(BankChecks.of(brief, chosen, charger, search.settings(voltage, chemistry), outcome))
+                .checks(BankChecks.of(draft.brief(), chosen, charger, settings, outcome))
                 .parts(SystemParts.of(chosen, sun.plane()))
-                .availability(outcome == null ? null : outcome.simulation().reliability())
-                .frontier(outcome == null ? List.of() : outcome.frontier())
-                .generator(
-                        outcome == null || proof == null
-                                ? null
-                                : EngineBackup.of(
-                                                brief,
-                                                chosen,
-                                                search.settings(voltage, chemistry)
-                                                        .absorption(),
-                                                outcome.simulation(),
-                                                engine -> proof.of(chosen, engine))
-                                        .orElse(null))
-                .alternatives(alternatives(
-                        chosen, draft.complete(), brief.policy().system().alternatives()))
+                .frontier(List.of())
+                .alternatives(alternatives(draft, chosen))
+                .autonomyPrices(AutonomyPoint.around(draft.brief(), voltage, chemistry, this::search))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
-                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry))
-                .build();
+                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry));
     }
 
     /** Of the controller chosen where it tracks, else of a typical one. */
@@ -158,11 +179,18 @@ final class BankDesigner {
                 : brief.policy().array().chargerEfficiency();
     }
 
-    private static List<Alternative> alternatives(Candidate chosen, List<Candidate> complete, int most) {
-        return complete.stream()
+    /** Of other voltages and chemistries, and with other kinds of controller than the one chosen. */
+    private static List<Alternative> alternatives(Draft draft, Candidate chosen) {
+        ControllerKind kind = chosen.charger().controller().kind();
+        Stream<Candidate> otherwiseCharged = Arrays.stream(ControllerKind.values())
+                .filter(other -> other != kind && other != ControllerKind.SHUNT)
+                .flatMap(other -> draft.search()
+                        .cheapest(chosen.nominalVoltage(), chosen.layout().battery().chemistry(), other)
+                        .stream());
+        return Stream.concat(draft.complete().stream(), otherwiseCharged)
                 .filter(candidate -> !candidate.equals(chosen))
                 .sorted(Comparator.comparing(Candidate::price))
-                .limit(most)
+                .limit(draft.brief().policy().system().alternatives())
                 .map(candidate -> new Alternative(
                         candidate.nominalVoltage(),
                         candidate.layout().battery().chemistry(),

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ArrayOffer;
 import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
@@ -49,26 +51,36 @@ final class BusSearch {
 
     /** The cheapest that keeps every rule; one with a shunt controller when there is no other. */
     Optional<Candidate> cheapest() {
+        return cheapest(List.of(kind -> kind != ControllerKind.SHUNT, kind -> kind == ControllerKind.SHUNT));
+    }
+
+    /** The cheapest that charges through controllers of one kind. */
+    Optional<Candidate> cheapest(ControllerKind kind) {
+        return cheapest(List.of(kind::equals));
+    }
+
+    /** The cheapest with the first of some sorts of controller that any makes a whole with. */
+    private Optional<Candidate> cheapest(List<Predicate<ControllerKind>> sorts) {
         List<InverterFit> inverters = search.needsInverter() ? search.fitting(voltage, chemistry) : List.of();
         if (search.needsInverter() && inverters.isEmpty()) {
             return Optional.empty();
         }
-        for (boolean shunt : List.of(false, true)) {
+        for (Predicate<ControllerKind> sort : sorts) {
             if (best == null) {
-                prepare(shunt);
+                prepare(sort);
                 look(inverters);
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private void prepare(boolean shunt) {
+    private void prepare(Predicate<ControllerKind> sort) {
         sides.clear();
         for (boolean heated : List.of(false, true)) {
             Reckoning least = search.least(voltage, chemistry, heated);
             BankChoices banks = search.bankChoices(least, chemistry, heated);
             if (banks.least(least.bank()).isPresent()) {
-                for (ArrayChoices arrays : search.arrayChoices(least, voltage, chemistry, shunt)) {
+                for (ArrayChoices arrays : search.arrayChoices(least, voltage, chemistry, sort)) {
                     if (!arrays.empty()
                             && arrays.leastChargingAmperes()
                                     <= banks.mostChargeCurrent().amperes()) {

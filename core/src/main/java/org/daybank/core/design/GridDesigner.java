@@ -201,6 +201,7 @@ final class GridDesigner {
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
                 .alternatives(List.of())
+                .autonomyPrices(List.of())
                 .build();
     }
 
@@ -280,6 +281,7 @@ final class GridDesigner {
                 .frontier(List.of())
                 .checks(List.of())
                 .alternatives(List.of())
+                .autonomyPrices(List.of())
                 .build();
     }
 }

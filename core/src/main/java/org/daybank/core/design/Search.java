@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.daybank.core.array.ArrayNeed;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ChargePath;
@@ -83,6 +84,11 @@ final class Search {
     /** The cheapest complete system, if there is one. */
     Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry) {
         return new BusSearch(this, voltage, chemistry).cheapest();
+    }
+
+    /** The cheapest complete system that charges through one kind of controller, if there is one. */
+    Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry, ControllerKind kind) {
+        return new BusSearch(this, voltage, chemistry).cheapest(kind);
     }
 
     /** Whether there is any AC load. */
@@ -188,14 +194,15 @@ final class Search {
                 (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
     }
 
-    /** Modules and controllers by path, shunt controllers or all others. */
-    List<ArrayChoices> arrayChoices(Reckoning least, Voltage voltage, Chemistry chemistry, boolean shunt) {
+    /** Modules and controllers of a sort by path. */
+    List<ArrayChoices> arrayChoices(
+            Reckoning least, Voltage voltage, Chemistry chemistry, Predicate<ControllerKind> sort) {
         ChargerNeed need = chargerNeed(voltage, chemistry, null);
         List<ArrayChoices> choices = new ArrayList<>();
         for (ChargePath path : ChargePath.values()) {
             List<ChargeController> controllers = catalog.controllers().stream()
                     .filter(controller -> controller.kind().path() == path
-                            && (controller.kind() == ControllerKind.SHUNT) == shunt
+                            && sort.test(controller.kind())
                             && controller.busVoltages().contains(voltage)
                             && controller.chemistries().contains(chemistry)
                             && controller.functions().containsAll(need.functions()))

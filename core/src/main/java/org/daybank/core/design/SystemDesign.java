@@ -64,6 +64,7 @@ import org.jspecify.annotations.Nullable;
  * @param stringVoltages the same array at higher string voltages: what its copper costs, and which controllers allow it
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
+ * @param autonomyPrices what a shorter or longer autonomy costs; none without a bank
  * @param batteries every battery of the catalogue: ranked or rejected; in a design that is not complete, at the voltage and
  *     with the chemistry that came nearest, and so the controllers and inverters
  * @param controllers every controller of the catalogue, with the module chosen or the one that came nearest: ranked or rejected
@@ -100,6 +101,7 @@ public record SystemDesign(
         @Nullable StringVoltages stringVoltages,
         List<Finding> checks,
         List<Alternative> alternatives,
+        List<AutonomyPoint> autonomyPrices,
         @Nullable BankSelection batteries,
         @Nullable ChargerSelection controllers,
         @Nullable InverterSelection inverters)
@@ -110,6 +112,7 @@ public record SystemDesign(
         frontier = List.copyOf(frontier);
         checks = List.copyOf(checks);
         alternatives = List.copyOf(alternatives);
+        autonomyPrices = List.copyOf(autonomyPrices);
     }
 
     /** Everything that can hurt someone or something in this design. */

@@ -20,6 +20,14 @@ public final class Policies {
         }
     };
 
+    /** The components of record types, which Java looks up anew at every call. */
+    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected List<RecordComponent> computeValue(Class<?> type) {
+            return List.of(type.getRecordComponents());
+        }
+    };
+
     private Policies() {}
 
     /**
@@ -164,7 +172,7 @@ public final class Policies {
                     checks.atMost(field, (Comparable<Object>) comparable, (Comparable<Object>) most);
                 }
             } else if (value instanceof Record record) {
-                for (RecordComponent part : record.getClass().getRecordComponents()) {
+                for (RecordComponent part : COMPONENTS.get(record.getClass())) {
                     within(
                             checks,
                             field + "/" + part.getName(),

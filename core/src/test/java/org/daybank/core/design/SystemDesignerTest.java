@@ -14,6 +14,7 @@ import org.daybank.core.bank.BankLocation;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ControllerFunction;
+import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.inverter.InverterFunction;
 import org.daybank.core.inverter.Phases;
 import org.daybank.core.inverter.Service;
@@ -307,15 +308,42 @@ class SystemDesignerTest {
                                 .total()
                                 .plus(other.dearerBy()))
                         .isEqualTo(other.bill().total()));
-        // the three other chemistries at the only voltage that does
-        assertThat(LARKSPUR.alternatives())
+        DesignPolicy many = LarkspurRidge.BRIEF
+                .policy()
+                .withSystem(LarkspurRidge.BRIEF.policy().system().withAlternatives(20));
+        List<Alternative> all = design(LarkspurRidge.BRIEF.withPolicy(many)).alternatives();
+        assertThat(all).startsWith(LARKSPUR.alternatives().toArray(new Alternative[0]));
+        // the three other chemistries at the only voltage that does, and the same chemistry charged in another way
+        assertThat(all)
                 .extracting(Alternative::chemistry)
-                .containsExactlyInAnyOrder(Chemistry.VENTED_LEAD_ACID, Chemistry.AGM, Chemistry.GEL);
+                .contains(Chemistry.VENTED_LEAD_ACID, Chemistry.AGM, Chemistry.GEL);
+        Chemistry chosen = SystemDesign.part(SystemDesign.part(LARKSPUR.bank()).layout())
+                .battery()
+                .chemistry();
+        ControllerKind kind = SystemDesign.part(LARKSPUR.charger()).controller().kind();
+        assertThat(all)
+                .isNotEmpty()
+                .noneMatch(other -> other.chemistry() == chosen
+                        && other.controllerKind() == kind
+                        && other.nominalVoltage()
+                                .equals(SystemDesign.part(LARKSPUR.nominalVoltage())
+                                        .voltage()));
+        assertThat(all).anyMatch(other -> other.chemistry() == chosen && other.controllerKind() != kind);
         DesignPolicy one = LarkspurRidge.BRIEF
                 .policy()
                 .withSystem(LarkspurRidge.BRIEF.policy().system().withAlternatives(1));
         assertThat(design(LarkspurRidge.BRIEF.withPolicy(one)).alternatives())
                 .containsExactly(LARKSPUR.alternatives().get(0));
+    }
+
+    @Test
+    void aLongerAutonomyIsNoCheaper() {
+        List<AutonomyPoint> points = LARKSPUR.autonomyPrices();
+        // half to three times the three days asked for; that of three days is the design itself
+        assertThat(points).extracting(point -> point.autonomy().days()).containsExactly(1.5, 2.0, 3.0, 4.5, 6.0, 9.0);
+        assertThat(points).isSortedAccordingTo((a, b) -> a.price().compareTo(b.price()));
+        assertThat(points.get(2).price())
+                .isEqualTo(SystemDesign.part(LARKSPUR.billOfMaterials()).total());
     }
 
     @Test

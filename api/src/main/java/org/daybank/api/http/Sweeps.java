@@ -1,0 +1,141 @@
+package org.daybank.api.http;
+
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.NotAcceptableResponse;
+import io.javalin.http.ServiceUnavailableResponse;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Semaphore;
+import org.daybank.api.request.SweepRequest;
+import org.daybank.api.request.UncertaintyRequest;
+import org.daybank.api.wire.Binder;
+import org.daybank.api.wire.Json;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.sweep.CompiledSweep;
+import org.daybank.core.sweep.RowFormat;
+import org.daybank.core.sweep.Uncertainty;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.jspecify.annotations.Nullable;
+
+/** Many cases of one calculator: rows are written as they are calculated. */
+public final class Sweeps {
+    /** Most rows that one request may ask for. */
+    static final long MOST_ROWS = 10_000_000;
+
+    /** Most cases that the uncertainty of one request may take. */
+    static final long MOST_CASES = 200_000;
+
+    /** Most sweeps that run at once. */
+    static final int MOST_AT_ONCE = 4;
+
+    private static final String RETRY_SECONDS = "5";
+    private static final String CSV = "text/csv";
+    private static final String NDJSON = "application/x-ndjson";
+
+    private final List<Calculation<?, ?>> calculations;
+    private final Semaphore running = new Semaphore(MOST_AT_ONCE);
+
+    /** Sweeps of these. */
+    public Sweeps(List<Calculation<?, ?>> calculations) {
+        this.calculations = List.copyOf(calculations);
+    }
+
+    /**
+     * The routes under which sweeps are found.
+     *
+     * @param onOffer the products that count where a base names none
+     */
+    public List<Route> routes(Catalog onOffer) {
+        return List.of(
+                Route.post("/v1/sweep", answering(null, onOffer)),
+                Route.post("/v1/sweep.csv", answering(RowFormat.CSV, onOffer)),
+                Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON, onOffer)));
+    }
+
+    /**
+     * What the uncertainty of inputs makes of the outputs of a calculator.
+     *
+     * @param onOffer the products that count where the base names none
+     * @throws InvalidInput with everything that is wrong, each problem under its pointer
+     */
+    public Uncertainty uncertainty(UncertaintyRequest request, Catalog onOffer) {
+        long cases = (long) request.draws() * (request.axes().size() + 2);
+        if (cases > MOST_CASES) {
+            throw new InvalidInput(List.of(new Problem(
+                    "/draws",
+                    "outOfRange",
+                    "%d draws of %d inputs take %d cases; a request may ask for at most %d"
+                            .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
+        }
+        return Uncertainty.of(
+                SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
+    }
+
+    private Handler answering(@Nullable RowFormat fixed, Catalog onOffer) {
+        return context -> answer(context, fixed == null ? accepted(context) : fixed, onOffer);
+    }
+
+    private void answer(Context context, RowFormat format, Catalog onOffer) {
+        new QueryOptions(context).refuseOthers();
+        SweepRequest request =
+                Binder.bind(SweepRequest.class, Json.read(Body.read(context))).value();
+        CompiledSweep sweep = SweepReader.draft(calculations, onOffer, request).compile();
+        SweepRequest.RowRange rows = request.rows();
+        long from = rows == null ? 0 : rows.from();
+        long to = rows == null || rows.to() == null ? sweep.count() : rows.to();
+        check(sweep, from, to);
+        if (!running.tryAcquire()) {
+            context.header("Retry-After", RETRY_SECONDS);
+            throw new ServiceUnavailableResponse("%d sweeps run already; ask again later".formatted(MOST_AT_ONCE));
+        }
+        try {
+            context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
+            context.header("Vary", "Accept, Accept-Encoding");
+            RowStream.send(
+                    context,
+                    out -> sweep.write(
+                            format, out, from, to, Runtime.getRuntime().availableProcessors()));
+        } finally {
+            running.release();
+        }
+    }
+
+    private static void check(CompiledSweep sweep, long from, long to) {
+        if (from > sweep.count() || to > sweep.count()) {
+            throw new InvalidInput(List.of(new Problem(
+                    "/rows",
+                    "outOfRange",
+                    "rows must be among the %d that there are but are from %d to %d"
+                            .formatted(sweep.count(), from, to))));
+        }
+        if (to - from > MOST_ROWS) {
+            throw new InvalidInput(List.of(new Problem(
+                    "/rows",
+                    "outOfRange",
+                    "a request may ask for at most %d rows but asks for %d: ask for a part of them, as in {\"from\": 0, \"to\": %d}"
+                            .formatted(MOST_ROWS, to - from, MOST_ROWS))));
+        }
+    }
+
+    private static RowFormat accepted(Context context) {
+        String accept = context.header("Accept");
+        if (accept == null) {
+            return RowFormat.CSV;
+        }
+        for (String range : accept.toLowerCase(Locale.ROOT).replace(" ", "").split(",", -1)) {
+            List<String> parts = List.of(range.split(";", -1));
+            if (parts.contains("q=0")) {
+                continue;
+            }
+            if (List.of("*/*", "text/*", CSV).contains(parts.get(0))) {
+                return RowFormat.CSV;
+            }
+            if (List.of("application/*", NDJSON, "application/ndjson").contains(parts.get(0))) {
+                return RowFormat.NDJSON;
+            }
+        }
+        throw new NotAcceptableResponse("The answer is text/csv or application/x-ndjson, which Accept leaves out");
+    }
+}

@@ -1,0 +1,66 @@
+package org.daybank.api.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.stream.Stream;
+import org.daybank.core.sweep.Axis;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What varies, and how: values one by one, a range, or a distribution. Values are written as the base writes them.
+ *
+ * @param path of a member of the base, as in {@code policy.autonomy} or {@code loads[3].power}
+ * @param values one by one
+ * @param from first value of a range
+ * @param to last value of a range
+ * @param count how many values a range has on a grid
+ * @param spacing how the values of a range are spaced
+ * @param distribution how likely each value is, where cases are drawn
+ */
+public record SweepAxis(
+        String path,
+        @Nullable List<JsonNode> values,
+        @Nullable JsonNode from,
+        @Nullable JsonNode to,
+
+        @Assumed(value = "2", least = "1", source = "the two ends")
+        Integer count,
+
+        @Assumed(value = "linear", source = "equal distances")
+        Spacing spacing,
+
+        @Nullable SweepDistribution distribution) {
+    /** How values are spaced. */
+    public enum Spacing {
+        /** At equal distances. */
+        LINEAR,
+        /** Each the same multiple of the one before. */
+        LOGARITHMIC
+    }
+
+    /** Refuses what says nothing, or two things at once. */
+    public SweepAxis {
+        count = Policies.otherwise(count, SweepAxis.class, "count");
+        spacing = Policies.otherwise(spacing, SweepAxis.class, "spacing");
+        long ways = Stream.of(values != null, from != null || to != null, distribution != null)
+                .filter(given -> given)
+                .count();
+        new Checks()
+                .required("path", path)
+                .that(
+                        ways == 1,
+                        "",
+                        ways == 0 ? "missing" : "conflict",
+                        () -> "an axis takes one of values, from with to, and distribution, but %d are given"
+                                .formatted(ways))
+                .that(from == null || to != null, "to", "missing", "to is missing: a range has two ends")
+                .that(to == null || from != null, "from", "missing", "from is missing: a range has two ends")
+                .within("count", count, 1, Axis.MOST)
+                .that(values == null || !values.isEmpty(), "values", "missing", "values must not be empty")
+                .done();
+        values = values == null ? null : List.copyOf(values);
+    }
+}

@@ -1,0 +1,78 @@
+package org.daybank.api.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import org.daybank.core.sweep.Sampling;
+import org.daybank.core.sweep.Sweep;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What does a calculator say of many cases?
+ *
+ * @param calculator name of its path, as in {@code bank-capacity}
+ * @param base a request of that calculator; what an axis varies may be left out
+ * @param axes what varies
+ * @param outputs paths into the result; every single value at the top of the result when absent
+ * @param sampling how the cases are chosen
+ * @param rows a part of the rows; all of them when absent
+ */
+public record SweepRequest(
+        String calculator,
+        @Nullable JsonNode base,
+        List<SweepAxis> axes,
+        @Nullable List<String> outputs,
+
+        @Assumed(source = "every point of the grid of the axes")
+        Sampling sampling,
+
+        @Nullable RowRange rows) {
+    /** Refuses what can never be right. */
+    public SweepRequest {
+        sampling = sampling == null ? Sampling.grid() : sampling;
+        new Checks()
+                .required("calculator", calculator)
+                .notEmpty("axes", axes)
+                .that(
+                        axes == null || axes.size() <= Sweep.MOST_AXES,
+                        "axes",
+                        "outOfRange",
+                        "axes must be at most " + Sweep.MOST_AXES)
+                .that(
+                        outputs == null || outputs.size() <= Sweep.MOST_OUTPUTS,
+                        "outputs",
+                        "outOfRange",
+                        "outputs must be at most " + Sweep.MOST_OUTPUTS)
+                .done();
+        axes = List.copyOf(axes);
+        outputs = outputs == null ? null : List.copyOf(outputs);
+    }
+
+    /**
+     * Rows by number.
+     *
+     * @param from the first, from 0
+     * @param to after the last; absent, to the end
+     */
+    public record RowRange(
+            @Assumed(value = "0", least = "0", source = "from the beginning")
+            Integer from,
+
+            @Nullable Integer to) {
+        /** Refuses what is no range. */
+        public RowRange {
+            from = Policies.otherwise(from, RowRange.class, "from");
+            new Checks()
+                    .within("from", from, 0, Integer.MAX_VALUE)
+                    .within("to", to, 0, Integer.MAX_VALUE)
+                    .that(
+                            to == null || to >= from,
+                            "to",
+                            "inconsistent",
+                            "to must be at least from %s but is %s".formatted(from, to))
+                    .done();
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package org.daybank.api.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import org.daybank.core.sweep.Sampling;
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far does a result spread when inputs are uncertain, and which of them matters most?
+ *
+ * @param calculator name of its path, as in {@code bank-capacity}
+ * @param base a request of that calculator; what an axis varies may be left out
+ * @param axes what is uncertain, and how: lists, ranges and distributions are drawn from
+ * @param outputs paths into the result, each to a number
+ * @param draws points of each of two samples, best a power of two; it takes {@code draws · (axes + 2)} cases
+ * @param seed of the draws: the same seed gives the same figures
+ */
+public record UncertaintyRequest(
+        String calculator,
+        @Nullable JsonNode base,
+        List<SweepAxis> axes,
+        List<String> outputs,
+
+        @Assumed(value = "1024", least = "2", source = "indices to about one or two hundredths")
+        Integer draws,
+
+        @Assumed(value = "0", least = "0", source = "any will do")
+        Integer seed) {
+    private static final int MOST_DRAWS = 1 << 20;
+
+    /** Refuses what can never be right. */
+    public UncertaintyRequest {
+        draws = Policies.otherwise(draws, UncertaintyRequest.class, "draws");
+        seed = Policies.otherwise(seed, UncertaintyRequest.class, "seed");
+        new Checks()
+                .required("calculator", calculator)
+                .notEmpty("axes", axes)
+                .notEmpty("outputs", outputs)
+                .within("draws", draws, 2, MOST_DRAWS)
+                .within("seed", seed, 0, Integer.MAX_VALUE)
+                .done();
+        axes = List.copyOf(axes);
+        outputs = List.copyOf(outputs);
+    }
+
+    /** The same as a sweep; how its cases are chosen is for the draws to say. */
+    public SweepRequest sweep() {
+        return new SweepRequest(calculator, base, axes, outputs, Sampling.random(draws, seed), null);
+    }
+}

@@ -1,0 +1,115 @@
+package org.daybank.api.wire;
+
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place in a record as the wire names it, {@code loads[3].power}: members joined by points, elements of arrays by index in
+ * brackets. Members of inlined components stand at the level of the record that holds them.
+ *
+ * @param members names of members and indices, in order
+ * @param components the same place by components of the record, inlined ones included
+ * @param type declared type of what stands there
+ */
+public record WirePath(List<Member> members, String components, Type type) {
+    private static final Pattern TEXT =
+            Pattern.compile("[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*(?:\\.[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*)*");
+    private static final Pattern STEP = Pattern.compile("[A-Za-z]\\w*|\\d+");
+
+    /**
+     * One step.
+     *
+     * @param name of a member, or the index of an element
+     * @param required whether what holds it cannot be built without it
+     */
+    public record Member(String name, boolean required) {}
+
+    /** Keeps a copy. */
+    public WirePath {
+        members = List.copyOf(members);
+    }
+
+    /**
+     * Follows a path through a record type.
+     *
+     * @throws IllegalArgumentException when it leads nowhere; the message names what is near
+     */
+    public static WirePath of(Class<? extends Record> root, String text) {
+        if (!TEXT.matcher(text).matches()) {
+            throw new IllegalArgumentException(
+                    "'%s' is not a path: write names joined by points and indices in brackets, as in 'loads[3].power'"
+                            .formatted(Names.shown(text)));
+        }
+        Walk walk = new Walk(root);
+        for (Matcher step = STEP.matcher(text); step.find(); ) {
+            walk.step(step.group());
+        }
+        return new WirePath(walk.members, walk.components.toString(), walk.type);
+    }
+
+    /** The path that a JSON pointer means. */
+    public static WirePath ofPointer(Class<? extends Record> root, String pointer) {
+        return of(root, pointer.substring(1).replaceAll("/(\\d+)", "[$1]").replace('/', '.'));
+    }
+
+    /** Goes from member to member. */
+    private static final class Walk {
+        private final List<Member> members = new ArrayList<>();
+        private final StringBuilder components = new StringBuilder();
+        private Type type;
+
+        Walk(Type root) {
+            this.type = root;
+        }
+
+        void step(String member) {
+            if (Shape.Part.raw(type) == Optional.class) {
+                type = Shape.Part.argument(type);
+            }
+            if (Character.isDigit(member.charAt(0))) {
+                index(member);
+            } else {
+                name(member);
+            }
+        }
+
+        private void index(String index) {
+            if (Shape.Part.raw(type) != List.class) {
+                throw new IllegalArgumentException("[%s] stands after what is not a list".formatted(index));
+            }
+            components.append('[').append(index).append(']');
+            type = Shape.Part.argument(type);
+            members.add(new Member(index, true));
+        }
+
+        private void name(String name) {
+            Class<?> raw = Shape.Part.raw(type);
+            if (!raw.isRecord() || Form.of(raw) != Form.OBJECT) {
+                throw new IllegalArgumentException("'%s' leads on from what has no members".formatted(name));
+            }
+            Shape shape = Shape.of(raw);
+            Shape.Part part = member(shape, name);
+            if (part == null) {
+                throw new IllegalArgumentException(Names.complaint(name, shape.names()));
+            }
+            type = part.type();
+            members.add(new Member(name, !part.mayBeAbsent()));
+        }
+
+        private Shape.@Nullable Part member(Shape shape, String name) {
+            for (Shape.Part part : shape.parts()) {
+                boolean inside = part.inline() && Shape.of(part.raw()).names().contains(name);
+                if (inside || (!part.inline() && part.name().equals(name))) {
+                    components.append(components.length() == 0 ? "" : ".").append(part.name());
+                    return inside ? member(Shape.of(part.raw()), name) : part;
+                }
+            }
+            return null;
+        }
+    }
+}

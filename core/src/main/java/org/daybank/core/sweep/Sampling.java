@@ -1,0 +1,84 @@
+package org.daybank.core.sweep;
+
+import org.daybank.core.working.Assumed;
+import org.daybank.core.working.Checks;
+import org.daybank.core.working.Policies;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the cases of a sweep are chosen.
+ *
+ * @param method every point of the grid, or a way to draw
+ * @param count how many cases are drawn; absent on a grid, whose axes say how many there are
+ * @param seed makes the draws repeatable: the same seed gives the same rows
+ */
+public record Sampling(
+        @Assumed(value = "grid", source = "every combination of the values")
+        Method method,
+
+        @Nullable Integer count,
+
+        @Assumed(value = "0", least = "0", source = "any will do; 0 leaves a Sobol sequence as published")
+        Integer seed) {
+
+    /** Ways to choose. */
+    public enum Method {
+        /** Every combination of the values of the axes, the last axis fastest. */
+        GRID,
+        /** Each draw on its own. */
+        RANDOM,
+        /** Latin hypercube: on each axis one draw in each of as many equally likely strata as there are draws. */
+        LATIN_HYPERCUBE,
+        /** The sequence of Sobol, which fills the space evenly; best with a power of two draws. */
+        SOBOL
+    }
+
+    /**
+     * Resolves what was left out.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a count is missing or has no place
+     */
+    public Sampling {
+        method = Policies.otherwise(method, Sampling.class, "method");
+        seed = Policies.otherwise(seed, Sampling.class, "seed");
+        new Checks()
+                .that(
+                        method == Method.GRID || count != null,
+                        "count",
+                        "missing",
+                        "count is missing: say how many cases are to be drawn")
+                .that(
+                        method != Method.GRID || count == null,
+                        "count",
+                        "conflict",
+                        "count has no place on a grid: each axis says how many values it has")
+                .within("count", count, 1, Integer.MAX_VALUE)
+                .within("seed", seed, 0, Integer.MAX_VALUE)
+                .done();
+    }
+
+    /** Every combination of the values of the axes. */
+    public static Sampling grid() {
+        return new Sampling(Method.GRID, null, 0);
+    }
+
+    /** So many cases, each drawn on its own. */
+    public static Sampling random(int count, int seed) {
+        return new Sampling(Method.RANDOM, count, seed);
+    }
+
+    /** So many cases, spread evenly along each axis. */
+    public static Sampling latinHypercube(int count, int seed) {
+        return new Sampling(Method.LATIN_HYPERCUBE, count, seed);
+    }
+
+    /** The first so many points of the sequence of Sobol, as published. */
+    public static Sampling sobol(int count) {
+        return new Sampling(Method.SOBOL, count, 0);
+    }
+
+    /** So many points of the sequence of Sobol, shifted digit by digit as the seed says. */
+    public static Sampling sobol(int count, int seed) {
+        return new Sampling(Method.SOBOL, count, seed);
+    }
+}
