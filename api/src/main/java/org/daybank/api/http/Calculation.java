@@ -3,8 +3,8 @@ package org.daybank.api.http;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import org.daybank.core.working.Assumption;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.working.Assumption;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
@@ -42,7 +42,8 @@ public record Calculation<Q extends Record, R extends Record>(
     /** The same for one that picks from products. */
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, BiFunction<Q, Catalog, R> call) {
-        return new Calculation<>(path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
+        return new Calculation<>(
+                path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
     }
 
     /** The same with steps to show on {@code working=true}. */

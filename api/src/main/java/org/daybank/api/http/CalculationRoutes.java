@@ -12,8 +12,8 @@ import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.FlatForm;
 import org.daybank.api.wire.Json;
-import org.daybank.core.working.Assumption;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.working.Assumption;
 
 /** The ways to ask for one calculation: a body, query parameters, or one figure as text. */
 final class CalculationRoutes<Q extends Record, R extends Record> {

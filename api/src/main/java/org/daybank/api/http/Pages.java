@@ -44,7 +44,15 @@ public final class Pages {
     private Pages() {}
 
     /** A file of the class path. */
-    private record Asset(String mediaType, byte[] bytes) {
+    private static final class Asset {
+        private final String mediaType;
+        private final byte[] bytes;
+
+        Asset(String mediaType, byte[] bytes) {
+            this.mediaType = mediaType;
+            this.bytes = bytes;
+        }
+
         static Asset own(String name, String mediaType) {
             return of("org/daybank/api/http/" + name, mediaType);
         }
@@ -89,7 +97,7 @@ public final class Pages {
         context.header("Content-Security-Policy", policy);
         context.header("X-Content-Type-Options", "nosniff");
         context.header("Referrer-Policy", "no-referrer");
-        Answers.send(context, asset.mediaType(), asset.bytes());
+        Answers.send(context, asset.mediaType, asset.bytes);
     }
 
     private static @Nullable InputStream resource(String path) {

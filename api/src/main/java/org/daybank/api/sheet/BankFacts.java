@@ -14,7 +14,8 @@ final class BankFacts {
 
     static Html of(SystemDesign design, BankFit fit, BankLayout bank) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Battery", bank.product() + ", " + Words.of(bank.battery().chemistry())));
+        rows.add(List.of(
+                "Battery", bank.product() + ", " + Words.of(bank.battery().chemistry())));
         rows.add(List.of("Rated", Words.of(bank.ratedCapacity()) + ", " + Words.of(bank.ratedEnergy())));
         if (fit.capacity() != null) {
             rows.add(List.of(
@@ -30,7 +31,8 @@ final class BankFacts {
         rows.add(List.of("Discharge current, at most", Words.of(bank.maximumDischargeCurrent())));
         rows.add(List.of("Into a short circuit", Words.of(bank.shortCircuitCurrent())));
         rows.add(List.of(
-                "Coldest mean temperature", Words.of(fit.temperature()) + (fit.heated() ? ", kept by its heater" : "")));
+                "Coldest mean temperature",
+                Words.of(fit.temperature()) + (fit.heated() ? ", kept by its heater" : "")));
         Ventilation air = design.ventilation();
         if (air != null) {
             rows.add(List.of("Fresh air", Words.of(air.flow())));

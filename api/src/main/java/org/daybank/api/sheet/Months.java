@@ -42,7 +42,8 @@ final class Months {
                 Plot.bars(
                         "balance",
                         "Need and yield by month",
-                        "Twelve pairs of bars, the first what is needed a day, the second what the array brings; the table below has the figures.",
+                        "Twelve pairs of bars, the first what is needed a day, the second what the array brings; the"
+                                + " table below has the figures.",
                         DAILY,
                         daily(
                                 "needed",
@@ -72,7 +73,8 @@ final class Months {
                 Plot.bars(
                         "balance",
                         "Use and yield by month",
-                        "Twelve pairs of bars, the first what the loads use a day, the second what the array feeds in; the table below has the figures.",
+                        "Twelve pairs of bars, the first what the loads use a day, the second what the array feeds in;"
+                                + " the table below has the figures.",
                         DAILY,
                         daily(
                                 "the loads use",
@@ -108,7 +110,8 @@ final class Months {
                 Plot.lines(
                         "charge",
                         "State of charge of the bank by month",
-                        "Two lines over twelve months, the mean and the lowest state of charge; the table below has the figures.",
+                        "Two lines over twelve months, the mean and the lowest state of charge; the table below has"
+                                + " the figures.",
                         new Plot.Series(
                                 "mean",
                                 months.stream()

@@ -192,7 +192,8 @@ final class OneLine {
                 .add(svg.done())
                 .element(
                         "figcaption",
-                        "A box on a line is a fuse, a cross a circuit-breaker. Each line stands for all conductors of its circuit; the wiring schedule has the rest.")
+                        "A box on a line is a fuse, a cross a circuit-breaker. Each line stands for all conductors of"
+                                + " its circuit; the wiring schedule has the rest.")
                 .close();
     }
 

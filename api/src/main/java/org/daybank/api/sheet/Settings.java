@@ -60,9 +60,7 @@ final class Settings {
         row(
                 "Float",
                 settings.floating().map(Words::exact).orElse("off"),
-                settings.floating().isPresent()
-                        ? "at 25 °C"
-                        : "charging rests until the voltage has fallen");
+                settings.floating().isPresent() ? "at 25 °C" : "charging rests until the voltage has fallen");
         row(
                 "Equalisation",
                 settings.equalisation().map(Words::exact).orElse("off"),

@@ -14,6 +14,7 @@ import org.daybank.core.inverter.Service;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.simulation.Reliability;
+import org.daybank.core.working.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /** What the system is and does, in plain words. */
@@ -46,7 +47,7 @@ final class Summary {
     }
 
     private void say(String sentence, Object... values) {
-        sentences.add(sentence.formatted(values));
+        sentences.add(Sentence.of(sentence, values).toString());
     }
 
     private void loads() {

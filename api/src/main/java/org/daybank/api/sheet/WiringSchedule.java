@@ -32,7 +32,8 @@ final class WiringSchedule {
                 wiring.circuits().stream().map(WiringSchedule::row).toList());
         html.element(
                 "p",
-                "Current: in ordinary operation, and what conductor and device must stand. The device must break the fault current at the voltage stated.");
+                "Current: in ordinary operation, and what conductor and device must stand. The device must break the"
+                        + " fault current at the voltage stated.");
         wiring.circuits().stream()
                 .filter(circuit -> !circuit.fits())
                 .forEach(circuit -> html.element("p", circuit.name() + " keeps not every rule:")
@@ -54,7 +55,14 @@ final class WiringSchedule {
         if (voltages != null) {
             html.table(
                     "The same array at other string voltages",
-                    List.of("In series", "Strings", "Voltage", "Current", "Conductors", "Metal", "Controllers that stand it"),
+                    List.of(
+                            "In series",
+                            "Strings",
+                            "Voltage",
+                            "Current",
+                            "Conductors",
+                            "Metal",
+                            "Controllers that stand it"),
                     voltages.rows().stream().map(WiringSchedule::row).toList());
         }
         return html;
@@ -63,7 +71,8 @@ final class WiringSchedule {
     private static List<String> row(StringVoltages.Row voltage) {
         // the first run is as long as the brief says
         StringVoltages.Run run = voltage.runs().get(0);
-        String conductors = "%s, %s".formatted(parallel(run.parallel(), run.size().size()), Words.of(run.length()));
+        String conductors =
+                "%s, %s".formatted(parallel(run.parallel(), run.size().size()), Words.of(run.length()));
         return List.of(
                 String.valueOf(voltage.series()),
                 String.valueOf(voltage.strings()),

@@ -64,7 +64,8 @@ final class BrowserPage {
     private void asPost(JsonNode paused) {
         String url = paused.at("/request/url").asText();
         String body = bodies.getOrDefault(url, "");
-        browser.send(
+        // to wait for the answer here would keep it from being read
+        var unused = browser.send(
                 session,
                 "Fetch.continueRequest",
                 Map.of(
