@@ -3,6 +3,7 @@ package org.daybank.api.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.design.Alternative;
+import org.daybank.core.design.AutonomyPoint;
 import org.daybank.core.design.BillLine;
 import org.daybank.core.design.BillOfMaterials;
 import org.daybank.core.design.FrontierPoint;
@@ -36,6 +37,12 @@ final class PartsList {
                     List.of("Bus", "Chemistry", "Controller", "Parts", "Price", "Dearer by"),
                     design.alternatives().stream().map(PartsList::row).toList());
         }
+        if (!design.autonomyPrices().isEmpty()) {
+            html.table(
+                    "What autonomy costs",
+                    List.of("Autonomy", "Price", "Batteries", "Modules"),
+                    design.autonomyPrices().stream().map(PartsList::row).toList());
+        }
         if (!design.frontier().isEmpty()) {
             html.table(
                     "What availability costs",
@@ -56,6 +63,14 @@ final class PartsList {
                 "with " + String.join(", ", parts),
                 other.bill().total().toString(),
                 other.dearerBy().toString());
+    }
+
+    private static List<String> row(AutonomyPoint point) {
+        return List.of(
+                Words.of(point.autonomy()),
+                point.price().toString(),
+                "%d × %s".formatted(point.batteries(), point.battery()),
+                String.valueOf(point.modules()));
     }
 
     private static List<String> row(FrontierPoint point) {
