@@ -64,7 +64,7 @@ final class Summary {
         BankLayout bank = design.bank() == null ? null : design.bank().layout();
         if (bank != null) {
             say(
-                    "%s %s, %d in series and %d in parallel, store %s at %s. They carry the loads for %s without any"
+                    "%s %s, %s in series and %s in parallel, store %s at %s. They carry the loads for %s without any"
                             + " sun.",
                     Words.counted(bank.count(), "battery"),
                     bank.product(),

@@ -57,11 +57,11 @@ public record SystemPolicy(
         int mostSimulated,
 
         @Assumed(
-                value = "5 h",
+                value = "10 h",
                 least = "1 h",
                 most = "50 h",
-                sensible = "4–10 h",
-                source = "a fifth of the capacity for an hour: quick, and within what most banks take")
+                sensible = "5–10 h",
+                source = "a tenth of the capacity in an hour: custom, and within what every bank takes")
         TimeSpan engineFills,
 
         @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")

@@ -38,7 +38,7 @@ class EngineBackupTest {
     @Test
     void chargesWithinBankAndInverter() {
         var layout = SystemDesign.part(SystemDesign.part(DESIGN.bank()).layout());
-        Current planned = layout.ratedCapacity().dividedBy(TimeSpan.hours(5));
+        Current planned = layout.ratedCapacity().dividedBy(TimeSpan.hours(10));
         assertThat(ENGINE.size().chargeCurrent())
                 .isLessThanOrEqualTo(planned)
                 .isLessThanOrEqualTo(layout.maximumChargeCurrent());
