@@ -184,9 +184,14 @@ final class BankDesigner {
         ControllerKind kind = chosen.charger().controller().kind();
         Stream<Candidate> otherwiseCharged = Arrays.stream(ControllerKind.values())
                 .filter(other -> other != kind && other != ControllerKind.SHUNT)
-                .flatMap(other -> draft.search()
-                        .cheapest(chosen.nominalVoltage(), chosen.layout().battery().chemistry(), other)
-                        .stream());
+                .flatMap(
+                        other -> draft
+                                .search()
+                                .cheapest(
+                                        chosen.nominalVoltage(),
+                                        chosen.layout().battery().chemistry(),
+                                        other)
+                                .stream());
         return Stream.concat(draft.complete().stream(), otherwiseCharged)
                 .filter(candidate -> !candidate.equals(chosen))
                 .sorted(Comparator.comparing(Candidate::price))

@@ -62,15 +62,13 @@ class GridDesignerTest {
         // modules: 3072 EUR. Through 90 % 11.712 / 0.90 = 13.01: 14 modules on 4 units, 1600 + 2114 = 3714 EUR. The 12
         // modules
         // of the one on three units of the other for 1200 EUR would be cheaper, but bring 10.8 x.
-        GridFeed feed =
-                SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), SINGLE, FOURFOLD)
-                        .grid());
+        GridFeed feed = SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), SINGLE, FOURFOLD)
+                .grid());
         assertThat(SystemDesign.part(feed.microinverters()).product()).isEqualTo("single");
         assertThat(feed.modules()).isEqualTo(12);
         assertThat(SystemDesign.part(feed.coverage()).fraction()).isGreaterThanOrEqualTo(11.712 * x);
-        GridFeed fourfold =
-                SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), FOURFOLD)
-                        .grid());
+        GridFeed fourfold = SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), FOURFOLD)
+                .grid());
         assertThat(fourfold.modules()).isEqualTo(14);
     }
 

@@ -43,7 +43,10 @@ final class BankOpinion {
                     inverter == null
                             ? 0
                             : ask.bankDrop
-                                    / (inverters * inverter.watts() / inverter.fullEfficiency() / inverter.lowestVolts()));
+                                    / (inverters
+                                            * inverter.watts()
+                                            / inverter.fullEfficiency()
+                                            / inverter.lowestVolts()));
         }
     }
 

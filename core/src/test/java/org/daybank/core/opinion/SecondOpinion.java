@@ -212,8 +212,8 @@ final class SecondOpinion {
                 List<LoadOpinion.Month> all = months.computeIfAbsent(
                         List.of(bank.heated, controllerWatts),
                         any -> List.of(withOwnDraw(loads, bank, controllerWatts)));
-                boolean fits = BankOpinion.size(
-                        ask, bank, BankOpinion.Need.of(ask, peak, inverter, inverters, curve, all));
+                boolean fits =
+                        BankOpinion.size(ask, bank, BankOpinion.Need.of(ask, peak, inverter, inverters, curve, all));
                 return new Sized(fits ? bank : null, all);
             });
         }
