@@ -11,6 +11,7 @@ import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Offers;
+import org.daybank.api.http.Pages;
 import org.daybank.api.http.ProductTable;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.Sweeps;
@@ -30,6 +31,7 @@ import org.daybank.api.request.SunRequest;
 import org.daybank.api.request.SystemDesignRequest;
 import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.request.WiringRequest;
+import org.daybank.api.sheet.HandOverSheet;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
@@ -111,7 +113,8 @@ final class Routes {
                     .working(GridBillRequest.Answer::working),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
-                    .working(SystemDesign::working),
+                    .working(SystemDesign::working)
+                    .alsoPage(HandOverSheet::of),
             calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
 
     private static final Sweeps SWEEPS = new Sweeps(STEPS);
@@ -129,6 +132,9 @@ final class Routes {
     static List<Route> all(Contract contract, Catalog onOffer) {
         Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
+                get("/", Pages::front),
+                get("/docs", Pages::docs),
+                get("/assets/{file}", Pages::asset),
                 get("/health", context -> Answers.text(context, "ok")),
                 get("/openapi.yaml", contract::yaml),
                 get("/openapi.json", contract::json),

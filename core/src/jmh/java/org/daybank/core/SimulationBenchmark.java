@@ -10,6 +10,7 @@ import org.daybank.core.bank.Battery;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.load.EnergyDemandBuilder;
+import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadBuilder;
 import org.daybank.core.load.LoadKind;
 import org.daybank.core.load.LoadPolicy;
@@ -57,7 +58,7 @@ public class SimulationBenchmark {
     private static final int HOURS = 8760;
     private static final List<Ratio> NO_SNOW = Collections.nCopies(12, Ratio.ZERO);
 
-    private final Site site = SiteBuilder.builder()
+    static final Site SITE = SiteBuilder.builder()
             .latitude(Latitude.degrees(46))
             .recordLow(Temperature.celsius(-20))
             .months(MonthlyClimateBuilder.builder()
@@ -65,28 +66,26 @@ public class SimulationBenchmark {
                     .meanAir(Collections.nCopies(12, Temperature.celsius(8)))
                     .build())
             .build();
-    private final Plane plane = new Plane(Angle.degrees(50), Angle.degrees(180));
-    private final SimulatedSystem system = system();
+    private static final Plane PLANE = new Plane(Angle.degrees(50), Angle.degrees(180));
+    private final SimulatedSystem system = system(true);
     private final SunnyYears sun = sun(0);
     private final ArrayYears array = ArrayYears.of(system, sun, ArrayPolicy.standard());
     private final SimulationPolicy policy = SimulationPolicy.standard().withSettle(false);
     private final double[] bare = new Random(1).doubles(HOURS).toArray();
 
-    private SunnyYears sun(int seed) {
-        return SunnyYears.synthetic(site, plane, seed, 1, SunPolicy.standard(), SyntheticPolicy.standard());
+    static SunnyYears sun(int seed) {
+        return SunnyYears.synthetic(SITE, PLANE, seed, 1, SunPolicy.standard(), SyntheticPolicy.standard());
     }
 
-    private static SimulatedSystem system() {
-        LoadProfile loads = LoadProfile.of(
-                EnergyDemandBuilder.builder()
-                        .loads(List.of(
+    static List<Load> loads(boolean essential) {
+        return List.of(
                                 LoadBuilder.builder()
                                         .name("freezer")
                                         .kind(LoadKind.COMPRESSOR)
                                         .supply(Supply.AC)
                                         .power(Power.watts(110))
                                         .hoursPerDay(24.0)
-                                        .essential(true)
+                                        .essential(essential)
                                         .build(),
                                 LoadBuilder.builder()
                                         .name("light")
@@ -94,7 +93,13 @@ public class SimulationBenchmark {
                                         .supply(Supply.DC)
                                         .power(Power.watts(40))
                                         .hoursPerDay(6.0)
-                                        .build()))
+                                        .build());
+    }
+
+    static SimulatedSystem system(boolean essential) {
+        LoadProfile loads = LoadProfile.of(
+                EnergyDemandBuilder.builder()
+                        .loads(loads(essential))
                         .latitude(Latitude.degrees(46))
                         .autonomy(TimeSpan.days(3))
                         .build(),

@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.working.Assumption;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Working;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A call of the library that is answered over HTTP: request record in, envelope out.
@@ -19,6 +21,7 @@ import org.daybank.core.working.Working;
  * @param cautions what to warn of in a result
  * @param working the steps behind a result
  * @param flat whether it also answers GET with query parameters
+ * @param page a result, with what was assumed, as HTML; null when it has no such form
  */
 public record Calculation<Q extends Record, R extends Record>(
         String path,
@@ -27,7 +30,8 @@ public record Calculation<Q extends Record, R extends Record>(
         BiFunction<Q, Catalog, R> call,
         Function<R, List<Caution>> cautions,
         Function<R, Working> working,
-        boolean flat) {
+        boolean flat,
+        @Nullable BiFunction<R, List<Assumption>, String> page) {
 
     /** A calculation asked by POST, without cautions and without steps to show. */
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
@@ -38,22 +42,28 @@ public record Calculation<Q extends Record, R extends Record>(
     /** The same for one that picks from products. */
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, BiFunction<Q, Catalog, R> call) {
-        return new Calculation<>(path, request, result, call, none -> List.of(), none -> new Working(List.of()), false);
+        return new Calculation<>(
+                path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
     }
 
     /** The same with steps to show on {@code working=true}. */
     public Calculation<Q, R> working(Function<R, Working> steps) {
-        return new Calculation<>(path, request, result, call, cautions, steps, flat);
+        return new Calculation<>(path, request, result, call, cautions, steps, flat, page);
     }
 
     /** The same with cautions. */
     public Calculation<Q, R> cautions(Function<R, List<Caution>> warnings) {
-        return new Calculation<>(path, request, result, call, warnings, working, flat);
+        return new Calculation<>(path, request, result, call, warnings, working, flat, page);
     }
 
     /** The same, answered to GET as well: the envelope, or one figure of the result as text. */
     public Calculation<Q, R> alsoFlat() {
-        return new Calculation<>(path, request, result, call, cautions, working, true);
+        return new Calculation<>(path, request, result, call, cautions, working, true, page);
+    }
+
+    /** The same, answered as a page as well. */
+    public Calculation<Q, R> alsoPage(BiFunction<R, List<Assumption>, String> html) {
+        return new Calculation<>(path, request, result, call, cautions, working, flat, html);
     }
 
     /**

@@ -19,6 +19,8 @@ import org.daybank.core.working.Working;
  * @param absorptionTime how long
  * @param floating voltage held afterwards, at 25 °C; absent for lithium unless the policy asks for it: then charging rests
  * @param equalisation voltage of the occasional equalising charge at 25 °C; vented lead-acid only
+ * @param equalisationInterval time from one equalising charge to the next; vented lead-acid only
+ * @param equalisationTime how long an equalising charge lasts; vented lead-acid only
  * @param disconnect voltage at which loads are switched off
  * @param reconnect voltage at which they come back
  * @param compensation change of the charging voltages of the bank for each kelvin over 25 °C; zero for lithium
@@ -35,6 +37,8 @@ public record ChargeSettings(
         TimeSpan absorptionTime,
         Optional<Voltage> floating,
         Optional<Voltage> equalisation,
+        Optional<TimeSpan> equalisationInterval,
+        Optional<TimeSpan> equalisationTime,
         Voltage disconnect,
         Voltage reconnect,
         VoltageCoefficient compensation,
@@ -93,6 +97,8 @@ public record ChargeSettings(
                         ? Optional.empty()
                         : Optional.of(cell.floating().times(cells)),
                 cell.equalisation().map(voltage -> voltage.times(cells)),
+                cell.equalisation().map(vented -> policy.equalisationInterval()),
+                cell.equalisation().map(vented -> policy.equalisationTime()),
                 cell.disconnect().times(cells),
                 cell.reconnect().times(cells),
                 compensation,

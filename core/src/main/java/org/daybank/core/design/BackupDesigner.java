@@ -2,6 +2,7 @@ package org.daybank.core.design;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.grid.BackupHours;
@@ -42,7 +43,7 @@ final class BackupDesigner {
             return panel.withBrief(brief);
         }
         // the whole house is there for comparison: no cable is laid for it, so that its current has no limit
-        SystemDesign whole = BankDesigner.design(
+        Optional<Candidate> whole = BankDesigner.cheapest(
                 unproved.withWeather(null)
                         .withPolicy(unproved.policy()
                                 .withSystem(unproved.policy().system().withBankCurrent(ANY_CURRENT))),
@@ -51,16 +52,17 @@ final class BackupDesigner {
     }
 
     private static EssentialPanel compare(
-            List<Load> essentials, SystemDesign panel, SystemDesign whole, BackupHours backup) {
+            List<Load> essentials, SystemDesign panel, Optional<Candidate> whole, BackupHours backup) {
         List<String> names = essentials.stream().map(Load::name).toList();
         Energy bank = bank(panel).ratedEnergy();
         Power array = SystemDesign.part(panel.array()).power();
         Money price = SystemDesign.part(panel.billOfMaterials()).total();
-        if (!whole.complete()) {
+        if (whole.isEmpty()) {
             return new EssentialPanel(names, bank, array, price, null, null, null, null, null, backup);
         }
-        Energy wholeBank = bank(whole).ratedEnergy();
-        Power wholeArray = SystemDesign.part(whole.array()).power();
+        Candidate house = whole.get();
+        Energy wholeBank = house.layout().ratedEnergy();
+        Power wholeArray = house.charger().array().power();
         return new EssentialPanel(
                 names,
                 bank,
@@ -68,7 +70,7 @@ final class BackupDesigner {
                 price,
                 wholeBank,
                 wholeArray,
-                SystemDesign.part(whole.billOfMaterials()).total(),
+                house.price(),
                 Ratio.of(1 - bank.dividedBy(wholeBank)),
                 Ratio.of(1 - array.dividedBy(wholeArray)),
                 backup);

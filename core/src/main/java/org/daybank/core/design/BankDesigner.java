@@ -3,6 +3,7 @@ package org.daybank.core.design;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
@@ -46,8 +47,17 @@ final class BankDesigner {
         return new BankDesigner(brief, catalog).design();
     }
 
+    /** Only its parts. */
+    static Optional<Candidate> cheapest(DesignBrief brief, Catalog catalog) {
+        return new BankDesigner(brief, catalog).draft().chosen();
+    }
+
+    private Draft draft() {
+        return Draft.of(brief, new Search(brief, catalog, loads, yields));
+    }
+
     private SystemDesign design() {
-        Draft draft = Draft.of(brief, new Search(brief, catalog, loads, yields));
+        Draft draft = draft();
         if (draft.chosen().isEmpty()) {
             return incomplete(draft);
         }
@@ -166,7 +176,7 @@ final class BankDesigner {
                 .parts(SystemParts.of(chosen, sun.plane()))
                 .frontier(List.of())
                 .alternatives(alternatives(draft, chosen))
-                .autonomyPrices(AutonomyPoint.around(draft.brief(), voltage, chemistry, this::search))
+                .autonomyPrices(AutonomyPoint.around(draft.brief(), chosen, this::search))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
                 .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry));

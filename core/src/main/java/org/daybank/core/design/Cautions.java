@@ -20,7 +20,9 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Severity;
@@ -122,6 +124,12 @@ final class Cautions {
         }
         if (strings != null) {
             storedCharge(strings.product());
+            add(
+                    "reversePolarity",
+                    Severity.WARNING,
+                    circuit,
+                    "Measure voltage and polarity of each string before it is connected.",
+                    "A string connected the wrong way round destroys the inverter, or is fed by the others.");
         }
     }
 
@@ -130,15 +138,19 @@ final class Cautions {
                 "backfeed",
                 Severity.DANGER,
                 "inverter to grid",
-                "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the grid operator agree before it is switched on.",
-                "A service fed by an array or a bank is live from two sides: opening the main switch alone does not make it dead.");
+                "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the"
+                        + " grid operator agree before it is switched on.",
+                "A service fed by an array or a bank is live from two sides: opening the main switch alone does not"
+                        + " make it dead.");
         if (design.brief().kind() == SystemKind.GRID_BACKUP) {
             add(
                     "backupPanel",
                     Severity.DANGER,
                     "essential loads panel",
-                    "Keep neutral and earth of the panel as the inverter's maker shows for both modes; lock the grid out by the inverter's own transfer or a listed switch.",
-                    "While the grid is away the panel stays live from the bank; a second path to the grid would feed the street.");
+                    "Keep neutral and earth of the panel as the inverter's maker shows for both modes; lock the grid"
+                            + " out by the inverter's own transfer or a listed switch.",
+                    "While the grid is away the panel stays live from the bank; a second path to the grid would feed"
+                            + " the street.");
         }
     }
 
@@ -148,22 +160,27 @@ final class Cautions {
                     "shoreConnection",
                     Severity.DANGER,
                     "shore inlet",
-                    "Use an inlet with residual-current protection, an isolation transformer on boats, and unplug at the post first, at the vehicle last.",
-                    "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not bond neutral to earth a second time.");
+                    "Use an inlet with residual-current protection, an isolation transformer on boats, and unplug at"
+                            + " the post first, at the vehicle last.",
+                    "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not"
+                            + " bond neutral to earth a second time.");
         }
         add(
                 "vehicle",
                 Severity.WARNING,
                 "bank",
-                "Bolt batteries and modules down for braking and crash; fuse every cable that leaves the bank within a hand's breadth of it.",
-                "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current through the body.");
+                "Bolt batteries and modules down for braking and crash; fuse every cable that leaves the bank within a"
+                        + " hand's breadth of it.",
+                "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current"
+                        + " through the body.");
         if (design.brief().alternator() != null) {
             add(
                     "alternatorLimit",
                     Severity.WARNING,
                     "alternator",
                     "Charge through a DC converter that limits current and stops when the management system opens.",
-                    "An alternator feeds an empty lithium bank with all it has and burns; cut off under load its voltage surge destroys electronics.");
+                    "An alternator feeds an empty lithium bank with all it has and burns; cut off under load its"
+                            + " voltage surge destroys electronics.");
         }
     }
 
@@ -183,15 +200,16 @@ final class Cautions {
                 "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
                 "A bank of %s can weld metal, arc and burn, whatever its voltage.",
                 layout.trueNominal());
-        ChargeSettings settings = SystemDesign.part(design.chargeSettings());
-        if (settings.absorptionWhenCold().compareTo(TOUCHABLE_DC) > 0) {
+        Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
+        if (highest.compareTo(TOUCHABLE_DC) > 0) {
             add(
                     "busVoltage",
                     Severity.DANGER,
                     "bank",
                     "Cover all live parts; keep one hand back, or disconnect charging before work.",
-                    "Charged on the coldest day the bus reaches %s of direct current: touching it can kill.",
-                    settings.absorptionWhenCold());
+                    "While it is charged the bus reaches %s of direct current: touching it can kill, and an arc does"
+                            + " not go out by itself.",
+                    highest);
         }
         Current shortCircuit = layout.shortCircuitCurrent();
         add(
@@ -246,6 +264,14 @@ final class Cautions {
         }
     }
 
+    /** The highest voltage that a charge brings: on the coldest day, or to equalise. */
+    private static Voltage highestBus(ChargeSettings settings) {
+        Voltage cold = settings.absorptionWhenCold();
+        return settings.equalisation()
+                .filter(equalising -> equalising.compareTo(cold) > 0)
+                .orElse(cold);
+    }
+
     private void leadAcid(BankLayout layout, BankFit bank) {
         boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
         Ventilation ventilation = design.ventilation();
@@ -254,8 +280,9 @@ final class Cautions {
                     "hydrogen",
                     Severity.DANGER,
                     "bank",
-                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank. A heated cupboard needs its airflow all the same.",
-                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings of %s below and above; where it is heated, that air takes %s of heat.",
+                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank.",
+                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings"
+                            + " of %s below and above; where it is heated, that air takes %s of heat.",
                     ventilation.flow(),
                     "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
                     ventilation.heatLoss());
@@ -267,6 +294,19 @@ final class Cautions {
                     "bank",
                     "Wear goggles and gloves, keep water and soda at hand, stand the bank in a tray.",
                     "Vented cells hold sulphuric acid and spray it when charged hard.");
+        }
+        if (ventilation != null && bank.temperature().celsius() < 0) {
+            add(
+                    "closedCupboard",
+                    Severity.DANGER,
+                    "bank",
+                    "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat"
+                            + " this air too, and must not spark.",
+                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the"
+                            + " hydrogen in. It needs %s of fresh air all the same, and that air takes %s of heat.",
+                    bank.temperature(),
+                    ventilation.flow(),
+                    ventilation.heatLoss());
         }
         if (bank.temperature().celsius() < 0) {
             add(
@@ -284,8 +324,10 @@ final class Cautions {
                 "batteryManagement",
                 Severity.DANGER,
                 "bank",
-                "Use only batteries with their own management system; set the controller so that the management never has to act, and see that controller and inverter stand its opening.",
-                "Lithium cells must be watched one by one; when the management system disconnects, the array may drive the bus up and the inverter stops.");
+                "Use only batteries with their own management system; set the controller so that the management never"
+                        + " has to act, and see that controller and inverter stand its opening.",
+                "Lithium cells must be watched one by one; when the management system disconnects, the array may drive"
+                        + " the bus up and the inverter stops.");
         add(
                 "lithiumFire",
                 Severity.DANGER,
@@ -300,6 +342,21 @@ final class Cautions {
                     "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
                     "Without its heater the bank would fall to freezing air; below 0 °C lithium must not be charged.");
         }
+        Temperature recordLow = design.brief().site().recordLow();
+        boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
+        SystemDesign.part(design.chargeSettings())
+                .chargingFrom()
+                .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
+                .ifPresent(coldest -> add(
+                        "chargingInTheCold",
+                        Severity.WARNING,
+                        "bank",
+                        "Take a battery whose management system stops charging in the cold, and let the controller"
+                                + " measure the temperature of its cells.",
+                        "The air has been as cold as %s; charged below %s, lithium cells are plated with metal and"
+                                + " fail for good.",
+                        recordLow,
+                        coldest));
     }
 
     private void arrayVoltage(Voltage coldest, String circuit) {
@@ -308,8 +365,10 @@ final class Cautions {
                     "arrayVoltage",
                     Severity.DANGER,
                     circuit,
-                    "Cover the modules or wait for night before touching conductors; use only parts rated for this DC voltage.",
-                    "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there is light.",
+                    "Cover the modules or wait for night before touching conductors; use only parts rated for this DC"
+                            + " voltage.",
+                    "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there"
+                            + " is light.",
                     coldest);
         }
     }
@@ -341,12 +400,14 @@ final class Cautions {
                 power);
         add(
                 "windAndSnow",
-                Severity.WARNING,
+                Severity.DANGER,
                 "array",
                 "Have roof or frame checked for wind, snow and the weight of the array itself.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
-        if (exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
+        WiringPlan wiring = design.wiring();
+        boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
+        if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
             add(
                     "lightning",
                     Severity.WARNING,
@@ -366,7 +427,8 @@ final class Cautions {
                 "neutralEarthBond",
                 Severity.DANGER,
                 "AC output",
-                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator or shore power is connected.",
+                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator or"
+                        + " shore power is connected.",
                 "Without the bond no residual-current device trips; with two, currents run where none should.");
         storedCharge(design.inverter().product());
     }
@@ -376,7 +438,8 @@ final class Cautions {
                 "storedCharge",
                 Severity.WARNING,
                 "inverter",
-                "Disconnect the source, wait as the maker says and measure before opening; pre-charge where the maker asks for it.",
+                "Disconnect the source, wait as the maker says and measure before opening; pre-charge where the maker"
+                        + " asks for it.",
                 "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
                 product);
     }

@@ -114,19 +114,19 @@ final class DeadEnd {
             return NearestMiss.of("battery", NearestMiss.without(batteries.rejected(), "seriesCount"));
         }
         if (!search.coverable(voltage, chemistry, inverter)) {
-            return List.of(
-                    Finding.that(
-                            "array",
-                            false,
-                            "No number of any module on offer covers every month: in one, something must run and no sun falls on the array."));
+            return List.of(Finding.that(
+                    "array",
+                    false,
+                    "No number of any module on offer covers every month: in one, something must run and no"
+                            + " sun falls on the array."));
         }
         ChargerSelection controllers = controllers();
         return controllers.ranked().isEmpty()
                 ? NearestMiss.of("chargeController", near(controllers))
-                : List.of(
-                        Finding.that(
-                                "chargeController",
-                                false,
-                                "Each part fits by itself, but no bank of the catalogue takes what the controllers that fit bring and draw."));
+                : List.of(Finding.that(
+                        "chargeController",
+                        false,
+                        "Each part fits by itself, but no bank of the catalogue takes what the controllers"
+                                + " that fit bring and draw."));
     }
 }

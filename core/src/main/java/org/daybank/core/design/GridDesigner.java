@@ -59,7 +59,7 @@ final class GridDesigner {
         this.sunshine = ArraySun.spread(brief, sun.plane());
         this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
         this.yearlyUse = yearly(
-                loads.budget().months().stream().map(GridDesigner::atLoads).toList());
+                loads.budget().months().stream().map(MonthBudget::atLoads).toList());
     }
 
     /** The cheapest pair of a module and an inverter: through a better inverter fewer modules bring the same. */
@@ -163,10 +163,6 @@ final class GridDesigner {
             sum += daily.get(month.getValue() - 1).wattHours() * days;
         }
         return Energy.wattHours(sum);
-    }
-
-    private static Energy atLoads(MonthBudget month) {
-        return month.acEnergy().plus(month.dcEnergy());
     }
 
     private SystemDesign complete(GridOption chosen, List<GridOption> options) {

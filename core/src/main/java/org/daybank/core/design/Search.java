@@ -1,7 +1,9 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -43,7 +45,6 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.StandingDraw;
-import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
@@ -66,7 +67,14 @@ final class Search {
     private final LoadProfile loads;
     private final ModuleYields yields;
     private final Supply supply;
+    private final EnergyBudget stated;
+    private final PeakLoad largestLoad;
+    private final List<Power> hourlyPeaks;
+    private final Map<Bus, ChargerNeed> chargerNeeds = new HashMap<>();
     private final Temperature lowest;
+
+    /** What the set-points of a bank depend on. */
+    private record Bus(Voltage voltage, Chemistry chemistry) {}
 
     Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
         this.brief = brief;
@@ -74,6 +82,9 @@ final class Search {
         this.loads = loads;
         this.yields = yields;
         this.supply = new Supply(catalog, brief.wishes());
+        this.stated = loads.budget();
+        this.largestLoad = PeakLoad.ofLargest(brief.loads());
+        this.hourlyPeaks = PeakLoad.hourly(brief.loads());
         this.lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
@@ -119,10 +130,10 @@ final class Search {
     private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
-                .largestLoad(PeakLoad.ofLargest(brief.loads()))
-                .hourlyPeaks(PeakLoad.hourly(brief.loads()))
+                .largestLoad(largestLoad)
+                .hourlyPeaks(hourlyPeaks)
                 .startDuration(brief.policy().load().startDuration())
-                .sineLoads(loads.budget().sineLoads())
+                .sineLoads(stated.sineLoads())
                 .service(brief.service())
                 .nominalVoltage(voltage)
                 .bankCurrentLimit(brief.policy().system().bankCurrent())
@@ -453,19 +464,20 @@ final class Search {
 
     /** What a controller must do for a bank; without a bank, its charging limits stay open. */
     ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
-        Current dcLoads =
-                loads.budget().dcPeak().dividedBy(settings(voltage, chemistry).disconnect());
-        ChargerNeedBuilder need = ChargerNeedBuilder.builder()
-                .nominalVoltage(voltage)
-                .chemistry(chemistry)
-                .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
+        ChargerNeed open = chargerNeeds.computeIfAbsent(new Bus(voltage, chemistry), this::openNeed);
+        return bank == null ? open : open.withMaximumChargeCurrent(bank.maximumChargeCurrent());
+    }
+
+    private ChargerNeed openNeed(Bus bus) {
+        ChargeSettings settings = settings(bus.voltage(), bus.chemistry());
+        return ChargerNeedBuilder.builder()
+                .nominalVoltage(bus.voltage())
+                .chemistry(bus.chemistry())
+                .chargingVoltage(settings.absorptionWhenHot())
                 .hottestAir(brief.site().recordHigh())
-                .dcLoadCurrent(dcLoads)
-                .functions(brief.wishes().controllerFunctions());
-        if (bank != null) {
-            need.maximumChargeCurrent(bank.maximumChargeCurrent());
-        }
-        return need.build();
+                .dcLoadCurrent(stated.dcPeak().dividedBy(settings.disconnect()))
+                .functions(brief.wishes().controllerFunctions())
+                .build();
     }
 
     /** A whole. */

@@ -2,6 +2,9 @@ package org.daybank.core.design;
 
 import java.util.List;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.simulation.ArrayYears;
+import org.daybank.core.simulation.ManyDesigns;
+import org.daybank.core.simulation.SimulatedSystem;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.simulation.Simulator;
 import org.daybank.core.simulation.SunnyYears;
@@ -23,19 +26,44 @@ public final class SystemSimulator {
      */
     public static Simulation run(SimulationBrief chosen, Catalog catalog) {
         DesignBrief brief = chosen.brief();
-        var system = chosen.parts()
-                .installed(brief, catalog)
-                .withEngine(chosen.engine())
-                .withWells(chosen.wells());
         return Simulator.run(
-                system,
-                years(
-                        brief,
-                        chosen.parts().plane(),
-                        Math.max(1, brief.policy().system().simulatedYears())),
+                installed(chosen, catalog),
+                years(chosen),
                 brief.site().months().snowLoss(),
                 brief.policy().array(),
                 brief.policy().simulation());
+    }
+
+    /**
+     * The same system with its array and bank in whatever sizes, under the same sky.
+     *
+     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
+     *     system is none that can be run in many sizes; see {@link ManyDesigns}
+     */
+    public static ManyDesigns many(SimulationBrief chosen, Catalog catalog) {
+        DesignBrief brief = chosen.brief();
+        SimulatedSystem system = installed(chosen, catalog);
+        return ManyDesigns.of(
+                system,
+                ArrayYears.of(system, years(chosen), brief.policy().array()),
+                brief.site().months().snowLoss(),
+                brief.policy().array(),
+                brief.policy().simulation());
+    }
+
+    private static SimulatedSystem installed(SimulationBrief chosen, Catalog catalog) {
+        return chosen.parts()
+                .installed(chosen.brief(), catalog)
+                .withEngine(chosen.engine())
+                .withWells(chosen.wells());
+    }
+
+    private static SunnyYears years(SimulationBrief chosen) {
+        DesignBrief brief = chosen.brief();
+        return years(
+                brief,
+                chosen.parts().plane(),
+                Math.max(1, brief.policy().system().simulatedYears()));
     }
 
     /** The weather year of a brief, or made-up ones. */

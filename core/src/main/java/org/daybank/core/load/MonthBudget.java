@@ -32,4 +32,10 @@ public record MonthBudget(
         Energy standingEnergy,
         Energy essentialEnergy,
         Ratio afterDark,
-        Power runningPower) {}
+        Power runningPower) {
+
+    /** Energy that all loads take on a mean day, at the loads. */
+    public Energy atLoads() {
+        return acEnergy.plus(dcEnergy);
+    }
+}

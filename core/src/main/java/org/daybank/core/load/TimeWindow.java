@@ -63,10 +63,20 @@ public record TimeWindow(int fromMinute, int toMinute) {
 
     /** Share of an hour of the day, from 0 to 23, that some windows cover together. */
     public static double share(List<TimeWindow> windows, int hour) {
-        return IntStream.range(hour * MINUTES, (hour + 1) * MINUTES)
-                        .filter(minute -> windows.stream().anyMatch(window -> window.covers(minute)))
-                        .count()
-                / (double) MINUTES;
+        int covered = 0;
+        for (int minute = hour * MINUTES; minute < (hour + 1) * MINUTES; minute++) {
+            covered += covered(windows, minute) ? 1 : 0;
+        }
+        return covered / (double) MINUTES;
+    }
+
+    private static boolean covered(List<TimeWindow> windows, int minute) {
+        for (TimeWindow window : windows) {
+            if (window.covers(minute)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Time of a day that some windows cover together. */

@@ -113,9 +113,7 @@ public final class ArrayYears {
                 .mapToInt(strings -> strings * layout.series())
                 .toArray();
         for (Month month : Month.values()) {
-            double left = policy.whenAged()
-                    .times(snowLoss.get(month.getValue() - 1).complement())
-                    .fraction();
+            double left = left(month, snowLoss, policy);
             int end = module.calendar().endHour(month);
             for (int hour = module.calendar().firstHour(month); hour < end; hour++) {
                 double empty = module.whenEmpty().at(hour) * left;
@@ -130,6 +128,27 @@ public final class ArrayYears {
             }
         }
         return array;
+    }
+
+    /** What one module brings before the controller in each hour of a year, dirt and age and snow reckoned in. */
+    double[] module(int year, List<Ratio> snowLoss, ArrayPolicy policy) {
+        ModuleYear module = years.get(year);
+        double[] watts = module.whenEmpty().values();
+        for (Month month : Month.values()) {
+            double left = left(month, snowLoss, policy);
+            int end = module.calendar().endHour(month);
+            for (int hour = module.calendar().firstHour(month); hour < end; hour++) {
+                watts[hour] *= left;
+            }
+        }
+        return watts;
+    }
+
+    /** What is left of what the sun would give, once dirt, age and snow have theirs. */
+    private static double left(Month month, List<Ratio> snowLoss, ArrayPolicy policy) {
+        return policy.whenAged()
+                .times(snowLoss.get(month.getValue() - 1).complement())
+                .fraction();
     }
 
     private static double mostAmperes(ChargeController controller, double airCelsius) {

@@ -11,6 +11,11 @@ final class HourlyStep {
     private final BankStore store;
     private final @Nullable EngineRule engine;
 
+    /** What goes in for each Wh stored, and what is taken from the store for each Wh given. */
+    private final double inPerStored;
+
+    private final double takenPerGiven;
+
     /** Limits of the day. */
     private double otherFloor;
 
@@ -27,6 +32,8 @@ final class HourlyStep {
     double leaked;
 
     double servedOwn;
+    double lackedEssential;
+    double lackedOther;
     double servedEssential;
     double servedOther;
     double spilled;
@@ -39,6 +46,8 @@ final class HourlyStep {
         this.facts = facts;
         this.store = store;
         this.engine = engine;
+        this.inPerStored = 1 / facts.chargeEfficiency();
+        this.takenPerGiven = 1 / facts.dischargeEfficiency();
     }
 
     /**
@@ -90,16 +99,18 @@ final class HourlyStep {
         otherOut = Math.max(0, otherOut);
         outOfBank = ownOut + essentialOut + otherOut;
 
-        double accepted = Math.min(chargeLimit, Math.min(store.mostIn(), taper(held)) / facts.chargeEfficiency());
+        double accepted = Math.min(chargeLimit, Math.min(store.mostIn(), taper(held)) * inPerStored);
         double arrayIn = Math.min(array - fromArray, accepted);
         double outsideIn = Math.min(outside - fromOutside, accepted - arrayIn);
         intoBank = arrayIn + outsideIn;
 
-        store.move(outOfBank / facts.dischargeEfficiency() - intoBank * facts.chargeEfficiency());
+        store.move(outOfBank * takenPerGiven - intoBank * facts.chargeEfficiency());
 
         servedOwn = own - lackingOwn + ownOut;
-        servedEssential = askedEssential - lackingEssential + essentialOut;
-        servedOther = askedOther - lackingOther + otherOut;
+        lackedEssential = essential - askedEssential + (lackingEssential - essentialOut);
+        lackedOther = other - askedOther + (lackingOther - otherOut);
+        servedEssential = essential - lackedEssential;
+        servedOther = other - lackedOther;
         spilled = array - fromArray - arrayIn;
         fromShore = Math.min(shore, fromOutside + outsideIn);
         fromEngine = fromOutside + outsideIn - fromShore;
@@ -125,6 +136,6 @@ final class HourlyStep {
 
     /** Held at the absorption voltage, a bank takes a current in proportion to what it lacks. */
     private double taper(double held) {
-        return facts.taperShare() * (facts.capacity() - held);
+        return facts.taperShare() * Math.max(0, facts.capacity() - held);
     }
 }

@@ -52,10 +52,7 @@ public final class Simulator {
         this.step = new HourlyStep(facts, store, system.engine());
         this.everything = system.loads().everything(system.inverter());
         this.essentials = system.loads().essentials(system.inverter());
-        this.controllerWatts = system.controller()
-                .selfConsumption()
-                .times(system.array().stringsOnEach().size())
-                .watts();
+        this.controllerWatts = controllerWatts(system);
         ShorePower shore = system.shore();
         Alternator alternator = system.alternator();
         double volts = system.bank().trueNominal().volts();
@@ -63,6 +60,14 @@ public final class Simulator {
             outsideWatts[hour] =
                     (shore == null ? 0 : shore.watts(hour)) + (alternator == null ? 0 : alternator.watts(volts, hour));
         }
+    }
+
+    /** What all controllers draw themselves. */
+    static double controllerWatts(SimulatedSystem system) {
+        return system.controller()
+                .selfConsumption()
+                .times(system.array().stringsOnEach().size())
+                .watts();
     }
 
     /**
@@ -143,15 +148,16 @@ public final class Simulator {
     private void book(int month, int ofDay, double essential, double other, YearTally tally) {
         double essentialAtLoads = essentials.atLoads[month][ofDay];
         double otherAtLoads = everything.atLoads[month][ofDay] - essentialAtLoads;
-        double lacksEssential = essential > 0 ? 1 - step.servedEssential / essential : 0;
-        double lacksOther = other > 0 ? 1 - step.servedOther / other : 0;
+        double lacksEssential = perAtBank(essentialAtLoads, essential) * step.lackedEssential;
+        double lacksOther = perAtBank(otherAtLoads, other) * step.lackedOther;
         tally.demand[month] += essentialAtLoads + otherAtLoads;
-        tally.served[month] += essentialAtLoads * (1 - lacksEssential) + otherAtLoads * (1 - lacksOther);
-        tally.unservedEssential += essentialAtLoads * lacksEssential;
-        tally.unservedOther += otherAtLoads * lacksOther;
-        if (lacksEssential > LACKING || lacksOther > LACKING) {
+        tally.served[month] += essentialAtLoads + otherAtLoads - lacksEssential - lacksOther;
+        tally.unservedEssential += lacksEssential;
+        tally.unservedOther += lacksOther;
+        boolean essentialLacks = step.lackedEssential > LACKING * essential;
+        if (essentialLacks || step.lackedOther > LACKING * other) {
             tally.lossHours[month]++;
-            tally.essentialLossHours += lacksEssential > LACKING ? 1 : 0;
+            tally.essentialLossHours += essentialLacks ? 1 : 0;
             outage++;
             tally.longestOutage = Math.max(tally.longestOutage, outage);
         } else {
@@ -165,6 +171,11 @@ public final class Simulator {
                 step.intoBank * (1 - facts.chargeEfficiency()) + step.outOfBank * (1 / facts.dischargeEfficiency() - 1);
         tally.selfDischarge += step.leaked;
         tally.shore += step.fromShore;
+    }
+
+    /** What reaches the loads of a Wh that leaves the bank for them. */
+    static double perAtBank(double atLoads, double atBank) {
+        return atBank > 0 ? atLoads / atBank : 0;
     }
 
     private void bookEngine(int month, boolean ran, YearTally tally) {

@@ -59,7 +59,11 @@ final class YearTally {
     }
 
     private static double sum(double[] months) {
-        return Arrays.stream(months).sum();
+        double sum = 0;
+        for (double value : months) {
+            sum += value;
+        }
+        return sum;
     }
 
     /** The year that was added up. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
@@ -86,7 +87,13 @@ class ChargeSettingsTest {
     @ParameterizedTest
     @EnumSource(Chemistry.class)
     void onlyVentedCellsAreEqualised(Chemistry chemistry) {
-        assertThat(of(chemistry, 0, 30).equalisation().isPresent()).isEqualTo(chemistry == Chemistry.VENTED_LEAD_ACID);
+        ChargeSettings settings = of(chemistry, 0, 30);
+        boolean vented = chemistry == Chemistry.VENTED_LEAD_ACID;
+        assertThat(settings.equalisation().isPresent()).isEqualTo(vented);
+        // the policy's month and two hours
+        assertThat(settings.equalisationInterval())
+                .isEqualTo(vented ? Optional.of(TimeSpan.days(30)) : Optional.empty());
+        assertThat(settings.equalisationTime()).isEqualTo(vented ? Optional.of(TimeSpan.hours(2)) : Optional.empty());
     }
 
     /** Volts per cell at 25 °C customary in manufacturers' charging instructions. */

@@ -3,6 +3,7 @@ package org.daybank.core.design;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.site.MonthlyClimateBuilder;
 import org.daybank.core.site.SiteBuilder;
 import org.daybank.core.working.Caution;
 import org.junit.jupiter.api.Test;
@@ -41,7 +43,21 @@ class CautionsTest {
                         LarkspurRidge.LOADS.stream().filter(load -> load.name().equals("laptop")))
                 .map(load -> load.withHoursPerDay(24.0).withCount(6))
                 .toList();
+        // never colder than the bank stands on the mean, but once below what lithium may be charged at
+        DesignBrief mild = low.withSite(SiteBuilder.builder(LarkspurRidge.SITE)
+                .elevation(Length.metres(200))
+                .recordLow(Temperature.celsius(-3))
+                .months(MonthlyClimateBuilder.builder()
+                        .dailyIrradiation(LarkspurRidge.SITE.months().dailyIrradiation())
+                        .meanAir(Collections.nCopies(12, Temperature.celsius(16)))
+                        .build())
+                .build());
+        DesignPolicy stormy = LarkspurRidge.BRIEF
+                .policy()
+                .withWiring(LarkspurRidge.BRIEF.policy().wiring().withGroundFlashDensity(25.0));
         List<DesignBrief> briefs = List.of(
+                mild,
+                mild.withPolicy(stormy),
                 LarkspurRidge.BRIEF,
                 low,
                 low.withSite(LarkspurRidge.SITE),
@@ -88,6 +104,8 @@ class CautionsTest {
             "parallelStrings",
             "hydrogen",
             "acid",
+            "closedCupboard",
+            "chargingInTheCold",
             "freezing",
             "batteryManagement",
             "lithiumFire",
@@ -120,13 +138,20 @@ class CautionsTest {
                 * 1.25;
         int fullest = array.stringsOnEach().get(0);
         boolean indoors = design.brief().bank().location() == BankLocation.INDOORS;
+        double recordLow = design.brief().site().recordLow().celsius();
+        double coldestMonth = design.brief().site().months().meanAir().stream()
+                .mapToDouble(Temperature::celsius)
+                .min()
+                .orElseThrow();
         double around = indoors
                 ? design.brief().bank().indoorLowest().celsius()
-                : -6.1 - (-6.1 + 29) / 2; // halfway from January to the record low
+                : coldestMonth - (coldestMonth - recordLow) / 2; // halfway to the record low
+        boolean heated = bank.battery().heater() != null && around < 5;
 
         double cells = chemistry.cellsFor(bank.nominalVoltage());
         double cold = lithium ? 0 : 0.005 * (25 - Math.max(-20, around));
-        double highest = cells * (chemistry.traits().absorption().volts() + cold);
+        double equalised = chemistry == Chemistry.VENTED_LEAD_ACID ? 2.6 : 0;
+        double highest = cells * Math.max(chemistry.traits().absorption().volts() + cold, equalised);
 
         Set<String> expected = new TreeSet<>(Set.of(
                 "bankArc",
@@ -146,7 +171,9 @@ class CautionsTest {
         addIf(expected, "freezing", !lithium && around < 0);
         addIf(expected, "batteryManagement", lithium);
         addIf(expected, "lithiumFire", lithium);
-        addIf(expected, "heatedBank", lithium && around < 0);
+        addIf(expected, "closedCupboard", !lithium && around < 0);
+        addIf(expected, "heatedBank", lithium && heated);
+        addIf(expected, "chargingInTheCold", lithium && !indoors && !heated && recordLow < 0);
         addIf(expected, "arrayVoltage", coldest > 60);
         addIf(
                 expected,
@@ -156,7 +183,10 @@ class CautionsTest {
                 expected,
                 "lightning",
                 design.brief().site().elevation().metres() > 1000
-                        || design.brief().array().cableLength().metres() > 30);
+                        || design.brief().array().cableLength().metres() > 30
+                        // a dwelling's critical length, IEC 62305 by way of IEC 60364-7-712: 115 / N_g metres
+                        || design.brief().array().cableLength().metres()
+                                >= 115 / design.brief().policy().wiring().groundFlashDensity());
         addIf(expected, "neutralEarthBond", design.inverter() != null);
         addIf(expected, "storedCharge", design.inverter() != null);
         addIf(expected, "bankIndoors", indoors);

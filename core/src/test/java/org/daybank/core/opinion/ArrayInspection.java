@@ -89,7 +89,7 @@ final class ArrayInspection {
     }
 
     /** Every month's need, times the ratio asked for, is brought; what an alternator brings is not asked of the array. */
-    void balance(LoadOpinion.Month[] months, SunOpinion.Month[] sun, Goods.Cells cells, double trueNominal) {
+    void brings(LoadOpinion.Month[] months, SunOpinion.Month[] sun, Goods.Cells cells, double trueNominal) {
         double[] each = passesOn() ? YieldOpinion.passedOn(ask, module, sun) : YieldOpinion.tracked(ask, module, sun);
         double factor = passesOn() ? trueNominal / series : controller.efficiency();
         double efficiency = passesOn() ? cells.chargeEfficiency() : cells.energyEfficiency();

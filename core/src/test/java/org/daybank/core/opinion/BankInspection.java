@@ -52,7 +52,7 @@ final class BankInspection {
         array.voltages(parts.busVolts, bank.trueNominal, bank.chargingWhenHot(ask));
         store.charged(array.currents(bank.trueNominal, new Sunshine(sun)));
         array.fuses(parts.stringFuses);
-        array.balance(months, sun, cells, bank.trueNominal);
+        array.brings(months, sun, cells, bank.trueNominal);
     }
 
     private BankInspection() {}

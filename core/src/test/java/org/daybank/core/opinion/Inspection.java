@@ -108,7 +108,7 @@ final class Inspection {
             cents += line.unitPrice().minorUnits() * line.count();
             faults.equal("count of " + line.part(), line.count(), laidOut(design, line.part()));
         }
-        faults.equal("price", bill.total().minorUnits(), cents);
+        faults.equal("price", (double) bill.total().minorUnits(), (double) cents);
     }
 
     private static int laidOut(SystemDesign design, String part) {

@@ -1,0 +1,72 @@
+package org.daybank.api.sheet;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.daybank.core.working.Assumption;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Severity;
+import org.daybank.core.working.Working;
+
+/** What stands behind a design and around it: cautions, working, assumptions. */
+final class Notes {
+    private Notes() {}
+
+    /** The gravest first. */
+    static Html cautions(List<Caution> cautions) {
+        Html html = new Html();
+        for (Severity severity : List.of(Severity.DANGER, Severity.WARNING, Severity.NOTICE)) {
+            List<Caution> these =
+                    cautions.stream().filter(one -> one.severity() == severity).toList();
+            if (!these.isEmpty()) {
+                html.element("h3", heading(severity)).open("dl", "class", "cautions");
+                these.forEach(one -> html.element("dt", "%s: %s".formatted(one.subject(), one.text()))
+                        .element(
+                                "dd",
+                                one.action().replace(Caution.LOCAL_CODE, "").strip()));
+                html.close();
+            }
+        }
+        return html.isEmpty() ? html : html.element("p", Caution.LOCAL_CODE, "class", "strong");
+    }
+
+    private static String heading(Severity severity) {
+        return switch (severity) {
+            case DANGER -> "Danger: can injure or kill";
+            case WARNING -> "Warning: can damage equipment or leave you without power";
+            case NOTICE -> "Notice: worth knowing before buying";
+        };
+    }
+
+    /** Each step as one would write it on paper. */
+    static Html working(Working working) {
+        Html html = new Html();
+        return working.steps().isEmpty()
+                ? html
+                : html.table(
+                        "Steps",
+                        List.of("What", "Formula", "With the numbers", "Result", "After"),
+                        working.steps().stream()
+                                .map(step -> List.of(
+                                        step.name(), step.formula(), step.substituted(), step.result(), step.source()))
+                                .toList());
+    }
+
+    /** What was assumed because nobody said otherwise, then what was given where an assumption would have stood. */
+    static Html assumptions(List<Assumption> assumptions) {
+        Html html = new Html();
+        Stream<Assumption> ordered = Stream.concat(
+                assumptions.stream().filter(Assumption::assumed),
+                assumptions.stream().filter(one -> !one.assumed()));
+        return assumptions.isEmpty()
+                ? html
+                : html.table(
+                        "Values that may be argued with",
+                        List.of("Where in the brief", "Value", "Taken or given", "Why"),
+                        ordered.map(one -> List.of(
+                                        one.path().substring(1).replace("/", " › "),
+                                        Words.value(one.value()),
+                                        one.assumed() ? "taken" : "given",
+                                        one.source()))
+                                .toList());
+    }
+}

@@ -1,0 +1,69 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.daybank.core.catalog.Catalog;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.simulation.Alternator;
+import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Caution;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What can hurt because of what a system hangs on: told where it hangs on that, and nowhere else. */
+class CautionsOfKindsTest {
+    private static final Set<String> OF_KINDS = Set.of(
+            "vehicle", "shoreConnection", "alternatorLimit", "backfeed", "backupPanel", "bankArc", "bankShortCircuit");
+
+    static Stream<DesignBrief> briefs() {
+        DesignBrief mobile = LarkspurRidge.BRIEF.withKind(SystemKind.MOBILE);
+        ShorePower shore = new ShorePower(Power.kilowatts(2), null, null);
+        Alternator alternator = new Alternator(Current.amperes(30), null);
+        return Stream.of(
+                LarkspurRidge.BRIEF,
+                mobile,
+                mobile.withShore(shore),
+                mobile.withAlternator(alternator),
+                LarkspurRidge.BRIEF.withKind(SystemKind.GRID_INTERACTIVE),
+                LarkspurRidge.BRIEF.withKind(SystemKind.GRID_BACKUP));
+    }
+
+    @ParameterizedTest
+    @MethodSource("briefs")
+    void theKindBringsItsOwn(DesignBrief brief) {
+        SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
+        assertThat(design.complete()).as("%s", design.missing()).isTrue();
+        Set<String> told = design.cautions().stream().map(Caution::code).collect(Collectors.toCollection(TreeSet::new));
+
+        SystemKind kind = brief.kind();
+        boolean grid = kind == SystemKind.GRID_INTERACTIVE || kind == SystemKind.GRID_BACKUP;
+        Set<String> expected = new TreeSet<>();
+        addIf(expected, kind == SystemKind.MOBILE, "vehicle");
+        addIf(expected, brief.shore() != null, "shoreConnection");
+        addIf(expected, brief.alternator() != null, "alternatorLimit");
+        addIf(expected, grid, "backfeed");
+        addIf(expected, kind == SystemKind.GRID_BACKUP, "backupPanel");
+        addIf(expected, kind != SystemKind.GRID_INTERACTIVE, "bankArc", "bankShortCircuit");
+        assertThat(told.stream().filter(OF_KINDS::contains)).containsExactlyInAnyOrderElementsOf(expected);
+
+        GridFeed feed = design.grid();
+        if (feed != null) {
+            // a string that is long enough to matter, and an inverter with capacitors behind it
+            boolean strings = feed.stringInverters() != null;
+            assertThat(told.contains("storedCharge")).isEqualTo(strings);
+            assertThat(told.contains("reversePolarity")).isEqualTo(strings);
+        }
+    }
+
+    private static void addIf(Set<String> codes, boolean cause, String... these) {
+        if (cause) {
+            codes.addAll(List.of(these));
+        }
+    }
+}
