@@ -18,6 +18,14 @@ final class Rejected {
         if (design.nominalVoltage() != null) {
             design.nominalVoltage().passedOver().forEach(section::voltage);
         }
+        if (design.modules() != null) {
+            section.kind(
+                    "Modules",
+                    design.modules().ranked().stream()
+                            .map(choice -> choice.product())
+                            .toList(),
+                    design.modules().rejected());
+        }
         if (design.batteries() != null) {
             section.kind(
                     "Batteries",

@@ -101,6 +101,7 @@ final class BankDesigner {
                 .autonomyPrices(List.of())
                 .batteries(nearest.batteries())
                 .controllers(nearest.controllers())
+                .modules(nearest.modules())
                 .inverters(nearest.inverters())
                 .build();
     }
@@ -179,6 +180,7 @@ final class BankDesigner {
                 .autonomyPrices(AutonomyPoint.around(draft.brief(), chosen, this::search))
                 .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
+                .modules(search.modules(voltage, layout, budget, charger.controller()))
                 .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry));
     }
 

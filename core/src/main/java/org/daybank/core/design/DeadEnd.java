@@ -101,6 +101,19 @@ final class DeadEnd {
                 .orElse(byModule.get(0));
     }
 
+    /** Every module with the controller that comes nearest. */
+    ModuleSelection modules() {
+        ChargerSelection all = controllers();
+        String nearest = all.ranked().isEmpty()
+                ? near(all).stream()
+                        .min(NearestMiss.NEAREST_FIRST)
+                        .or(() -> all.rejected().stream().findFirst())
+                        .map(Rejection::product)
+                        .orElse(null)
+                : all.ranked().get(0).product();
+        return search.modules(voltage, chemistry, inverter, roomiest().orElse(null), nearest);
+    }
+
     private static List<Rejection> near(ChargerSelection all) {
         return NearestMiss.without(NearestMiss.without(all.rejected(), "busVoltage"), "chemistry");
     }

@@ -4,7 +4,7 @@ import java.time.Month;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.daybank.core.array.ModuleExtremes;
@@ -39,6 +39,17 @@ import org.jspecify.annotations.Nullable;
 
 /** The job for an array that feeds the grid without a bank: how many modules, and the inverters that take them. */
 final class GridDesigner {
+    /** Modules that are held against inverters none of which feeds the grid. */
+    private static final long MOST_FOR_NOTHING = 20;
+
+    /** Rules of the grid alone, whatever the modules are. */
+    private static final Set<String> OF_THE_GRID = Set.of("outputVoltage", "frequency", "phases");
+
+    private static final Comparator<GridOption> CHEAPEST_FIRST = Comparator.comparing(GridOption::price)
+            .thenComparing(option -> option.module().model())
+            .thenComparing(option -> !option.inStrings())
+            .thenComparing(GridOption::product);
+
     private static final double DAYS_OF_FEBRUARY = 28.25;
 
     private final DesignBrief brief;
@@ -64,32 +75,66 @@ final class GridDesigner {
 
     /** The cheapest pair of a module and an inverter: through a better inverter fewer modules bring the same. */
     SystemDesign design() {
-        List<GridOption> options =
-                catalog.modules().stream().flatMap(this::options).toList();
-        return options.stream()
-                .filter(GridOption::fits)
-                .min(Comparator.comparing(GridOption::price)
-                        .thenComparing(option -> option.module().model())
-                        .thenComparing(option -> !option.inStrings())
-                        .thenComparing(GridOption::product))
-                .map(chosen -> complete(chosen, options))
-                .orElseGet(() -> incomplete(options));
+        List<GridInverter> inverters = offered();
+        List<PvModule> modules = catalog.modules().stream()
+                .sorted(Comparator.comparingLong(this::leastPrice))
+                .limit(inverters.isEmpty() ? MOST_FOR_NOTHING : Long.MAX_VALUE)
+                .toList();
+        GridOption best = null;
+        GridOption nearest = null;
+        for (PvModule module : modules) {
+            for (GridInverter inverter : inverters.isEmpty() ? everyInverter() : inverters) {
+                // in the order of price: what follows costs no less
+                if (best != null
+                        && leastPrice(module) + inverter.price().minorUnits()
+                                > best.price().minorUnits()) {
+                    break;
+                }
+                GridOption option = option(module, inverter);
+                if (option.fits()) {
+                    best = best == null || CHEAPEST_FIRST.compare(option, best) < 0 ? option : best;
+                } else if (nearest == null
+                        || NearestMiss.NEAREST_FIRST.compare(option.rejection(), nearest.rejection()) < 0) {
+                    nearest = option;
+                }
+            }
+        }
+        return best == null ? incomplete(nearest) : complete(best);
     }
 
-    private Stream<GridOption> options(PvModule module) {
-        ModuleExtremes extremes =
-                ModuleExtremes.of(module, brief.site(), brief.policy().array());
-        return Stream.concat(
-                catalog.stringInverters().stream()
-                        .map(inverter -> enough(
-                                extremes,
-                                inverter.efficiency(),
-                                array -> new GridOption(array, held(array, inverter), null))),
-                catalog.microinverters().stream()
-                        .map(inverter -> enough(
-                                extremes,
-                                inverter.efficiency(),
-                                array -> new GridOption(array, null, held(array, inverter)))));
+    /** The inverters that feed such a grid at all, cheapest first. */
+    private List<GridInverter> offered() {
+        return catalog.modules().stream()
+                .limit(1)
+                .flatMap(any -> everyInverter().stream()
+                        .filter(inverter -> judged(array(extremes(any), 1), inverter).limits().stream()
+                                .allMatch(finding -> finding.met() || !OF_THE_GRID.contains(finding.rule()))))
+                .toList();
+    }
+
+    private List<GridInverter> everyInverter() {
+        return Stream.<GridInverter>concat(catalog.stringInverters().stream(), catalog.microinverters().stream())
+                .sorted(Comparator.comparing(GridInverter::price))
+                .toList();
+    }
+
+    /** What so few of a module cost as would do if nothing were lost, in minor units. */
+    private long leastPrice(PvModule module) {
+        return modules(module, 1) * module.price().minorUnits();
+    }
+
+    private ModuleExtremes extremes(PvModule module) {
+        return ModuleExtremes.of(module, brief.site(), brief.policy().array());
+    }
+
+    private GridOption option(PvModule module, GridInverter inverter) {
+        return enough(extremes(module), inverter.efficiency(), array -> judged(array, inverter));
+    }
+
+    private GridOption judged(GridArray array, GridInverter inverter) {
+        return inverter instanceof StringInverter strings
+                ? new GridOption(array, held(array, strings), null)
+                : new GridOption(array, null, held(array, (Microinverter) inverter));
     }
 
     private StringInverterFit held(GridArray array, StringInverter inverter) {
@@ -165,7 +210,7 @@ final class GridDesigner {
         return Energy.wattHours(sum);
     }
 
-    private SystemDesign complete(GridOption chosen, List<GridOption> options) {
+    private SystemDesign complete(GridOption chosen) {
         PvModule module = chosen.module();
         int modules = chosen.array().modules();
         StringInverterFit string = chosen.string();
@@ -181,7 +226,7 @@ final class GridDesigner {
                 chosen.array().power(),
                 string,
                 micro,
-                otherKind(chosen, options),
+                otherKind(chosen),
                 yield,
                 yearly,
                 yearlyUse,
@@ -197,6 +242,7 @@ final class GridDesigner {
                 .moduleExtremes(chosen.array().extremes())
                 .grid(feed)
                 .gridInverters(inverters(chosen))
+                .modules(modules(chosen))
                 .billOfMaterials(bill)
                 .frontier(List.of())
                 .checks(List.of(coverage(feed)))
@@ -226,14 +272,20 @@ final class GridDesigner {
     }
 
     /** Price of the same module with the cheapest inverter of the other kind. */
-    private static @Nullable Money otherKind(GridOption chosen, List<GridOption> options) {
-        return options.stream()
-                .filter(option -> option.fits()
-                        && option.inStrings() != chosen.inStrings()
-                        && option.module().equals(chosen.module()))
+    private @Nullable Money otherKind(GridOption chosen) {
+        List<? extends GridInverter> others = chosen.inStrings() ? catalog.microinverters() : catalog.stringInverters();
+        return others.stream()
+                .map(inverter -> option(chosen.module(), inverter))
+                .filter(GridOption::fits)
                 .map(GridOption::price)
                 .min(Comparator.naturalOrder())
                 .orElse(null);
+    }
+
+    /** Every module with the inverter of an option. */
+    private ModuleSelection modules(GridOption chosen) {
+        GridInverter inverter = chosen.inverter();
+        return ModuleSelection.ofOptions(catalog.modules().stream().map(module -> option(module, inverter)));
     }
 
     private static BillOfMaterials bill(
@@ -266,18 +318,16 @@ final class GridDesigner {
     }
 
     /** What stood in the way: the rules that the nearest inverter breaks with any module; all are held against that one. */
-    private SystemDesign incomplete(List<GridOption> options) {
-        Optional<GridOption> nearest =
-                options.stream().min(Comparator.comparing(GridOption::rejection, NearestMiss.NEAREST_FIRST));
-        List<Finding> reasons = NearestMiss.of(
-                "inverter", nearest.map(GridOption::rejection).stream().toList());
+    private SystemDesign incomplete(@Nullable GridOption nearest) {
+        List<Finding> reasons = NearestMiss.of("inverter", nearest == null ? List.of() : List.of(nearest.rejection()));
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(false)
                 .missing(List.of(new NominalVoltage.PassedOver(brief.service().voltage(), reasons)))
                 .sun(sun)
                 .energyBudget(loads.budget())
-                .gridInverters(nearest.map(this::inverters).orElse(null))
+                .gridInverters(nearest == null ? null : inverters(nearest))
+                .modules(nearest == null ? null : modules(nearest))
                 .frontier(List.of())
                 .checks(List.of())
                 .alternatives(List.of())

@@ -1,12 +1,15 @@
 package org.daybank.core.design;
 
+import java.util.List;
 import java.util.Objects;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.inverter.GridArray;
+import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +42,18 @@ record GridOption(
 
     Rejection rejection() {
         return string != null ? string.rejection() : units().rejection();
+    }
+
+    GridInverter inverter() {
+        return string != null ? string.inverter() : units().inverter();
+    }
+
+    int count() {
+        return string != null ? string.count() : units().count();
+    }
+
+    List<Finding> limits() {
+        return string != null ? string.limits() : units().limits();
     }
 
     /** Of modules and inverters. */

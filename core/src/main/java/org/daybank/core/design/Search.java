@@ -1,6 +1,7 @@
 package org.daybank.core.design;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,9 @@ import org.jspecify.annotations.Nullable;
 /** What a brief asks of each kind of part, and the products of a catalogue held against it. */
 final class Search {
     private static final InverterCurve LOSSLESS = new InverterCurve(Power.watts(1), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
+
+    /** Modules that every controller is tried with where no design is complete. */
+    private static final int MOST_TRIED = 40;
 
     private final DesignBrief brief;
     private final Catalog catalog;
@@ -145,12 +149,14 @@ final class Search {
                 .build();
     }
 
-    /** Shore power gives no more than it has; the grid gives what is asked. */
+    /** Shore power gives no more than it has, the same on each line; the grid gives what is asked. */
     private @Nullable AcSource acSource() {
         ShorePower shore = brief.shore();
         if (shore != null) {
             return AcSourceBuilder.builder()
-                    .current(shore.power().dividedBy(brief.service().voltage()))
+                    .current(shore.power()
+                            .dividedBy(brief.service().phases().lines())
+                            .dividedBy(brief.service().voltage()))
                     .build();
         }
         return brief.kind() == SystemKind.GRID_BACKUP
@@ -360,7 +366,7 @@ final class Search {
                         .isPresent());
     }
 
-    /** Every controller of the catalogue held against a bank, with one module after the other; at least one answer. */
+    /** Every controller of the catalogue held against a bank, with one module after the other, the cheapest by the watt first; at least one answer. */
     List<ChargerSelection> controllers(
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
         EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
@@ -373,10 +379,15 @@ final class Search {
                             .toList()));
         }
         return catalog.modules().stream()
+                .sorted(Comparator.comparingDouble(
+                        module -> module.price().minorUnits() / module.power().watts()))
+                .limit(MOST_TRIED)
                 .map(yields::extremes)
                 .map(module -> offer(module, voltage, chemistry, budget)
                         .map(offer -> held(voltage, chemistry, bank, offer))
-                        .orElseGet(() -> sunless(voltage, chemistry, bank, module)))
+                        .orElseGet(() -> ChargerSelection.of(catalog.controllers().stream()
+                                .map(controller -> sunless(voltage, chemistry, bank, module, controller))
+                                .toList())))
                 .toList();
     }
 
@@ -386,19 +397,58 @@ final class Search {
                 .toList());
     }
 
-    /** Where no number of a module is enough, every controller fails, whatever else it breaks with one module. */
-    private ChargerSelection sunless(
-            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ModuleExtremes module) {
+    /** Every module of the catalogue with a controller on a bank. */
+    ModuleSelection modules(Voltage voltage, BankLayout bank, EnergyBudget budget, ChargeController controller) {
+        return modules(voltage, bank.battery().chemistry(), bank, budget, controller);
+    }
+
+    /** The same before a bank is chosen, where no controller may be on offer. */
+    ModuleSelection modules(
+            Voltage voltage,
+            Chemistry chemistry,
+            @Nullable InverterFit inverter,
+            @Nullable BankLayout bank,
+            @Nullable String model) {
+        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        Finding none = Finding.that("chargeController", false, "The catalogue has no charge controller.");
+        return catalog.controllers().stream()
+                .filter(controller -> controller.model().equals(model))
+                .findFirst()
+                .map(controller -> modules(voltage, chemistry, bank, budget, controller))
+                .orElseGet(() -> new ModuleSelection(
+                        List.of(),
+                        catalog.modules().stream()
+                                .map(module -> new Rejection(module.model(), List.of(none)))
+                                .toList()));
+    }
+
+    private ModuleSelection modules(
+            Voltage voltage,
+            Chemistry chemistry,
+            @Nullable BankLayout bank,
+            EnergyBudget budget,
+            ChargeController controller) {
+        return ModuleSelection.ofFits(catalog.modules().stream()
+                .map(yields::extremes)
+                .map(module -> offer(module, voltage, chemistry, budget)
+                        .map(offer -> charger(voltage, chemistry, bank, offer, controller))
+                        .orElseGet(() -> sunless(voltage, chemistry, bank, module, controller))));
+    }
+
+    /** Where no number of a module is enough, a controller fails, whatever else it breaks with one module. */
+    private ChargerFit sunless(
+            Voltage voltage,
+            Chemistry chemistry,
+            @Nullable BankLayout bank,
+            ModuleExtremes module,
+            ChargeController controller) {
         ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
         Finding none = Finding.that(
                 "array",
                 false,
                 "No number of %s covers every month.",
                 module.module().model());
-        return ChargerSelection.of(catalog.controllers().stream()
-                .map(controller ->
-                        charger(voltage, chemistry, bank, one, controller).and(List.of(none)))
-                .toList());
+        return charger(voltage, chemistry, bank, one, controller).and(List.of(none));
     }
 
     /** A module with as many as the design month asks for; none when no number of it would do. */

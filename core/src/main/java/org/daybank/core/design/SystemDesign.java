@@ -65,6 +65,7 @@ import org.jspecify.annotations.Nullable;
  * @param checks rules across parts that do not rule a design out but should be known
  * @param alternatives other complete designs
  * @param autonomyPrices what a shorter or longer autonomy costs; none without a bank
+ * @param modules every module of the catalogue, with the controller or inverter chosen: ranked or rejected
  * @param batteries every battery of the catalogue: ranked or rejected; in a design that is not complete, at the voltage and
  *     with the chemistry that came nearest, and so the controllers and inverters
  * @param controllers every controller of the catalogue, with the module chosen or the one that came nearest: ranked or rejected
@@ -102,6 +103,7 @@ public record SystemDesign(
         List<Finding> checks,
         List<Alternative> alternatives,
         List<AutonomyPoint> autonomyPrices,
+        @Nullable ModuleSelection modules,
         @Nullable BankSelection batteries,
         @Nullable ChargerSelection controllers,
         @Nullable InverterSelection inverters)

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.bank.Chemistry;
@@ -20,8 +21,10 @@ import org.daybank.core.inverter.Phases;
 import org.daybank.core.inverter.Service;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadBuilder;
+import org.daybank.core.load.LoadKind;
 import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
@@ -29,6 +32,7 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.MonthlyClimateBuilder;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.SiteBuilder;
@@ -344,6 +348,36 @@ class SystemDesignerTest {
         assertThat(points).isSortedAccordingTo((a, b) -> a.price().compareTo(b.price()));
         assertThat(points.get(1).price())
                 .isEqualTo(SystemDesign.part(LARKSPUR.billOfMaterials()).total());
+    }
+
+    @Test
+    void aPostOfTwoLinesGivesHalfItsPowerOnEach() {
+        // 2000 W over two lines are 1000 W on each. The kettle asks 1500 VA of one line.
+        Service split = new Service(Voltage.volts(120), Frequency.hertz(60), Phases.SPLIT);
+        DesignBrief post = LarkspurRidge.BRIEF
+                .withKind(SystemKind.MOBILE)
+                .withService(split)
+                .withShore(new ShorePower(Power.watts(2000), null, null))
+                .withLoads(List.of(LoadBuilder.builder()
+                        .name("kettle")
+                        .kind(LoadKind.RESISTIVE)
+                        .power(Power.watts(1500))
+                        .hoursPerDay(0.2)
+                        .build()));
+        List<Finding> peaks = Stream.concat(
+                        SystemDesign.part(design(post).inverters()).ranked().stream()
+                                .flatMap(fit -> fit.limits().stream()),
+                        SystemDesign.part(design(post).inverters()).rejected().stream()
+                                .flatMap(rejection -> rejection.broken().stream()))
+                .filter(finding -> finding.rule().equals("sourcePeak"))
+                .toList();
+        // where the inverter adds what the post lacks: 1500 − 1000 = 500 VA; where it cannot, 1500 VA are asked of 1000
+        // VA
+        assertThat(peaks).isNotEmpty();
+        assertThat(peaks)
+                .extracting(Finding::actual)
+                .containsAnyOf(ApparentPower.voltAmperes(500), ApparentPower.voltAmperes(1500))
+                .isSubsetOf(ApparentPower.voltAmperes(500), ApparentPower.voltAmperes(1500));
     }
 
     @Test

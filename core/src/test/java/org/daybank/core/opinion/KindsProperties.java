@@ -23,6 +23,7 @@ import org.daybank.core.charger.ControllerKind;
 import org.daybank.core.design.BillLine;
 import org.daybank.core.design.BillOfMaterials;
 import org.daybank.core.design.DesignBrief;
+import org.daybank.core.design.ModuleSelection;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.design.SystemDesigner;
 import org.daybank.core.design.SystemKind;
@@ -94,6 +95,17 @@ class KindsProperties {
 
     private static void assertEveryProductIsTold(SystemDesign design, Catalog catalog) {
         DesignBrief brief = design.brief();
+        ModuleSelection modules = design.modules();
+        if (modules != null) {
+            told(modules.ranked(), choice -> choice.product(), modules.rejected(), catalog.modules(), PvModule::model);
+        }
+        // only where the catalogue has no module or no inverter at all is there nothing to hold the one against the
+        // other
+        assertThat(modules == null)
+                .isEqualTo(brief.kind() == SystemKind.GRID_INTERACTIVE
+                        && (catalog.modules().isEmpty()
+                                || catalog.stringInverters().isEmpty()
+                                        && catalog.microinverters().isEmpty()));
         if (brief.kind() == SystemKind.GRID_INTERACTIVE) {
             assertGridInvertersAreTold(design, catalog);
         } else {
