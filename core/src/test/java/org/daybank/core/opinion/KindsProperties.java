@@ -104,8 +104,8 @@ class KindsProperties {
         assertThat(modules == null)
                 .isEqualTo(brief.kind() == SystemKind.GRID_INTERACTIVE
                         && (catalog.modules().isEmpty()
-                                || catalog.stringInverters().isEmpty()
-                                        && catalog.microinverters().isEmpty()));
+                                || (catalog.stringInverters().isEmpty()
+                                        && catalog.microinverters().isEmpty())));
         if (brief.kind() == SystemKind.GRID_INTERACTIVE) {
             assertGridInvertersAreTold(design, catalog);
         } else {
