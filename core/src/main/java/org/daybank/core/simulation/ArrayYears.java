@@ -45,22 +45,20 @@ public final class ArrayYears {
     public static ArrayYears of(
             ModuleOutput output, ChargePath path, int series, Voltage nominal, Voltage absorption, SunnyYears sun) {
         ArrayYears years = new ArrayYears(path, nominal.volts());
-        for (SunnyYears.Year year : sun.years()) {
-            years.years.add(
-                    switch (path) {
-                        case TRACKING -> {
-                            HourlySeries best = output.best(year.sun(), year.air());
-                            yield new ModuleYear(
-                                    best, best, year.air(), year.sun().calendar());
-                        }
-                        case DIRECT ->
-                            new ModuleYear(
-                                    atVoltage(output, nominal, series, nominal, year),
-                                    atVoltage(output, absorption, series, nominal, year),
-                                    year.air(),
-                                    year.sun().calendar());
-                    });
-        }
+        years.years.addAll(sun.years().parallelStream()
+                .map(year -> switch (path) {
+                    case TRACKING -> {
+                        HourlySeries best = output.best(year.sun(), year.air());
+                        yield new ModuleYear(best, best, year.air(), year.sun().calendar());
+                    }
+                    case DIRECT ->
+                        new ModuleYear(
+                                atVoltage(output, nominal, series, nominal, year),
+                                atVoltage(output, absorption, series, nominal, year),
+                                year.air(),
+                                year.sun().calendar());
+                })
+                .toList());
         return years;
     }
 

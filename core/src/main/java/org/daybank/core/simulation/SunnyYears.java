@@ -64,6 +64,7 @@ public record SunnyYears(List<Year> years) {
         new Checks().within("years", count, 1, MOST).done();
         Exposure exposure = exposure(site, plane);
         return new SunnyYears(IntStream.range(0, count)
+                .parallel()
                 .mapToObj(number -> SyntheticWeather.year(site, seed, number, policy, synthetic))
                 .map(year -> turned(year, exposure, policy))
                 .toList());
