@@ -1,7 +1,6 @@
 package org.daybank.core.catalog;
 
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -65,31 +64,17 @@ public record Catalog(
         stringInverters = stringInverters == null ? List.of() : List.copyOf(stringInverters);
         microinverters = microinverters == null ? List.of() : List.copyOf(microinverters);
         stock = stock == null ? List.of() : List.copyOf(stock);
-        unique(checks, "modules", modules, PvModule::model);
-        unique(checks, "batteries", batteries, Battery::model);
-        unique(checks, "controllers", controllers, ChargeController::model);
-        unique(checks, "inverters", inverters, Inverter::model);
-        unique(checks, "stringInverters", stringInverters, StringInverter::model);
-        unique(checks, "microinverters", microinverters, Microinverter::model);
+        List<Offered> offered = new ArrayList<>();
+        offer(offered, checks, "modules", modules, PvModule::model, PvModule::price);
+        offer(offered, checks, "batteries", batteries, Battery::model, Battery::price);
+        offer(offered, checks, "controllers", controllers, ChargeController::model, ChargeController::price);
+        offer(offered, checks, "inverters", inverters, Inverter::model, Inverter::price);
+        offer(offered, checks, "stringInverters", stringInverters, StringInverter::model, StringInverter::price);
+        offer(offered, checks, "microinverters", microinverters, Microinverter::model, Microinverter::price);
         unique(checks, "stock", stock, StockLine::model);
-        List<String> models = new ArrayList<>();
-        modules.forEach(module -> models.add(module.model()));
-        batteries.forEach(battery -> models.add(battery.model()));
-        controllers.forEach(controller -> models.add(controller.model()));
-        inverters.forEach(inverter -> models.add(inverter.model()));
-        stringInverters.forEach(inverter -> models.add(inverter.model()));
-        microinverters.forEach(inverter -> models.add(inverter.model()));
-        namesNoTwoProducts(checks, stock, models);
-        List<Money> prices = new ArrayList<>();
-        modules.forEach(module -> prices.add(module.price()));
-        batteries.forEach(battery -> prices.add(battery.price()));
-        controllers.forEach(controller -> prices.add(controller.price()));
-        inverters.forEach(inverter -> prices.add(inverter.price()));
-        stringInverters.forEach(inverter -> prices.add(inverter.price()));
-        microinverters.forEach(inverter -> prices.add(inverter.price()));
-        List<String> currencies = prices.stream()
-                .map(Money::currency)
-                .map(Currency::getCurrencyCode)
+        namesNoTwoProducts(checks, stock, offered);
+        List<String> currencies = offered.stream()
+                .map(product -> product.price().currency().getCurrencyCode())
                 .distinct()
                 .toList();
         checks.that(
@@ -109,9 +94,23 @@ public record Catalog(
         this(modules, batteries, controllers, inverters, List.of(), List.of(), List.of());
     }
 
-    private static void namesNoTwoProducts(Checks checks, List<StockLine> stock, List<String> models) {
+    /** What all products have. */
+    private record Offered(String model, Money price) {}
+
+    private static <T> void offer(
+            List<Offered> offered,
+            Checks checks,
+            String field,
+            List<T> products,
+            Function<T, String> model,
+            Function<T, Money> price) {
+        unique(checks, field, products, model);
+        products.forEach(product -> offered.add(new Offered(model.apply(product), price.apply(product))));
+    }
+
+    private static void namesNoTwoProducts(Checks checks, List<StockLine> stock, List<Offered> offered) {
         Map<String, Long> times =
-                models.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+                offered.stream().collect(Collectors.groupingBy(Offered::model, Collectors.counting()));
         for (int i = 0; i < stock.size(); i++) {
             String model = stock.get(i).model();
             long found = times.getOrDefault(model, 0L);
@@ -121,11 +120,6 @@ public record Catalog(
                     "conflict",
                     "the stock names %s, which products of several kinds are called".formatted(model));
         }
-    }
-
-    /** What is known of the delivery of a product. */
-    public Optional<StockLine> stockOf(String model) {
-        return stock.stream().filter(line -> line.model().equals(model)).findFirst();
     }
 
     private static <T> void unique(Checks checks, String field, List<T> products, Function<T, String> model) {

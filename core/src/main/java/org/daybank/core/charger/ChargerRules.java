@@ -12,7 +12,6 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Sentence;
 
 /** The rules for one controller, module and need. */
 record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController controller, ChargerPolicy policy) {
@@ -281,15 +280,13 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     inputPower));
         }
         Ratio clipping = clipping(layout);
-        limits.add(new Finding(
+        limits.add(Finding.shareAtMost(
                 "clipping",
-                clipping.compareTo(policy.clippingLimit()) <= 0,
-                null,
-                null,
-                Ratio.of(policy.clippingLimit().fraction() - clipping.fraction()),
-                Sentence.of(
-                        "With its output full it loses %s of the year's energy; %s is accepted.",
-                        clipping, policy.clippingLimit())));
+                clipping,
+                policy.clippingLimit(),
+                "With its output full it loses %s of the year's energy; %s is accepted.",
+                clipping,
+                policy.clippingLimit()));
         limits.add(Finding.that(
                 "controllersInParallel",
                 count <= controller.mostInParallel(),

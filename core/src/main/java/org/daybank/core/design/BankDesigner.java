@@ -143,8 +143,7 @@ final class BankDesigner {
         BankLayout layout = chosen.layout();
         Chemistry chemistry = layout.battery().chemistry();
         EnergyBudget budget = chosen.budget();
-        ModuleExtremes extremes = ModuleExtremes.of(
-                chosen.charger().array().module(), brief.site(), brief.policy().array());
+        ModuleExtremes extremes = yields.extremes(chosen.charger().array().module());
         ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
                 .map(offer -> search.controllers(voltage, layout, offer))
                 .orElseThrow();

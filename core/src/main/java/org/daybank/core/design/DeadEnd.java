@@ -24,6 +24,7 @@ final class DeadEnd {
     private final @Nullable InverterSelection inverters;
     private final @Nullable InverterFit inverter;
     private final BankSelection batteries;
+    private @Nullable ChargerSelection controllers;
 
     private DeadEnd(Search search, Voltage voltage, Chemistry chemistry) {
         this.search = search;
@@ -89,6 +90,15 @@ final class DeadEnd {
 
     /** Every controller held against the bank that takes the most current, with the module that comes nearest. */
     ChargerSelection controllers() {
+        ChargerSelection known = controllers;
+        if (known == null) {
+            known = nearestControllers();
+            controllers = known;
+        }
+        return known;
+    }
+
+    private ChargerSelection nearestControllers() {
         List<ChargerSelection> byModule =
                 search.controllers(voltage, chemistry, inverter, roomiest().orElse(null));
         return byModule.stream()

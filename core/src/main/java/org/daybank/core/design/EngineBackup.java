@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.daybank.core.array.ArraySize;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.generator.EngineOrModules;
@@ -24,6 +23,7 @@ import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.simulation.SimulatedMonth;
 import org.daybank.core.simulation.Simulation;
+import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -37,8 +37,6 @@ import org.jspecify.annotations.Nullable;
  * @param availability what the same years show with it
  */
 public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineOrModules, Reliability availability) {
-    private static final double DAYS_OF_FEBRUARY = 28.25;
-
     /** For a design whose hours lack something; nothing where they lack nothing. */
     static Optional<EngineBackup> of(
             DesignBrief brief,
@@ -95,7 +93,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
         List<Energy> missing = new ArrayList<>();
         for (SimulatedMonth month : alone.months()) {
             MonthBudget day = chosen.budget().months().get(month.month().getValue() - 1);
-            double atLoads = day.acEnergy().plus(day.dcEnergy()).wattHours();
+            double atLoads = day.atLoads().wattHours();
             double atBank = day.dailyEnergy().wattHours();
             double lacking = Math.max(0, month.demand().minus(month.served()).wattHours());
             missing.add(Energy.wattHours(atLoads == 0 ? 0 : lacking * atBank / atLoads));
@@ -109,9 +107,8 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                 .max(Comparator.comparing(month -> month.shortfall().wattHours()))
                 .orElseThrow()
                 .month();
-        Energy daily = moduleYield(chosen.size(), darkest);
-        double days = darkest == Month.FEBRUARY ? DAYS_OF_FEBRUARY : darkest.maxLength();
-        Energy monthly = daily.times(days);
+        Energy monthly =
+                chosen.size().months().get(darkest.getValue() - 1).moduleYield().times(MonthlyClimate.daysIn(darkest));
         boolean oneCurrency = charger.price()
                 .currency()
                 .equals(size.policy().pricePerKilowatt().currency());
@@ -125,10 +122,6 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                                 .times(BigDecimal.valueOf(1.0 / charger.array().modules())))
                         .moduleYield(monthly)
                         .build());
-    }
-
-    private static Energy moduleYield(ArraySize size, Month month) {
-        return size.months().get(month.getValue() - 1).moduleYield();
     }
 
     /** What can hurt someone beside an engine. */

@@ -32,6 +32,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.working.Finding;
@@ -49,8 +50,6 @@ final class GridDesigner {
             .thenComparing(option -> option.module().model())
             .thenComparing(option -> !option.inStrings())
             .thenComparing(GridOption::product);
-
-    private static final double DAYS_OF_FEBRUARY = 28.25;
 
     private final DesignBrief brief;
     private final Catalog catalog;
@@ -75,22 +74,29 @@ final class GridDesigner {
 
     /** The cheapest pair of a module and an inverter: through a better inverter fewer modules bring the same. */
     SystemDesign design() {
-        List<GridInverter> inverters = offered();
-        List<PvModule> modules = catalog.modules().stream()
-                .sorted(Comparator.comparingLong(this::leastPrice))
-                .limit(inverters.isEmpty() ? MOST_FOR_NOTHING : Long.MAX_VALUE)
+        List<GridInverter> every = Stream.<GridInverter>concat(
+                        catalog.stringInverters().stream(), catalog.microinverters().stream())
+                .sorted(Comparator.comparing(GridInverter::price))
+                .toList();
+        List<GridInverter> feeding = feeding(every);
+        List<GridInverter> inverters = feeding.isEmpty() ? every : feeding;
+        List<Priced> modules = catalog.modules().stream()
+                .map(module ->
+                        new Priced(module, modules(module, 1) * module.price().minorUnits()))
+                .sorted(Comparator.comparingLong(Priced::atLeast))
+                .limit(feeding.isEmpty() ? MOST_FOR_NOTHING : Long.MAX_VALUE)
                 .toList();
         GridOption best = null;
         GridOption nearest = null;
-        for (PvModule module : modules) {
-            for (GridInverter inverter : inverters.isEmpty() ? everyInverter() : inverters) {
+        for (Priced module : modules) {
+            for (GridInverter inverter : inverters) {
                 // in the order of price: what follows costs no less
                 if (best != null
-                        && leastPrice(module) + inverter.price().minorUnits()
+                        && module.atLeast() + inverter.price().minorUnits()
                                 > best.price().minorUnits()) {
                     break;
                 }
-                GridOption option = option(module, inverter);
+                GridOption option = option(module.module(), inverter);
                 if (option.fits()) {
                     best = best == null || CHEAPEST_FIRST.compare(option, best) < 0 ? option : best;
                 } else if (nearest == null
@@ -102,33 +108,23 @@ final class GridDesigner {
         return best == null ? incomplete(nearest) : complete(best);
     }
 
-    /** The inverters that feed such a grid at all, cheapest first. */
-    private List<GridInverter> offered() {
-        return catalog.modules().stream()
-                .limit(1)
-                .flatMap(any -> everyInverter().stream()
-                        .filter(inverter -> judged(array(extremes(any), 1), inverter).limits().stream()
-                                .allMatch(finding -> finding.met() || !OF_THE_GRID.contains(finding.rule()))))
+    /** A module, and what so few of it cost as would do if nothing were lost, in minor units. */
+    private record Priced(PvModule module, long atLeast) {}
+
+    /** The inverters that feed such a grid at all; any module will do to tell. */
+    private List<GridInverter> feeding(List<GridInverter> every) {
+        if (catalog.modules().isEmpty()) {
+            return List.of();
+        }
+        GridArray any = array(yields.extremes(catalog.modules().get(0)), 1);
+        return every.stream()
+                .filter(inverter -> judged(any, inverter).limits().stream()
+                        .allMatch(finding -> finding.met() || !OF_THE_GRID.contains(finding.rule())))
                 .toList();
-    }
-
-    private List<GridInverter> everyInverter() {
-        return Stream.<GridInverter>concat(catalog.stringInverters().stream(), catalog.microinverters().stream())
-                .sorted(Comparator.comparing(GridInverter::price))
-                .toList();
-    }
-
-    /** What so few of a module cost as would do if nothing were lost, in minor units. */
-    private long leastPrice(PvModule module) {
-        return modules(module, 1) * module.price().minorUnits();
-    }
-
-    private ModuleExtremes extremes(PvModule module) {
-        return ModuleExtremes.of(module, brief.site(), brief.policy().array());
     }
 
     private GridOption option(PvModule module, GridInverter inverter) {
-        return enough(extremes(module), inverter.efficiency(), array -> judged(array, inverter));
+        return enough(yields.extremes(module), inverter.efficiency(), array -> judged(array, inverter));
     }
 
     private GridOption judged(GridArray array, GridInverter inverter) {
@@ -204,8 +200,7 @@ final class GridDesigner {
     private static Energy yearly(List<Energy> daily) {
         double sum = 0;
         for (Month month : Month.values()) {
-            double days = month == Month.FEBRUARY ? DAYS_OF_FEBRUARY : month.maxLength();
-            sum += daily.get(month.getValue() - 1).wattHours() * days;
+            sum += daily.get(month.getValue() - 1).wattHours() * MonthlyClimate.daysIn(month);
         }
         return Energy.wattHours(sum);
     }

@@ -84,15 +84,13 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
     }
 
     void judgeClipping(Ratio clipping, List<Finding> limits) {
-        limits.add(new Finding(
+        limits.add(Finding.shareAtMost(
                 "clipping",
-                clipping.compareTo(policy.clippingLimit()) <= 0,
-                null,
-                null,
-                Ratio.of(policy.clippingLimit().fraction() - clipping.fraction()),
-                Sentence.of(
-                        "With its output full it loses %s of the year's energy; %s is accepted.",
-                        clipping, policy.clippingLimit())));
+                clipping,
+                policy.clippingLimit(),
+                "With its output full it loses %s of the year's energy; %s is accepted.",
+                clipping,
+                policy.clippingLimit()));
     }
 
     /** The string on the coldest morning and in the hottest sun against what an input stands and where it tracks. */

@@ -1,6 +1,7 @@
 package org.daybank.core.site;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.time.Month;
 import java.util.Collections;
 import java.util.List;
 import org.daybank.core.quantity.Irradiation;
@@ -88,6 +89,11 @@ public record MonthlyClimate(
 
     private static List<Ratio> everyMonth(Ratio ratio) {
         return Collections.nCopies(MONTHS, ratio);
+    }
+
+    /** Days of a month in the mean of four years: a February has 28.25. */
+    public static double daysIn(Month month) {
+        return month == Month.FEBRUARY ? 28.25 : month.maxLength();
     }
 
     /** Mean air temperature of the warmest month. */

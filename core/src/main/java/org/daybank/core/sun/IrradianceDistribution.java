@@ -10,6 +10,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
+import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 
@@ -72,7 +73,7 @@ public final class IrradianceDistribution {
                     distribution.add(month, watts * scale, slice / DAYS, air);
                 }
             }
-            distribution.days[month] = mean.month == Month.FEBRUARY ? 28.25 : mean.month.maxLength();
+            distribution.days[month] = MonthlyClimate.daysIn(mean.month);
         }
         return distribution.completed();
     }

@@ -57,6 +57,21 @@ public record Finding(
     }
 
     /**
+     * A rule that a share stays at or under a limit; its margin is the difference of the two.
+     *
+     * @param sentence what to say of it; each {@code %s} takes the next of the values
+     */
+    public static Finding shareAtMost(String rule, Ratio actual, Ratio limit, String sentence, Object... values) {
+        return new Finding(
+                rule,
+                actual.compareTo(limit) <= 0,
+                null,
+                null,
+                Ratio.of(limit.fraction() - actual.fraction()),
+                Sentence.of(sentence, values));
+    }
+
+    /**
      * A rule that is kept or broken without a figure.
      *
      * @param sentence what to say of it; each {@code %s} takes the next of the values
