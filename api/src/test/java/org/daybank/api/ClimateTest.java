@@ -11,24 +11,15 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 
 /** Weather files in, the site block of a brief out, and the hours taken in a brief. */
 class ClimateTest {
     private static final String PLACE = "latitude=-41.5&longitude=172.8&utcOffset=%2B12:00&elevation=300m&year=2025";
-    private static RunningService service;
 
-    @BeforeAll
-    static void start() {
-        service = new RunningService();
-    }
-
-    @AfterAll
-    static void stop() {
-        service.close();
-    }
+    @AutoClose
+    private static final RunningService service = new RunningService();
 
     /** A year of one hour: 100 W/m² day and night, 10 °C. */
     private static String steadyYear(int hours) {

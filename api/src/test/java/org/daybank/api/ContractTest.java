@@ -17,8 +17,7 @@ import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Contract;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.load.TypicalLoad;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -26,17 +25,9 @@ import org.junit.jupiter.api.TestFactory;
 /** The contract and the service say the same, both ways. */
 class ContractTest {
     private static final Schemas SCHEMAS = new Schemas();
-    private static RunningService service;
 
-    @BeforeAll
-    static void start() {
-        service = new RunningService();
-    }
-
-    @AfterAll
-    static void stop() {
-        service.close();
-    }
+    @AutoClose
+    private static final RunningService service = new RunningService();
 
     @Test
     void everyRouteStandsInTheContractAndTheOtherWayRound() {

@@ -5,23 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 
 /** Generators and bills asked over HTTP, well and badly. */
 class GeneratorAndGridServiceTest {
-    private static RunningService service;
-
-    @BeforeAll
-    static void start() {
-        service = new RunningService();
-    }
-
-    @AfterAll
-    static void stop() {
-        service.close();
-    }
+    @AutoClose
+    private static final RunningService service = new RunningService();
 
     private static ObjectNode example(String name) {
         return (ObjectNode) RunningService.json(service.get("/v1/examples/" + name));

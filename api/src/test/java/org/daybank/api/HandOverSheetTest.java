@@ -12,8 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,17 +22,9 @@ class HandOverSheetTest {
     private static final String PATH = "/v1/system-design";
     private static final List<String> ALWAYS =
             List.of("Summary", "Parts", "One-line diagram", "The year", "Wiring schedule", "Cautions", "Assumptions");
-    private static RunningService service;
 
-    @BeforeAll
-    static void start() {
-        service = new RunningService();
-    }
-
-    @AfterAll
-    static void stop() {
-        service.close();
-    }
+    @AutoClose
+    private static final RunningService service = new RunningService();
 
     private static String brief(String name) {
         return service.get("/v1/examples/" + name).body();

@@ -8,8 +8,7 @@ import java.io.IOException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,17 +24,9 @@ class ServiceTest {
             "?dailyEnergy=2.4kWh&nominalVoltage=24V&chemistry=lithiumIronPhosphate&lowest=10Cel&autonomy=3d&depthOfDischarge=80%25";
 
     private static final Schemas SCHEMAS = new Schemas();
-    private static RunningService service;
 
-    @BeforeAll
-    static void start() {
-        service = new RunningService();
-    }
-
-    @AfterAll
-    static void stop() {
-        service.close();
-    }
+    @AutoClose
+    private static final RunningService service = new RunningService();
 
     private static JsonNode refused(String body) {
         return Refusal.document(service.post(PATH, body), 400);

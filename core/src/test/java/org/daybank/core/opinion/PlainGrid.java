@@ -1,9 +1,11 @@
 package org.daybank.core.opinion;
 
 import org.daybank.core.design.DesignBrief;
+import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Power;
 
@@ -29,21 +31,10 @@ final class PlainGrid {
 
     static Goods.GridInverter inverter(StringInverter inverter) {
         Power most = inverter.maximumArrayPower();
-        return new Goods.GridInverter(
-                inverter.model(),
-                inverter.power().watts(),
-                inverter.phases().lines(),
-                inverter.outputVoltage().volts(),
-                inverter.frequencies().stream().map(Frequency::hertz).toList(),
-                inverter.maximumInputVoltage().volts(),
-                inverter.trackingLowest().volts(),
-                inverter.trackingHighest().volts(),
-                inverter.maximumInputCurrent().amperes(),
-                inverter.maximumShortCircuitCurrent().amperes(),
-                inverter.efficiency().fraction(),
-                inverter.fullPowerUpTo().celsius(),
-                inverter.derating().perKelvin(),
-                inverter.price().minorUnits(),
+        return inverter(
+                inverter,
+                inverter.maximumInputCurrent(),
+                inverter.maximumShortCircuitCurrent(),
                 inverter.trackers(),
                 most == null ? Double.POSITIVE_INFINITY : most.watts(),
                 0,
@@ -52,6 +43,26 @@ final class PlainGrid {
     }
 
     static Goods.GridInverter inverter(Microinverter inverter) {
+        return inverter(
+                inverter,
+                inverter.maximumInputCurrent(),
+                inverter.maximumShortCircuitCurrent(),
+                0,
+                0,
+                inverter.modulesOnEach(),
+                inverter.maximumModulePower().watts(),
+                inverter.mostOnBranch());
+    }
+
+    private static Goods.GridInverter inverter(
+            GridInverter inverter,
+            Current input,
+            Current shortCircuit,
+            int trackers,
+            double mostArrayWatts,
+            int modulesOnEach,
+            double mostModuleWatts,
+            int mostOnBranch) {
         return new Goods.GridInverter(
                 inverter.model(),
                 inverter.power().watts(),
@@ -61,18 +72,16 @@ final class PlainGrid {
                 inverter.maximumInputVoltage().volts(),
                 inverter.trackingLowest().volts(),
                 inverter.trackingHighest().volts(),
-                inverter.maximumInputCurrent().amperes(),
-                inverter.maximumShortCircuitCurrent().amperes(),
+                input.amperes(),
+                shortCircuit.amperes(),
                 inverter.efficiency().fraction(),
                 inverter.fullPowerUpTo().celsius(),
                 inverter.derating().perKelvin(),
                 inverter.price().minorUnits(),
-                0,
-                0,
-                inverter.modulesOnEach(),
-                inverter.maximumModulePower().watts(),
-                inverter.mostOnBranch());
+                trackers,
+                mostArrayWatts,
+                modulesOnEach,
+                mostModuleWatts,
+                mostOnBranch);
     }
-
-    private PlainGrid() {}
 }
