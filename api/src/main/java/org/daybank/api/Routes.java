@@ -41,15 +41,19 @@ import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.load.MonthBudget;
 import org.daybank.core.simulation.Simulation;
+import org.daybank.core.sun.SunMonth;
 import org.daybank.core.sweep.Uncertainty;
+import org.daybank.core.wiring.CircuitSizing;
 
 /** Every route there is. */
 final class Routes {
     /** The steps of the job, in its order; each can be swept. */
     private static final List<Calculation<?, ?>> STEPS = List.of(
             calculation("/v1/energy-budget", EnergyBudgetRequest.class, EnergyBudget.class, EnergyBudgetRequest::answer)
-                    .working(EnergyBudget::working),
+                    .working(EnergyBudget::working)
+                    .alsoFlat("loads", MonthBudget.class, EnergyBudget::months),
             calculation(
                             "/v1/bank-capacity",
                             BankCapacityRequest.class,
@@ -60,13 +64,15 @@ final class Routes {
             calculation("/v1/battery-life", BatteryLifeRequest.class, BatteryLife.class, BatteryLifeRequest::answer)
                     .working(BatteryLife::working),
             calculation("/v1/sun", SunRequest.class, SunRequest.Answer.class, SunRequest::answer)
-                    .working(answer -> answer.sun().working()),
+                    .working(answer -> answer.sun().working())
+                    .alsoFlat("", SunMonth.class, answer -> answer.sun().months()),
             calculation(
                             "/v1/array-size",
                             ArraySizeRequest.class,
                             ArraySizeRequest.Answer.class,
                             ArraySizeRequest::answer)
-                    .working(ArraySizeRequest.Answer::working),
+                    .working(ArraySizeRequest.Answer::working)
+                    .alsoFlat("", ArraySizeRequest.Sized.class, ArraySizeRequest.Answer::arrays),
             calculation(
                             "/v1/charger-selection",
                             ChargerSelectionRequest.class,
@@ -100,7 +106,11 @@ final class Routes {
                     .alsoFlat(),
             calculation("/v1/wiring", WiringRequest.class, WiringRequest.Answer.class, WiringRequest::answer)
                     .cautions(answer -> answer.plan().cautions())
-                    .working(answer -> answer.plan().working()),
+                    .working(answer -> answer.plan().working())
+                    .alsoFlat(
+                            "circuits",
+                            CircuitSizing.class,
+                            answer -> answer.plan().circuits()),
             calculation(
                             "/v1/generator",
                             GeneratorRequest.class,

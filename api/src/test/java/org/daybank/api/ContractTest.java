@@ -3,10 +3,14 @@ package org.daybank.api;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Contract;
+import org.daybank.api.wire.FlatForm;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.load.TypicalLoad;
 import org.junit.jupiter.api.AutoClose;
@@ -133,42 +138,116 @@ class ContractTest {
     }
 
     @TestFactory
+    Stream<DynamicTest> everyQueryHasTheNamesOfItsSchema() {
+        return flat().map(calculation -> DynamicTest.dynamicTest(calculation.path(), () -> {
+            JsonNode schema = querySchema(calculation);
+            assertThat(schema.path("properties").fieldNames())
+                    .toIterable()
+                    .containsExactlyInAnyOrderElementsOf(form(calculation).names());
+            JsonNode refusal = Refusal.document(service.get(calculation.path()), 400);
+            assertThat(schema.path("required").valueStream().map(JsonNode::asText))
+                    .isSubsetOf(refusal.path("errors").findValuesAsText("parameter"));
+        }));
+    }
+
+    @TestFactory
     Stream<DynamicTest> everyFlatExampleGivesEveryFigure() {
-        return Routes.CALCULATIONS.stream()
-                .filter(Calculation::flat)
-                .map(calculation -> DynamicTest.dynamicTest(calculation.path(), () -> {
-                    String query = flatExample(calculation);
-                    JsonNode answer = RunningService.json(service.get(calculation.path() + query));
-                    assertThat(SCHEMAS.faults(calculation.path(), "get", 200, "application/json", answer))
-                            .isEmpty();
-                    answer.path("result").properties().forEach(figure -> {
-                        HttpResponse<String> text =
-                                service.get(calculation.path() + "/" + figure.getKey() + ".txt" + query);
-                        JsonNode value = figure.getValue().has("value")
-                                ? figure.getValue().path("value")
-                                : figure.getValue();
-                        if (value.isValueNode()) {
-                            assertThat(text.body()).as(figure.getKey()).isEqualTo(value.asText());
-                        } else {
-                            Refusal.document(text, 404);
-                        }
-                    });
-                }));
+        return flat().map(calculation -> DynamicTest.dynamicTest(calculation.path(), () -> {
+            String query = flatExample(calculation);
+            JsonNode answer = RunningService.json(service.get(calculation.path() + query));
+            assertThat(SCHEMAS.faults(calculation.path(), "get", 200, "application/json", answer))
+                    .isEmpty();
+            assertEveryFigure(calculation.path(), "", answer.path("result"), query);
+        }));
+    }
+
+    /** Every value within an answer can be asked for by the way to it; what holds several cannot. */
+    private static void assertEveryFigure(String path, String way, JsonNode holder, String query) {
+        if (!way.isEmpty()) {
+            Refusal.document(service.get(path + "/" + way + ".txt" + query), 404);
+        }
+        String before = way.isEmpty() ? "" : way + ".";
+        if (holder.isArray()) {
+            // the first and the last stand for all
+            for (int i : new int[] {0, holder.size() - 1}) {
+                assertFigure(path, before + i, holder.get(i), query);
+            }
+        } else {
+            holder.properties().forEach(part -> assertFigure(path, before + part.getKey(), part.getValue(), query));
+        }
+    }
+
+    private static void assertFigure(String path, String way, JsonNode part, String query) {
+        JsonNode value = part.has("currency") ? part.path("amount") : part.has("unit") ? part.path("value") : part;
+        if (value.isValueNode()) {
+            assertThat(service.get(path + "/" + way + ".txt" + query).body())
+                    .as(way)
+                    .isEqualTo(value.asText());
+        } else if (!value.isEmpty() && !value.path(0).has("rule") && !way.contains("rejected")) {
+            assertEveryFigure(path, way, value, query);
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyTableHoldsTheFiguresOfTheAnswer() {
+        return flat().map(calculation -> DynamicTest.dynamicTest(calculation.path(), () -> {
+            String query = flatExample(calculation);
+            List<String> lines = service.get(calculation.path() + ".csv" + query)
+                    .body()
+                    .lines()
+                    .toList();
+            List<String> columns = List.of(lines.get(0).split(",", -1));
+            JsonNode result =
+                    RunningService.json(service.get(calculation.path() + query)).path("result");
+            JsonNode rows = Stream.of("months", "arrays", "circuits")
+                    .map(result::path)
+                    .filter(JsonNode::isArray)
+                    .findFirst()
+                    .orElse(JsonNodeFactory.instance.arrayNode().add(result));
+            assertThat(lines).hasSize(rows.size() + 1);
+            for (int row = 0; row < rows.size(); row++) {
+                List<String> cells = List.of(lines.get(row + 1).split(",", -1));
+                assertThat(cells).hasSameSizeAs(columns);
+                for (int i = 0; i < cells.size(); i++) {
+                    String name = columns.get(i).replaceFirst("_[^_]+$", "");
+                    JsonNode part = rows.get(row).at("/" + name.replace('.', '/'));
+                    JsonNode value = part.has("currency") ? part.path("amount") : part.path("value");
+                    assertThat(cells.get(i))
+                            .as("%s of row %d", columns.get(i), row)
+                            .isEqualTo(part.isValueNode() ? part.asText() : value.asText());
+                }
+            }
+        }));
+    }
+
+    private static Stream<Calculation<?, ?>> flat() {
+        return Routes.CALCULATIONS.stream().filter(calculation -> calculation.flat() != null);
+    }
+
+    private static FlatForm<?> form(Calculation<?, ?> calculation) {
+        return new FlatForm<>(calculation.request(), calculation.flat().element());
+    }
+
+    private static JsonNode querySchema(Calculation<?, ?> calculation) {
+        for (JsonNode reference :
+                SCHEMAS.contract().path("paths").path(calculation.path()).at("/get/parameters")) {
+            JsonNode schema = SCHEMAS.resolved(SCHEMAS.resolved(reference).path("schema"));
+            if (schema.path("type").asText().equals("object")) {
+                return schema;
+            }
+        }
+        throw new AssertionError("no query in the contract for " + calculation.path());
     }
 
     /** The example of the query that the contract shows. */
     private static String flatExample(Calculation<?, ?> calculation) {
-        for (JsonNode reference :
-                SCHEMAS.contract().path("paths").path(calculation.path()).at("/get/parameters")) {
-            JsonNode example = SCHEMAS.resolved(reference).at("/schema/examples/0");
-            if (example.isObject()) {
-                return example.properties().stream()
-                        .map(entry ->
-                                entry.getKey() + "=" + entry.getValue().asText().replace("%", "%25"))
-                        .collect(Collectors.joining("&", "?", ""));
-            }
-        }
-        throw new AssertionError("no example of a query for " + calculation.path());
+        JsonNode example = querySchema(calculation).at("/examples/0");
+        return example.properties().stream()
+                .flatMap(entry -> Stream.concat(
+                                Stream.of(entry.getValue()), entry.getValue().valueStream())
+                        .filter(JsonNode::isValueNode)
+                        .map(value -> entry.getKey() + "=" + URLEncoder.encode(value.asText(), StandardCharsets.UTF_8)))
+                .collect(Collectors.joining("&", "?", ""));
     }
 
     private static void execute(Calculation<?, ?> calculation, String name) {

@@ -66,11 +66,6 @@ final class SchemaComparison {
             return;
         }
         JsonNode schema = schemas.resolved(property);
-        if (raw == List.class) {
-            expect(where + " type", Set.of("array"), types(schema));
-            compareType(where + " items", argument(type), schema.path("items"));
-            return;
-        }
         switch (Form.of(raw)) {
             case QUANTITY -> {
                 if (raw != Quantity.class) {
@@ -104,6 +99,10 @@ final class SchemaComparison {
                         texts(schema.path("enum")));
             case FLAG -> expect(where + " type", Set.of("boolean"), types(schema));
             case TEXT -> expect(where + " type", Set.of("string"), types(schema));
+            case LIST -> {
+                expect(where + " type", Set.of("array"), types(schema));
+                compareType(where + " items", argument(type), schema.path("items"));
+            }
             case TREE -> expect(where + " takes anything", Set.of(), types(schema));
             case OBJECT -> {
                 expect(where + " is a reference", true, property.has("$ref"));

@@ -10,13 +10,15 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import org.daybank.api.wire.Json;
 
 /** Sends answers; what was asked by GET or HEAD may be kept by the client and asked for again by its tag. */
 public final class Answers {
     /** The media type of JSON answers. */
     public static final String JSON = "application/json; charset=utf-8";
+
+    /** The media type of tables. */
+    static final String CSV = "text/csv; charset=utf-8";
 
     /** The media type of plain text. */
     public static final String TEXT = "text/plain; charset=utf-8";
@@ -38,10 +40,7 @@ public final class Answers {
      * @throws NotAcceptableResponse when the client takes no JSON
      */
     public static void json(Context context, byte[] bytes) {
-        String accept = context.header("Accept");
-        if (accept != null && List.of(accept.split(",")).stream().noneMatch(Answers::takesJson)) {
-            throw new NotAcceptableResponse("The answer is application/json, which Accept leaves out");
-        }
+        Accept.choose(context, "application/json");
         send(context, JSON, bytes);
     }
 
@@ -52,8 +51,7 @@ public final class Answers {
             String tag = tag(bytes);
             context.header("ETag", tag);
             context.header("Cache-Control", "no-cache");
-            if (List.of(String.valueOf(context.header("If-None-Match")).split(",\\s*"))
-                    .contains(tag)) {
+            if (isKept(String.valueOf(context.header("If-None-Match")), tag)) {
                 context.status(HttpStatus.NOT_MODIFIED);
                 return;
             }
@@ -61,15 +59,16 @@ public final class Answers {
         context.result(bytes);
     }
 
+    /** Whether the client keeps what has this tag, which is compared weakly (RFC 9110, 13.1.2). */
+    private static boolean isKept(String header, String tag) {
+        return List.of(header.split(",", -1)).stream()
+                .map(kept -> kept.strip().replaceFirst("^W/", ""))
+                .anyMatch(kept -> kept.equals(tag) || kept.equals("*"));
+    }
+
     /** Sends text. */
     public static void text(Context context, String text) {
         send(context, TEXT, text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static boolean takesJson(String range) {
-        String[] parts = range.toLowerCase(Locale.ROOT).replace(" ", "").split(";");
-        boolean refused = List.of(parts).contains("q=0");
-        return !refused && List.of("*/*", "application/*", "application/json").contains(parts[0]);
     }
 
     /** A tag that changes with the answer, which changes with the version of the library. */

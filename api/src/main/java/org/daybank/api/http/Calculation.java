@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param call the library, with the products that count where the request names none
  * @param cautions what to warn of in a result
  * @param working the steps behind a result
- * @param flat whether it also answers GET with query parameters
+ * @param flat how it answers GET with query parameters; null when it does not
  * @param page a result, with what was assumed, as HTML; null when it has no such form
  */
 public record Calculation<Q extends Record, R extends Record>(
@@ -30,7 +30,7 @@ public record Calculation<Q extends Record, R extends Record>(
         BiFunction<Q, Catalog, R> call,
         Function<R, List<Caution>> cautions,
         Function<R, Working> working,
-        boolean flat,
+        @Nullable FlatAnswer<R, ?> flat,
         @Nullable BiFunction<R, List<Assumption>, String> page) {
 
     /** A calculation asked by POST, without cautions and without steps to show. */
@@ -43,7 +43,7 @@ public record Calculation<Q extends Record, R extends Record>(
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, BiFunction<Q, Catalog, R> call) {
         return new Calculation<>(
-                path, request, result, call, none -> List.of(), none -> new Working(List.of()), false, null);
+                path, request, result, call, none -> List.of(), none -> new Working(List.of()), null, null);
     }
 
     /** The same with steps to show on {@code working=true}. */
@@ -56,9 +56,21 @@ public record Calculation<Q extends Record, R extends Record>(
         return new Calculation<>(path, request, result, call, warnings, working, flat, page);
     }
 
-    /** The same, answered to GET as well: the envelope, or one figure of the result as text. */
+    /** The same, answered to GET as well: the envelope, the result in one row, or one figure of it as text. */
     public Calculation<Q, R> alsoFlat() {
-        return new Calculation<>(path, request, result, call, cautions, working, true, page);
+        return alsoFlat("", result, List::of);
+    }
+
+    /**
+     * The same with rows of its own.
+     *
+     * @param element the list of the request whose only element the parameters describe; empty when they describe the whole
+     * @param row type of what one row tells
+     * @param rows of a result
+     */
+    public <T extends Record> Calculation<Q, R> alsoFlat(String element, Class<T> row, Function<R, List<T>> rows) {
+        return new Calculation<>(
+                path, request, result, call, cautions, working, new FlatAnswer<>(element, row, rows), page);
     }
 
     /** The same, answered as a page as well. */

@@ -1,9 +1,12 @@
 package org.daybank.api.http;
 
 import io.javalin.http.Context;
-import io.javalin.http.NotFoundResponse;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpResponseException;
 import io.javalin.http.UnsupportedMediaTypeResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
@@ -14,10 +17,18 @@ import org.daybank.api.wire.FlatForm;
 import org.daybank.api.wire.Json;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.working.Assumption;
+import org.daybank.core.working.InvalidInput;
 
-/** The ways to ask for one calculation: a body, query parameters, or one figure as text. */
+/** The ways to ask for one calculation: a body, or query parameters; and the forms of its answer. */
 final class CalculationRoutes<Q extends Record, R extends Record> {
     private static final Pattern JSON_TYPE = Pattern.compile("(?:application/(?:[\\w.-]+\\+)?|text/)json(?:\\s*;.*)?");
+    private static final String TYPE_JSON = "application/json";
+    private static final String TYPE_CSV = "text/csv";
+    private static final String TYPE_HTML = "text/html";
+    private static final byte[] BYTE_ORDER_MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
+
+    /** A byte that ends a cell, or a line of one, early. */
+    private static final Pattern CONTROLS = Pattern.compile("\\p{Cntrl}+");
 
     private final Calculation<Q, R> calculation;
     private final Catalog onOffer;
@@ -30,15 +41,20 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     List<Route> routes() {
         String path = calculation.path();
         List<Route> routes = new ArrayList<>();
-        routes.add(Route.post(path, this::body));
-        if (calculation.flat()) {
-            FlatForm<Q> form = new FlatForm<>(calculation.request());
-            routes.add(Route.get(path, context -> query(context, form)));
-            routes.add(Route.get(path + "/{figure}.txt", context -> figure(context, form)));
-        }
         BiFunction<R, List<Assumption>, String> page = calculation.page();
-        if (page != null) {
+        if (page == null) {
+            routes.add(Route.post(path, this::body));
+        } else {
+            routes.add(Route.post(path, context -> bodyOrPage(context, page)));
             routes.add(Route.post(path + ".html", context -> page(context, page)));
+        }
+        FlatAnswer<R, ?> flat = calculation.flat();
+        if (flat != null) {
+            FlatForm<Q> form = new FlatForm<>(calculation.request(), flat.element());
+            routes.add(Route.get(path, forCells((context, options) -> query(context, options, form, flat))));
+            routes.add(Route.get(path + ".csv", forCells((context, options) -> table(context, options, form, flat))));
+            routes.add(
+                    Route.get(path + "/{figure}.txt", forCells((context, options) -> figure(context, options, form))));
         }
         return routes;
     }
@@ -48,6 +64,15 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         boolean withWorking = options.flag("working");
         options.refuseOthers();
         answer(context, asked(context), withWorking);
+    }
+
+    private void bodyOrPage(Context context, BiFunction<R, List<Assumption>, String> page) {
+        context.header("Vary", "Accept");
+        if (Accept.choose(context, TYPE_JSON, TYPE_HTML).equals(TYPE_HTML)) {
+            page(context, page);
+        } else {
+            body(context);
+        }
     }
 
     private void page(Context context, BiFunction<R, List<Assumption>, String> page) {
@@ -64,26 +89,65 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         return Binder.bind(calculation.request(), Json.read(Body.read(context)));
     }
 
-    private void query(Context context, FlatForm<Q> form) {
-        QueryOptions options = new QueryOptions(context);
-        boolean withWorking = options.flag("working");
-        answer(context, form.bind(options.others()), withWorking);
-    }
-
     private void answer(Context context, Bound<Q> asked, boolean withWorking) {
         R found = calculation.answer(asked.value(), onOffer);
         Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
     }
 
-    private void figure(Context context, FlatForm<Q> form) {
-        QueryOptions options = new QueryOptions(context);
-        String unit = options.text("in");
-        String name = context.pathParam("figure");
-        List<String> figures = Envelope.figures(calculation);
-        if (!figures.contains(name)) {
-            throw new NotFoundResponse("No such figure; there are " + String.join(", ", figures));
+    /** Answers query parameters. */
+    private interface Query {
+        void answer(Context context, QueryOptions options);
+    }
+
+    /** Tells on {@code errors=inline} what is wrong as a line of text with status 200: a cell hides the body of an error. */
+    private static Handler forCells(Query query) {
+        return context -> {
+            QueryOptions options = new QueryOptions(context);
+            if (!options.errorsInline()) {
+                query.answer(context, options);
+                return;
+            }
+            try {
+                query.answer(context, options);
+            } catch (InvalidInput refused) {
+                inline(context, Errors.sentence(refused.problems()));
+            } catch (HttpResponseException refused) {
+                inline(context, String.valueOf(refused.getMessage()));
+            }
+        };
+    }
+
+    private static void inline(Context context, String sentence) {
+        Answers.text(context, "#ERR " + CONTROLS.matcher(sentence).replaceAll(" "));
+    }
+
+    private void query(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {
+        context.header("Vary", "Accept");
+        if (Accept.choose(context, TYPE_JSON, TYPE_CSV).equals(TYPE_CSV)) {
+            table(context, options, form, flat);
+        } else {
+            boolean withWorking = options.flag("working");
+            answer(context, form.bind(options.others()), withWorking);
         }
+    }
+
+    private void table(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {
+        boolean marked = options.flag("bom");
         R found = calculation.answer(form.bind(options.others()).value(), onOffer);
-        Answers.text(context, Figure.text(found, name, unit));
+        byte[] table = flat.csv(found);
+        Answers.send(context, Answers.CSV, marked ? joined(BYTE_ORDER_MARK, table) : table);
+    }
+
+    private void figure(Context context, QueryOptions options, FlatForm<Q> form) {
+        String unit = options.text("in");
+        Figure figure = Figure.of(calculation, context.pathParam("figure"));
+        R found = calculation.answer(form.bind(options.others()).value(), onOffer);
+        Answers.text(context, figure.text(found, unit));
+    }
+
+    private static byte[] joined(byte[] first, byte[] second) {
+        byte[] both = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, both, first.length, second.length);
+        return both;
     }
 }

@@ -39,7 +39,7 @@ final class Envelope {
                 .flatMap(part -> part.inline()
                         ? figures(Shape.of(part.raw()))
                         : Stream.of(part.name())
-                                .filter(name -> part.raw() != List.class && Form.of(part.raw()) != Form.OBJECT));
+                                .filter(name -> part.form() != Form.LIST && part.form() != Form.OBJECT));
     }
 
     private static ArrayNode list(List<? extends Record> records) {

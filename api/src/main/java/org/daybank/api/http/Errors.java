@@ -67,12 +67,13 @@ public final class Errors {
 
     /** Answers that the input is not right, with everything that is wrong with it. */
     private static void invalid(Context context, List<Problem> problems) {
-        String detail = problems.stream().limit(IN_DETAIL).map(Problem::message).collect(Collectors.joining("; "));
-        send(
-                context,
-                HttpStatus.BAD_REQUEST.getCode(),
-                problems.size() > IN_DETAIL ? detail + "; and more, see errors" : detail,
-                problems);
+        send(context, HttpStatus.BAD_REQUEST.getCode(), sentence(problems), problems);
+    }
+
+    /** The first few problems in one line. */
+    static String sentence(List<Problem> problems) {
+        String first = problems.stream().limit(IN_DETAIL).map(Problem::message).collect(Collectors.joining("; "));
+        return problems.size() > IN_DETAIL ? first + "; and more, see errors" : first;
     }
 
     private static void send(Context context, int status, String detail, List<Problem> problems) {

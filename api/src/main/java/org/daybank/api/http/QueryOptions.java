@@ -16,29 +16,53 @@ final class QueryOptions {
         this.left = new LinkedHashMap<>(context.queryParamMap());
     }
 
-    /** The text of an option, empty when it is absent. */
+    /**
+     * The text of an option, empty when it is absent.
+     *
+     * @throws InvalidInput when it stands there several times
+     */
     String text(String name) {
         List<String> texts = left.remove(name);
+        if (texts != null && texts.size() > 1) {
+            throw refused(name, "one value is expected but there are %d".formatted(texts.size()));
+        }
         return texts == null ? "" : texts.get(0);
     }
 
     /**
-     * A yes or no; absent means no.
+     * A yes ({@code true}, {@code 1}) or no; absent means no.
      *
      * @throws InvalidInput when it is neither
      */
     boolean flag(String name) {
         String text = text(name);
         try {
-            return !text.isEmpty() && (Boolean) Scalars.parse(Boolean.class, text);
+            return text.equals("1") || (!text.isEmpty() && (Boolean) Scalars.parse(Boolean.class, text));
         } catch (IllegalArgumentException refused) {
-            throw new InvalidInput(List.of(new Problem(name, "unreadable", name + ": " + refused.getMessage())));
+            throw refused(name, String.valueOf(refused.getMessage()));
         }
+    }
+
+    /**
+     * Whether what goes wrong is to be told as text with status 200, for the cell of a spreadsheet.
+     *
+     * @throws InvalidInput when {@code errors} is anything but {@code inline}
+     */
+    boolean errorsInline() {
+        String errors = text("errors");
+        if (!errors.isEmpty() && !errors.equals("inline")) {
+            throw refused("errors", "'inline' is the only choice; left out, errors are problem documents");
+        }
+        return !errors.isEmpty();
     }
 
     /** What is left. */
     Map<String, List<String>> others() {
         return left;
+    }
+
+    private static InvalidInput refused(String name, String message) {
+        return new InvalidInput(List.of(new Problem(name, "unreadable", name + ": " + message)));
     }
 
     /**

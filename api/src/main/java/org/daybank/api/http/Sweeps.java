@@ -2,10 +2,8 @@ package org.daybank.api.http;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.NotAcceptableResponse;
 import io.javalin.http.ServiceUnavailableResponse;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Semaphore;
 import org.daybank.api.request.SweepRequest;
 import org.daybank.api.request.UncertaintyRequest;
@@ -33,6 +31,7 @@ public final class Sweeps {
     private static final String RETRY_SECONDS = "5";
     private static final String CSV = "text/csv";
     private static final String NDJSON = "application/x-ndjson";
+    private static final String OTHER_NDJSON = "application/ndjson";
 
     private final List<Calculation<?, ?>> calculations;
     private final Semaphore running = new Semaphore(MOST_AT_ONCE);
@@ -120,22 +119,6 @@ public final class Sweeps {
     }
 
     private static RowFormat accepted(Context context) {
-        String accept = context.header("Accept");
-        if (accept == null) {
-            return RowFormat.CSV;
-        }
-        for (String range : accept.toLowerCase(Locale.ROOT).replace(" ", "").split(",", -1)) {
-            List<String> parts = List.of(range.split(";", -1));
-            if (parts.contains("q=0")) {
-                continue;
-            }
-            if (List.of("*/*", "text/*", CSV).contains(parts.get(0))) {
-                return RowFormat.CSV;
-            }
-            if (List.of("application/*", NDJSON, "application/ndjson").contains(parts.get(0))) {
-                return RowFormat.NDJSON;
-            }
-        }
-        throw new NotAcceptableResponse("The answer is text/csv or application/x-ndjson, which Accept leaves out");
+        return Accept.choose(context, CSV, NDJSON, OTHER_NDJSON).equals(CSV) ? RowFormat.CSV : RowFormat.NDJSON;
     }
 }

@@ -3,6 +3,7 @@ package org.daybank.api.wire;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
@@ -36,6 +37,8 @@ public enum Form {
     TEXT,
     /** An object with a member for each component. */
     OBJECT,
+    /** An array, or a series of quantities with the unit once. */
+    LIST,
     /** Any JSON, kept as it is for a reader who knows what it is to be. */
     TREE;
 
@@ -54,6 +57,9 @@ public enum Form {
     private static Form decide(Class<?> type) {
         if (JsonNode.class.isAssignableFrom(type)) {
             return TREE;
+        }
+        if (List.class.isAssignableFrom(type)) {
+            return LIST;
         }
         if (Quantity.class.isAssignableFrom(type)) {
             return QUANTITY;

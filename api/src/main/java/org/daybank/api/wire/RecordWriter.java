@@ -40,9 +40,6 @@ public final class RecordWriter {
 
     /** Any value that stands in a record. */
     public static JsonNode value(Object value) {
-        if (value instanceof List<?> list) {
-            return list(list);
-        }
         if (value instanceof Enum<?> constant) {
             return NODES.textNode(Scalars.name(constant));
         }
@@ -57,6 +54,7 @@ public final class RecordWriter {
             case SERIES -> series((HourlySeries) value);
             case NAME, TEXT -> NODES.textNode(value.toString());
             case OBJECT -> write((Record) value);
+            case LIST -> list((List<?>) value);
             case TREE -> (JsonNode) value;
         };
     }
@@ -128,7 +126,8 @@ public final class RecordWriter {
         return elements;
     }
 
-    private static @Nullable Object present(@Nullable Object value) {
+    /** What a value that may be an optional holds; null when that is nothing. */
+    public static @Nullable Object present(@Nullable Object value) {
         return value instanceof Optional<?> optional ? optional.orElse(null) : value;
     }
 }

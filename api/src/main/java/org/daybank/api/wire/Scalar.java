@@ -59,7 +59,7 @@ final class Scalar {
                 node.isTextual()
                         ? parse(type, node.textValue(), pointer)
                         : refuse(node, pointer, "one of the names in quotes");
-            case TEXT, OBJECT, TREE ->
+            case TEXT, OBJECT, LIST, TREE ->
                 node.isTextual() ? parse(type, node.textValue(), pointer) : refuse(node, pointer, "a text in quotes");
         };
     }

@@ -131,6 +131,27 @@ public final class Shape {
             return raw(type);
         }
 
+        /** The type of what is there when something is: without type arguments, and of an optional what it holds. */
+        public Class<?> content() {
+            return content(type);
+        }
+
+        /** The same of a type as declared. */
+        public static Class<?> content(Type type) {
+            Class<?> raw = raw(type);
+            return raw == Optional.class ? raw(argument(type)) : raw;
+        }
+
+        /** The type of the elements of a list, without type arguments. */
+        Class<?> element() {
+            return raw(argument(type));
+        }
+
+        /** How what is there looks on the wire. */
+        public Form form() {
+            return Form.of(content());
+        }
+
         /** Whether an input may leave it out. */
         public boolean mayBeAbsent() {
             return assumed != null || nullable || raw() == Optional.class || policy();

@@ -4,8 +4,6 @@ import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -118,7 +116,7 @@ final class NumberForm {
     }
 
     private static NumberForm quantity(Class<?> type, @Nullable Assumed assumed) {
-        List<Unit> units = units(type);
+        List<Unit> units = Quantity.units(type);
         Unit unit = units.get(0);
         Matcher written = WRITTEN.matcher(assumed == null ? "" : assumed.value());
         if (written.matches()) {
@@ -129,19 +127,7 @@ final class NumberForm {
                     .findFirst()
                     .orElse(unit);
         }
-        boolean plain = StandardCharsets.US_ASCII.newEncoder().canEncode(unit.symbol());
-        return new NumberForm(
-                maker(type), unit.equals(units.get(0)) ? null : unit, 1, plain ? unit.symbol() : unit.code());
-    }
-
-    /** The units of a quantity, its base unit first. */
-    static List<Unit> units(Class<?> quantity) {
-        try {
-            Class<?> units = quantity.getMethod("baseUnit").getReturnType();
-            return Arrays.stream(units.getEnumConstants()).map(Unit.class::cast).toList();
-        } catch (NoSuchMethodException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        return new NumberForm(maker(type), unit.equals(units.get(0)) ? null : unit, 1, unit.plainSymbol());
     }
 
     private static DoubleFunction<Object> maker(Class<?> quantity) {

@@ -268,7 +268,7 @@ class SweepTest {
         for (Class<?> type : Quantity.class.getPermittedSubclasses()) {
             NumberForm form = NumberForm.of(type, null, null).orElseThrow();
             Quantity one = (Quantity) form.value(0.5);
-            assertThat(NumberForm.units(type).get(0)).as(type.getSimpleName()).isEqualTo(one.baseUnit());
+            assertThat(Quantity.units(type).get(0)).as(type.getSimpleName()).isEqualTo(one.baseUnit());
             assertThat(form.shown(NumberForm.number(one))).isEqualTo(0.5);
             assertThat(form.unit()).isNotEmpty().matches("\\p{ASCII}+");
         }
