@@ -1,5 +1,7 @@
 package org.daybank.api;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
@@ -13,9 +15,10 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import org.daybank.core.catalog.Catalog;
 
-/** A real service on a free port, and a client that asks it. */
+/** A real service on a free port, and a client that asks it and holds every answer against the contract. */
 final class RunningService implements AutoCloseable {
     private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final Schemas SCHEMAS = new Schemas();
 
     private final Javalin service;
     private final HttpClient client = HttpClient.newHttpClient();
@@ -42,7 +45,10 @@ final class RunningService implements AutoCloseable {
 
     HttpResponse<String> send(HttpRequest.Builder request) {
         try {
-            return client.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+            HttpResponse<String> answer =
+                    client.send(request.build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
+            assertThat(SCHEMAS.faults(answer)).as("the answer by the contract").isEmpty();
+            return answer;
         } catch (IOException broken) {
             throw new IllegalStateException(broken);
         } catch (InterruptedException stopped) {

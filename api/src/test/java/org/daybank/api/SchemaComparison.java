@@ -56,6 +56,7 @@ final class SchemaComparison {
             JsonNode property = schema.path("properties").path(part.name());
             compareType(where + ", " + part.name(), part.type(), property);
             compareDefault(where + ", " + part.name(), part, property);
+            compareBounds(where + ", " + part.name(), part, property);
         }
     }
 
@@ -125,6 +126,22 @@ final class SchemaComparison {
         }
     }
 
+    /** The bounds of a bare number as JSON has them, of everything else in words. */
+    private void compareBounds(String where, Shape.Part part, JsonNode property) {
+        String least = part.assumed() == null ? "" : part.assumed().least();
+        String most = part.assumed() == null ? "" : part.assumed().most();
+        if (property.has("type") && Form.of(part.raw()) == Form.NUMBER) {
+            compareBound(where + " minimum", least, property.path("minimum"));
+            compareBound(where + " maximum", most, property.path("maximum"));
+        } else if (!least.isEmpty() || !most.isEmpty()) {
+            String words = least.isEmpty()
+                    ? "at most " + most
+                    : most.isEmpty() ? "at least " + least : "from " + least + " to " + most;
+            String description = property.path("description").asText();
+            expect(where + " bounds in '" + description + "'", true, description.contains(words));
+        }
+    }
+
     /** The same JSON whichever kind of number it was made of. */
     private static String normal(JsonNode node) {
         if (node instanceof ObjectNode members) {
@@ -163,6 +180,13 @@ final class SchemaComparison {
         return StreamSupport.stream(array.spliterator(), false)
                 .map(JsonNode::asText)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A bound that the library does not tell may stand in the contract all the same: constructors hold more than they tell. */
+    private void compareBound(String where, String told, JsonNode written) {
+        if (!told.isEmpty()) {
+            expect(where, RecordWriter.number(Double.parseDouble(told)).asText(), written.asText());
+        }
     }
 
     private static Class<?> raw(Type type) {

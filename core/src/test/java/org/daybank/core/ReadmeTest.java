@@ -66,6 +66,18 @@ class ReadmeTest {
         assertThat(readme).contains(squeezed(test));
     }
 
+    @Test
+    void programOfAStrangerIsTheExampleOfTheReadme() throws Exception {
+        String example = Files.readString(Path.of("..", "README.md"))
+                .lines()
+                .dropWhile(line -> !line.contains("Site site ="))
+                .takeWhile(line -> !line.startsWith("```"))
+                .collect(Collectors.joining());
+        String program = Files.readString(Path.of("src/it/class-path/src/main/java/example/relay/Relay.java"));
+
+        assertThat(squeezed(program)).contains(squeezed(example));
+    }
+
     private static String squeezed(String text) {
         return text.replaceAll("\\s", "");
     }
