@@ -130,7 +130,7 @@ class SoakTest {
         expected.put(
                 new Ask("/v1/charge-settings.csv?chemistry=agm&nominalVoltage=24V&coldest=0Cel&hottest=30Cel", ""), "");
         expected.put(new Ask("/v1/bank-capacity", "{\"dailyEnergy\": 5}"), "");
-        for (Ask ask : expected.keySet()) {
+        for (Ask ask : List.copyOf(expected.keySet())) {
             expected.put(ask, answer(ask));
         }
     }
