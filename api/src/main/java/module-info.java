@@ -4,6 +4,8 @@ module org.daybank.api {
     requires com.fasterxml.jackson.databind;
     requires com.fasterxml.jackson.dataformat.yaml;
     requires io.javalin;
+    requires micrometer.core;
+    requires micrometer.registry.prometheus;
     requires org.jspecify;
     requires org.eclipse.jetty.ee10.servlet;
     requires org.eclipse.jetty.server;

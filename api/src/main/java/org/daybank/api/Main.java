@@ -14,6 +14,10 @@ public final class Main {
      * @param arguments see {@link Settings#USAGE}
      */
     public static void main(String[] arguments) {
+        if (List.of(arguments).contains("--help")) {
+            System.out.println(Settings.USAGE);
+            return;
+        }
         Settings settings;
         Catalog onOffer;
         try {
@@ -26,5 +30,6 @@ public final class Main {
         }
         Javalin service = Service.start(settings, onOffer);
         System.out.printf("Daybank answers on http://%s:%d%n", settings.host(), service.port());
+        settings.told().forEach(line -> System.out.println("  " + line));
     }
 }

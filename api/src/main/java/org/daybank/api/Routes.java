@@ -10,9 +10,12 @@ import org.daybank.api.http.Answers;
 import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Climate;
 import org.daybank.api.http.Contract;
+import org.daybank.api.http.HeavyWork;
+import org.daybank.api.http.Metrics;
 import org.daybank.api.http.Offers;
 import org.daybank.api.http.Pages;
 import org.daybank.api.http.ProductTable;
+import org.daybank.api.http.Readiness;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.Sweeps;
 import org.daybank.api.request.ArraySizeRequest;
@@ -124,8 +127,10 @@ final class Routes {
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
                     .cautions(SystemDesign::cautions)
                     .working(SystemDesign::working)
+                    .heavyWork()
                     .alsoPage(HandOverSheet::of),
-            calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer));
+            calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer)
+                    .heavyWork());
 
     private static final Sweeps SWEEPS = new Sweeps(STEPS);
 
@@ -133,19 +138,28 @@ final class Routes {
     static final List<Calculation<?, ?>> CALCULATIONS = Stream.concat(
                     STEPS.stream(),
                     Stream.of(calculation(
-                            "/v1/uncertainty", UncertaintyRequest.class, Uncertainty.class, SWEEPS::uncertainty)))
+                                    "/v1/uncertainty", UncertaintyRequest.class, Uncertainty.class, SWEEPS::uncertainty)
+                            .heavyWork()))
             .toList();
 
     private Routes() {}
 
-    /** Calculations and what stands beside them. */
-    static List<Route> all(Contract contract, Catalog onOffer) {
+    /**
+     * Calculations and what stands beside them.
+     *
+     * @param onOffer the products that count where a request names none
+     */
+    static List<Route> all(
+            Contract contract, Catalog onOffer, HeavyWork heavyWork, Metrics metrics, Readiness readiness) {
         Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
                 get("/", Pages::front),
                 get("/docs", Pages::docs),
                 get("/assets/{file}", Pages::asset),
                 get("/health", context -> Answers.text(context, "ok")),
+                get("/health/live", context -> Answers.text(context, "ok")),
+                get("/health/ready", readiness::answer),
+                get("/metrics", metrics::answer),
                 get("/openapi.yaml", contract::yaml),
                 get("/openapi.json", contract::json),
                 get("/v1/examples", contract::examples),
@@ -157,8 +171,8 @@ final class Routes {
                 post("/v1/climate", Climate::answer));
         return Stream.of(
                         beside,
-                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer).stream()),
-                        SWEEPS.routes(onOffer).stream())
+                        CALCULATIONS.stream().flatMap(calculation -> calculation.routes(onOffer, heavyWork).stream()),
+                        SWEEPS.routes(onOffer, heavyWork).stream())
                 .flatMap(routes -> routes)
                 .toList();
     }

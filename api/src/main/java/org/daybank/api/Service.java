@@ -7,16 +7,25 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
+import io.javalin.router.Endpoint;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import org.daybank.api.http.ApiKey;
 import org.daybank.api.http.Contract;
+import org.daybank.api.http.Cors;
 import org.daybank.api.http.Errors;
+import org.daybank.api.http.HeavyWork;
+import org.daybank.api.http.Metrics;
+import org.daybank.api.http.Readiness;
 import org.daybank.api.http.RequestId;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.TransportErrors;
 import org.daybank.core.catalog.Catalog;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -24,6 +33,9 @@ import org.slf4j.LoggerFactory;
 public final class Service {
     private static final Logger ACCESS = LoggerFactory.getLogger("access");
     private static final long STOP_MILLIS = 8000;
+
+    /** So much of a body is awaited before a thread is given to its request: half-sent bodies cost none. */
+    private static final long AWAITED_BYTES = 16_384;
 
     private Service() {}
 
@@ -33,29 +45,46 @@ public final class Service {
      * @param onOffer the products that count where a request names none
      */
     public static Javalin start(Settings settings, Catalog onOffer) {
-        return Javalin.create(config -> configure(config, onOffer)).start(settings.host(), settings.port());
+        return Javalin.create(config -> configure(config, settings, onOffer)).start(settings.host(), settings.port());
     }
 
-    private static void configure(JavalinConfig config, Catalog onOffer) {
+    private static void configure(JavalinConfig config, Settings settings, Catalog onOffer) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
+        Readiness readiness = new Readiness();
+        config.jetty.modifyHttpConfiguration(http -> http.setRequestHeaderSize(TransportErrors.MAX_HEADER_BYTES));
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(true);
             server.setErrorHandler(new TransportErrors());
+            server.setHandler(new GracefulHandler(new EagerContentHandler(
+                    new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false))));
+            readiness.watch(server);
         });
-        config.requestLogger.http(Service::log);
+        Metrics metrics = new Metrics(settings.openMetrics());
+        config.requestLogger.http((context, millis) -> log(context, millis, metrics));
         config.routes.before(RequestId::give);
+        config.routes.before(new Cors(settings.corsOrigins())::allow);
+        ApiKey key = new ApiKey(settings.apiKey());
+        config.routes.before("/v1/*", key::check);
+        config.routes.before("/metrics", key::check);
         Errors.handleIn(config.routes);
-        register(config.routes, onOffer);
+        register(
+                config.routes,
+                Routes.all(
+                        new Contract(),
+                        onOffer,
+                        new HeavyWork(settings.heavyAtOnce(), settings.timeLimit()),
+                        metrics,
+                        readiness));
     }
 
     /** Every route, HEAD wherever GET is, and OPTIONS everywhere. */
-    private static void register(RoutesConfig routes, Catalog onOffer) {
+    private static void register(RoutesConfig routes, List<Route> all) {
         Map<String, TreeSet<String>> methods = new LinkedHashMap<>();
-        for (Route route : Routes.all(new Contract(), onOffer)) {
+        for (Route route : all) {
             routes.addHttpHandler(route.method(), route.path(), route.handler());
             TreeSet<String> known = methods.computeIfAbsent(route.path(), path -> new TreeSet<>());
             known.add(route.method().name());
@@ -69,7 +98,13 @@ public final class Service {
                 path, context -> context.status(HttpStatus.NO_CONTENT).header("Allow", String.join(", ", known))));
     }
 
-    private static void log(Context context, Float millis) {
+    private static void log(Context context, Float millis, Metrics metrics) {
+        Endpoint endpoint = context.endpoints().matchedHttpEndpoint();
+        metrics.count(
+                endpoint == null ? "other" : endpoint.method.name(),
+                endpoint == null ? "none" : endpoint.path,
+                context.statusCode(),
+                millis);
         ACCESS.info(
                 "id={} method={} path={} status={} ms={}",
                 RequestId.of(context),

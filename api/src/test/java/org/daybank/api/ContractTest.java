@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +20,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daybank.api.http.Calculation;
 import org.daybank.api.http.Contract;
+import org.daybank.api.http.HeavyWork;
+import org.daybank.api.http.Metrics;
+import org.daybank.api.http.Readiness;
 import org.daybank.api.wire.FlatForm;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.load.TypicalLoad;
@@ -44,7 +48,13 @@ class ContractTest {
                         .fieldNames()
                         .forEachRemaining(
                                 method -> written.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
-        Set<String> served = Routes.all(new Contract(), Catalog.sample()).stream()
+        Set<String> served = Routes.all(
+                        new Contract(),
+                        Catalog.sample(),
+                        new HeavyWork(1, Duration.ofSeconds(1)),
+                        new Metrics(false),
+                        new Readiness())
+                .stream()
                 .map(route -> route.method().name() + " " + route.path())
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(served).isEqualTo(written);

@@ -13,6 +13,9 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.daybank.core.catalog.Catalog;
 
 /** A real service on a free port, and a client that asks it and holds every answer against the contract. */
@@ -27,8 +30,19 @@ final class RunningService implements AutoCloseable {
         this(Catalog.sample());
     }
 
-    RunningService(Catalog onOffer) {
-        this.service = Service.start(new Settings("127.0.0.1", 0, null), onOffer);
+    /** With options of the command line. */
+    RunningService(String... options) {
+        this(Catalog.sample(), options);
+    }
+
+    RunningService(Catalog onOffer, String... options) {
+        List<String> arguments = new ArrayList<>(List.of("--port", "0"));
+        arguments.addAll(List.of(options));
+        this.service = Service.start(Settings.read(arguments, Map.of()), onOffer);
+    }
+
+    int port() {
+        return service.port();
     }
 
     HttpResponse<String> get(String path, String... headers) {

@@ -66,6 +66,11 @@ public final class Answers {
                 .anyMatch(kept -> kept.equals(tag) || kept.equals("*"));
     }
 
+    /** Says on which header of the request the answer depends, beside what was said before. */
+    static void vary(Context context, String headers) {
+        context.res().addHeader("Vary", headers);
+    }
+
     /** Sends text. */
     public static void text(Context context, String text) {
         send(context, TEXT, text.getBytes(StandardCharsets.UTF_8));

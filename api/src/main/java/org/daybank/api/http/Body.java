@@ -3,8 +3,12 @@ package org.daybank.api.http;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.concurrent.TimeUnit;
 
 /** Reads the body of a request, up to a limit. */
 final class Body {
@@ -13,6 +17,11 @@ final class Body {
 
     /** How much of a body that is too large is let in and thrown away, so that its sender comes to read the answer. */
     private static final long DRAINED_BYTES = 64_000_000;
+
+    /** How long a body may take to come. */
+    private static final long MAX_SECONDS = 30;
+
+    private static final int CHUNK = 1 << 16;
 
     private Body() {}
 
@@ -31,24 +40,39 @@ final class Body {
      *
      * @throws ContentTooLargeResponse when it is larger than the limit
      * @throws BadRequestResponse when it breaks off
+     * @throws HttpResponseException with status 408 when it comes too slowly
      */
     static byte[] read(Context context, int maxBytes) {
+        long begun = System.nanoTime();
         try (InputStream in = context.bodyInputStream()) {
-            byte[] bytes = in.readNBytes(maxBytes + 1);
-            if (bytes.length > maxBytes) {
-                drain(in);
-                throw new ContentTooLargeResponse("The body is larger than %d bytes".formatted(maxBytes));
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            byte[] chunk = new byte[CHUNK];
+            for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
+                bytes.write(chunk, 0, read);
+                if (bytes.size() > maxBytes) {
+                    drain(in, begun);
+                    throw new ContentTooLargeResponse("The body is larger than %d bytes".formatted(maxBytes));
+                }
+                if (late(begun)) {
+                    throw new HttpResponseException(
+                            HttpStatus.REQUEST_TIMEOUT.getCode(),
+                            "The body must be here within %d s".formatted(MAX_SECONDS));
+                }
             }
-            return bytes;
+            return bytes.toByteArray();
         } catch (IOException broken) {
             throw new BadRequestResponse("The body ended before it was complete");
         }
     }
 
-    private static void drain(InputStream in) throws IOException {
-        byte[] thrownAway = new byte[1 << 16];
+    private static boolean late(long begun) {
+        return System.nanoTime() - begun > TimeUnit.SECONDS.toNanos(MAX_SECONDS);
+    }
+
+    private static void drain(InputStream in, long begun) throws IOException {
+        byte[] thrownAway = new byte[CHUNK];
         long drained = 0;
-        for (int read = 0; read >= 0 && drained < DRAINED_BYTES; read = in.read(thrownAway)) {
+        for (int read = 0; read >= 0 && drained < DRAINED_BYTES && !late(begun); read = in.read(thrownAway)) {
             drained += read;
         }
     }

@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param cautions what to warn of in a result
  * @param working the steps behind a result
  * @param flat how it answers GET with query parameters; null when it does not
+ * @param heavy whether it takes the machine for a while
  * @param page a result, with what was assumed, as HTML; null when it has no such form
  */
 public record Calculation<Q extends Record, R extends Record>(
@@ -31,6 +32,7 @@ public record Calculation<Q extends Record, R extends Record>(
         Function<R, List<Caution>> cautions,
         Function<R, Working> working,
         @Nullable FlatAnswer<R, ?> flat,
+        boolean heavy,
         @Nullable BiFunction<R, List<Assumption>, String> page) {
 
     /** A calculation asked by POST, without cautions and without steps to show. */
@@ -43,17 +45,17 @@ public record Calculation<Q extends Record, R extends Record>(
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, BiFunction<Q, Catalog, R> call) {
         return new Calculation<>(
-                path, request, result, call, none -> List.of(), none -> new Working(List.of()), null, null);
+                path, request, result, call, none -> List.of(), none -> new Working(List.of()), null, false, null);
     }
 
     /** The same with steps to show on {@code working=true}. */
     public Calculation<Q, R> working(Function<R, Working> steps) {
-        return new Calculation<>(path, request, result, call, cautions, steps, flat, page);
+        return new Calculation<>(path, request, result, call, cautions, steps, flat, heavy, page);
     }
 
     /** The same with cautions. */
     public Calculation<Q, R> cautions(Function<R, List<Caution>> warnings) {
-        return new Calculation<>(path, request, result, call, warnings, working, flat, page);
+        return new Calculation<>(path, request, result, call, warnings, working, flat, heavy, page);
     }
 
     /** The same, answered to GET as well: the envelope, the result in one row, or one figure of it as text. */
@@ -70,21 +72,27 @@ public record Calculation<Q extends Record, R extends Record>(
      */
     public <T extends Record> Calculation<Q, R> alsoFlat(String element, Class<T> row, Function<R, List<T>> rows) {
         return new Calculation<>(
-                path, request, result, call, cautions, working, new FlatAnswer<>(element, row, rows), page);
+                path, request, result, call, cautions, working, new FlatAnswer<>(element, row, rows), heavy, page);
+    }
+
+    /** The same, bounded in number and time. */
+    public Calculation<Q, R> heavyWork() {
+        return new Calculation<>(path, request, result, call, cautions, working, flat, true, page);
     }
 
     /** The same, answered as a page as well. */
     public Calculation<Q, R> alsoPage(BiFunction<R, List<Assumption>, String> html) {
-        return new Calculation<>(path, request, result, call, cautions, working, flat, html);
+        return new Calculation<>(path, request, result, call, cautions, working, flat, heavy, html);
     }
 
     /**
      * The routes under which it is found.
      *
      * @param onOffer the products that count where a request names none
+     * @param heavyWork bounds what takes the machine for a while
      */
-    public List<Route> routes(Catalog onOffer) {
-        return new CalculationRoutes<>(this, onOffer).routes();
+    public List<Route> routes(Catalog onOffer, HeavyWork heavyWork) {
+        return new CalculationRoutes<>(this, onOffer, heavyWork).routes();
     }
 
     /**

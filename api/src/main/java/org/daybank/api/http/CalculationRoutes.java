@@ -32,10 +32,12 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
 
     private final Calculation<Q, R> calculation;
     private final Catalog onOffer;
+    private final HeavyWork heavyWork;
 
-    CalculationRoutes(Calculation<Q, R> calculation, Catalog onOffer) {
+    CalculationRoutes(Calculation<Q, R> calculation, Catalog onOffer, HeavyWork heavyWork) {
         this.calculation = calculation;
         this.onOffer = onOffer;
+        this.heavyWork = heavyWork;
     }
 
     List<Route> routes() {
@@ -67,7 +69,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     private void bodyOrPage(Context context, BiFunction<R, List<Assumption>, String> page) {
-        context.header("Vary", "Accept");
+        Answers.vary(context, "Accept");
         if (Accept.choose(context, TYPE_JSON, TYPE_HTML).equals(TYPE_HTML)) {
             page(context, page);
         } else {
@@ -78,7 +80,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void page(Context context, BiFunction<R, List<Assumption>, String> page) {
         new QueryOptions(context).refuseOthers();
         Bound<Q> asked = asked(context);
-        Pages.sheet(context, page.apply(calculation.answer(asked.value(), onOffer), asked.assumptions()));
+        Pages.sheet(context, page.apply(found(context, asked.value()), asked.assumptions()));
     }
 
     private Bound<Q> asked(Context context) {
@@ -89,8 +91,14 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         return Binder.bind(calculation.request(), Json.read(Body.read(context)));
     }
 
+    private R found(Context context, Q asked) {
+        return calculation.heavy()
+                ? heavyWork.within(context, () -> calculation.answer(asked, onOffer))
+                : calculation.answer(asked, onOffer);
+    }
+
     private void answer(Context context, Bound<Q> asked, boolean withWorking) {
-        R found = calculation.answer(asked.value(), onOffer);
+        R found = found(context, asked.value());
         Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
     }
 
@@ -122,7 +130,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     private void query(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {
-        context.header("Vary", "Accept");
+        Answers.vary(context, "Accept");
         if (Accept.choose(context, TYPE_JSON, TYPE_CSV).equals(TYPE_CSV)) {
             table(context, options, form, flat);
         } else {
@@ -133,7 +141,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
 
     private void table(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {
         boolean marked = options.flag("bom");
-        R found = calculation.answer(form.bind(options.others()).value(), onOffer);
+        R found = found(context, form.bind(options.others()).value());
         byte[] table = flat.csv(found);
         Answers.send(context, Answers.CSV, marked ? joined(BYTE_ORDER_MARK, table) : table);
     }
@@ -141,7 +149,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void figure(Context context, QueryOptions options, FlatForm<Q> form) {
         String unit = options.text("in");
         Figure figure = Figure.of(calculation, context.pathParam("figure"));
-        R found = calculation.answer(form.bind(options.others()).value(), onOffer);
+        R found = found(context, form.bind(options.others()).value());
         Answers.text(context, figure.text(found, unit));
     }
 

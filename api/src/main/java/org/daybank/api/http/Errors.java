@@ -28,13 +28,15 @@ public final class Errors {
     /** The response of the contract that describes each kind of error. */
     private static final Map<Integer, String> RESPONSES = Map.of(
             400, "InvalidInput",
+            401, "Unauthorized",
             404, "NotFound",
             405, "MethodNotAllowed",
             406, "NotAcceptable",
             413, "ContentTooLarge",
             415, "UnsupportedMediaType",
             500, "Unexpected",
-            503, "Unavailable");
+            503, "Unavailable",
+            504, "TooLong");
 
     private Errors() {}
 

@@ -2,9 +2,7 @@ package org.daybank.api.http;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.javalin.http.ServiceUnavailableResponse;
 import java.util.List;
-import java.util.concurrent.Semaphore;
 import org.daybank.api.request.SweepRequest;
 import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.wire.Binder;
@@ -25,16 +23,11 @@ public final class Sweeps {
     /** Most cases that the uncertainty of one request may take. */
     static final long MOST_CASES = 200_000;
 
-    /** Most sweeps that run at once. */
-    static final int MOST_AT_ONCE = 4;
-
-    private static final String RETRY_SECONDS = "5";
     private static final String CSV = "text/csv";
     private static final String NDJSON = "application/x-ndjson";
     private static final String OTHER_NDJSON = "application/ndjson";
 
     private final List<Calculation<?, ?>> calculations;
-    private final Semaphore running = new Semaphore(MOST_AT_ONCE);
 
     /** Sweeps of these. */
     public Sweeps(List<Calculation<?, ?>> calculations) {
@@ -45,12 +38,13 @@ public final class Sweeps {
      * The routes under which sweeps are found.
      *
      * @param onOffer the products that count where a base names none
+     * @param heavyWork bounds how many run at once
      */
-    public List<Route> routes(Catalog onOffer) {
+    public List<Route> routes(Catalog onOffer, HeavyWork heavyWork) {
         return List.of(
-                Route.post("/v1/sweep", answering(null, onOffer)),
-                Route.post("/v1/sweep.csv", answering(RowFormat.CSV, onOffer)),
-                Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON, onOffer)));
+                Route.post("/v1/sweep", answering(null, onOffer, heavyWork)),
+                Route.post("/v1/sweep.csv", answering(RowFormat.CSV, onOffer, heavyWork)),
+                Route.post("/v1/sweep.ndjson", answering(RowFormat.NDJSON, onOffer, heavyWork)));
     }
 
     /**
@@ -72,11 +66,11 @@ public final class Sweeps {
                 SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
     }
 
-    private Handler answering(@Nullable RowFormat fixed, Catalog onOffer) {
-        return context -> answer(context, fixed == null ? accepted(context) : fixed, onOffer);
+    private Handler answering(@Nullable RowFormat fixed, Catalog onOffer, HeavyWork heavyWork) {
+        return context -> answer(context, fixed == null ? accepted(context) : fixed, onOffer, heavyWork);
     }
 
-    private void answer(Context context, RowFormat format, Catalog onOffer) {
+    private void answer(Context context, RowFormat format, Catalog onOffer, HeavyWork heavyWork) {
         new QueryOptions(context).refuseOthers();
         SweepRequest request =
                 Binder.bind(SweepRequest.class, Json.read(Body.read(context))).value();
@@ -85,20 +79,14 @@ public final class Sweeps {
         long from = rows == null ? 0 : rows.from();
         long to = rows == null || rows.to() == null ? sweep.count() : rows.to();
         check(sweep, from, to);
-        if (!running.tryAcquire()) {
-            context.header("Retry-After", RETRY_SECONDS);
-            throw new ServiceUnavailableResponse("%d sweeps run already; ask again later".formatted(MOST_AT_ONCE));
-        }
-        try {
+        heavyWork.atOnce(context, () -> {
             context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
-            context.header("Vary", "Accept, Accept-Encoding");
+            Answers.vary(context, "Accept, Accept-Encoding");
             RowStream.send(
                     context,
                     out -> sweep.write(
                             format, out, from, to, Runtime.getRuntime().availableProcessors()));
-        } finally {
-            running.release();
-        }
+        });
     }
 
     private static void check(CompiledSweep sweep, long from, long to) {

@@ -2,16 +2,34 @@ package org.daybank.api.http;
 
 import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
 
-/** Answers what is refused before it is a request at all: headers that are too large, a path that cannot be decoded. */
+/**
+ * Answers what is refused before it is a request at all: headers that are too large, a path that cannot be decoded, whatever
+ * comes while the service is stopping.
+ */
 public final class TransportErrors extends ErrorHandler {
+    /** Most bytes of the first line and the headers of a request. */
+    public static final int MAX_HEADER_BYTES = 8192;
+
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
-        byte[] document = Errors.document(response.getStatus(), "The request is not readable as HTTP");
+        int status = response.getStatus();
+        byte[] document = Errors.document(
+                status,
+                switch (status) {
+                    case HttpStatus.SERVICE_UNAVAILABLE_503 -> "The service is stopping; ask again in a moment";
+                    case HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431, HttpStatus.URI_TOO_LONG_414 ->
+                        "The path and headers together must be at most %d bytes".formatted(MAX_HEADER_BYTES);
+                    default -> "The request is not readable as HTTP";
+                });
+        if (status == HttpStatus.SERVICE_UNAVAILABLE_503) {
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, "5");
+        }
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Errors.PROBLEM);
         response.write(true, ByteBuffer.wrap(document), callback);
         return true;

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,7 +42,7 @@ class PagesTest {
         Assumptions.assumeTrue(
                 program.isPresent(),
                 "no Chromium: name one by the system property daybank.chromium or the environment variable CHROMIUM");
-        service = Service.start(new Settings("127.0.0.1", 0, null), Catalog.sample());
+        service = Service.start(Settings.read(List.of("--port", "0"), Map.of()), Catalog.sample());
         origin = "http://127.0.0.1:" + service.port();
         browser = Chromium.start(program.orElseThrow());
     }
