@@ -11,6 +11,8 @@ import example.client.model.SystemDesignRequest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.Test;
 
@@ -64,13 +66,27 @@ class GeneratedClientsTest {
                 service.post(path, service.get("/v1/examples/" + example).body()));
     }
 
-    /** The same tree, whichever kind of number it was read as. */
     private static void same(JsonNode found, JsonNode expected) {
-        boolean same = expected.equals(
-                (one, other) -> one.isNumber() && other.isNumber()
-                        ? Double.compare(one.doubleValue(), other.doubleValue())
-                        : one.equals(other) ? 0 : 1,
-                found);
-        assertThat(same).as("%s is %s", found, expected).isTrue();
+        List<String> differences = new ArrayList<>();
+        compare("", found, expected, differences);
+        assertThat(differences).isEmpty();
+    }
+
+    /** Tells where two trees differ, whichever kind of number a number was read as. */
+    private static void compare(String where, JsonNode found, JsonNode expected, List<String> differences) {
+        if (expected.isContainerNode() && found.getNodeType() == expected.getNodeType()) {
+            expected.properties().forEach(member ->
+                    compare(where + "/" + member.getKey(), found.path(member.getKey()), member.getValue(), differences));
+            for (int i = 0; expected.isArray() && i < expected.size(); i++) {
+                compare(where + "/" + i, found.path(i), expected.get(i), differences);
+            }
+            if (found.size() != expected.size()) {
+                differences.add("%s has %d members, not %d".formatted(where, found.size(), expected.size()));
+            }
+        } else if (found.isNumber() && expected.isNumber()
+                ? found.doubleValue() != expected.doubleValue()
+                : !found.equals(expected)) {
+            differences.add("%s is %s, not %s".formatted(where, found, expected));
+        }
     }
 }

@@ -13,6 +13,9 @@ import java.util.concurrent.TimeUnit;
 
 /** A program of this machine, as users of the service run one. */
 final class Program {
+    /** The Python to run, one that has pandas, requests or uno where they are needed. */
+    static final String PYTHON = System.getProperty("daybank.python", "python3");
+
     private static final long MINUTES = 5;
 
     private Program() {}
@@ -20,7 +23,7 @@ final class Program {
     /** Skips the test where a program is not installed. */
     static void assumeInstalled(String command) {
         boolean there = List.of(System.getenv("PATH").split(File.pathSeparator, -1)).stream()
-                .anyMatch(folder -> Files.isExecutable(Path.of(folder, command)));
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder).resolve(command)));
         assumeTrue(there, "There is no " + command + " on the path");
     }
 

@@ -65,7 +65,7 @@ class RecipesTest {
                         service.request("").build().uri().toString());
         String[] command = switch (block.language()) {
             case "sh" -> new String[] {"sh", "-e"};
-            case "python" -> new String[] {"python3", "-"};
+            case "python" -> new String[] {Program.PYTHON, "-"};
             case "r" -> new String[] {"Rscript", "-"};
             default -> throw new AssertionError("no program for " + block.language());
         };
