@@ -74,6 +74,12 @@ final class RunningService implements AutoCloseable {
         return json(response.body());
     }
 
+    /** A text as it stands in JSON, without the quotes. */
+    static String quoted(String text) {
+        String quoted = MAPPER.getNodeFactory().textNode(text).toString();
+        return quoted.substring(1, quoted.length() - 1);
+    }
+
     static JsonNode json(String text) {
         try {
             return MAPPER.readTree(text);

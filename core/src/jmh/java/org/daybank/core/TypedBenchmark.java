@@ -69,4 +69,30 @@ public class TypedBenchmark {
         }
         return sum;
     }
+
+    /** The same with what every quantity promises: no number that is not finite, no negative zero. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double checkedNumbers() {
+        double bank = checked(25.6);
+        double depth = checked(0.8);
+        double margin = checked(0.1);
+        double most = checked(MOST);
+        double sum = 0;
+        for (int i = 0; i < COUNT; i++) {
+            double power = checked(watts[i]);
+            double daily = checked(power * checked(hours[i]));
+            double needed = checked(checked(checked(checked(daily * 3) / bank) / depth) * (1 + margin));
+            double drawn = checked(power / bank);
+            sum += needed + (Double.compare(drawn, most) <= 0 ? drawn : 0);
+        }
+        return sum;
+    }
+
+    private static double checked(double number) {
+        if (!Double.isFinite(number)) {
+            throw new IllegalArgumentException("A number must be finite but is " + number);
+        }
+        return number + 0.0;
+    }
 }

@@ -4,8 +4,7 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.daybank.core.sweep.FieldPath;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,10 +16,6 @@ import org.jspecify.annotations.Nullable;
  * @param type declared type of what stands there
  */
 public record WirePath(List<Member> members, String components, Type type) {
-    private static final Pattern TEXT =
-            Pattern.compile("[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*(?:\\.[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*)*");
-    private static final Pattern STEP = Pattern.compile("[A-Za-z]\\w*|\\d+");
-
     /**
      * One step.
      *
@@ -40,15 +35,8 @@ public record WirePath(List<Member> members, String components, Type type) {
      * @throws IllegalArgumentException when it leads nowhere; the message names what is near
      */
     public static WirePath of(Class<? extends Record> root, String text) {
-        if (!TEXT.matcher(text).matches()) {
-            throw new IllegalArgumentException(
-                    "'%s' is not a path: write names joined by points and indices in brackets, as in 'loads[3].power'"
-                            .formatted(Names.shown(text)));
-        }
         Walk walk = new Walk(root);
-        for (Matcher step = STEP.matcher(text); step.find(); ) {
-            walk.step(step.group());
-        }
+        FieldPath.parse(text).steps().forEach(walk::step);
         return new WirePath(walk.members, walk.components.toString(), walk.type);
     }
 
@@ -67,24 +55,24 @@ public record WirePath(List<Member> members, String components, Type type) {
             this.type = root;
         }
 
-        void step(String member) {
+        void step(FieldPath.Step step) {
             if (Shape.Part.raw(type) == Optional.class) {
                 type = Shape.Part.argument(type);
             }
-            if (Character.isDigit(member.charAt(0))) {
-                index(member);
+            if (step.isIndex()) {
+                index(step.index());
             } else {
-                name(member);
+                name(step.name());
             }
         }
 
-        private void index(String index) {
+        private void index(int index) {
             if (Shape.Part.raw(type) != List.class) {
-                throw new IllegalArgumentException("[%s] stands after what is not a list".formatted(index));
+                throw new IllegalArgumentException("[%d] stands after what is not a list".formatted(index));
             }
             components.append('[').append(index).append(']');
             type = Shape.Part.argument(type);
-            members.add(new Member(index, true));
+            members.add(new Member(String.valueOf(index), true));
         }
 
         private void name(String name) {

@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
@@ -38,7 +38,8 @@ public record BankFit(
         @Nullable BankLayout layout,
         @Nullable Current coldChargeCurrent,
         List<Finding> limits,
-        List<Finding> advice) {
+        List<Finding> advice)
+        implements Judged {
     /** A capacity that falls short of the need by no more than this share reaches it: no string is added for rounding. */
     private static final double ROUNDING = 1e-9;
 
@@ -60,16 +61,6 @@ public record BankFit(
                 coldChargeCurrent,
                 Stream.concat(limits.stream(), further.stream()).toList(),
                 advice);
-    }
-
-    /** Whether every rule is kept. */
-    public boolean fits() {
-        return limits.stream().allMatch(Finding::met);
-    }
-
-    /** Why it does not fit. */
-    public Rejection rejection() {
-        return Rejection.of(battery.model(), limits);
     }
 
     /** Holds a battery against a need: the fewest strings that hold the capacity, give the currents and heat the bank. */

@@ -77,12 +77,6 @@ public record ArrayOffer(
         return extremes.module();
     }
 
-    /** What the modules cost at the least, whichever controller: in minor units of their currency. */
-    public long leastPriceMinorUnits() {
-        long least = Math.min(modulesDirect, (long) Math.ceil(exactTracking.fraction() - 1e-9));
-        return module().price().minorUnits() * least;
-    }
-
     /** What one module brings the bank in a year through a controller whose output is never full. */
     Energy yearlyThrough(ChargeController controller) {
         return switch (controller.kind().path()) {

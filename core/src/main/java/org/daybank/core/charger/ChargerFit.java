@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +50,7 @@ public record ChargerFit(
         @Nullable Diversion diversion,
         Money price,
         List<Finding> limits)
-        implements ChargerFitBuilder.With {
+        implements Judged, ChargerFitBuilder.With {
     /** Keeps a copy. */
     public ChargerFit {
         limits = List.copyOf(limits);
@@ -61,11 +61,6 @@ public record ChargerFit(
         return withLimits(Stream.concat(limits.stream(), further.stream()).toList());
     }
 
-    /** Whether every rule is kept. */
-    public boolean fits() {
-        return limits.stream().allMatch(Finding::met);
-    }
-
     /** Price of the controllers and the modules. */
     public Money priceWithArray() {
         return price.plus(array.price());
@@ -74,11 +69,6 @@ public record ChargerFit(
     /** What all controllers draw around the clock. */
     public Power selfConsumption() {
         return controller.selfConsumption().times(count);
-    }
-
-    /** Why it does not fit. */
-    public Rejection rejection() {
-        return Rejection.of(controller.model(), limits);
     }
 
     /** Holds a controller against the modules and the need: the cheapest layout that keeps every rule. */

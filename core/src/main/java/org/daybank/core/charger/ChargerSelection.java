@@ -5,6 +5,7 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Caution;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -37,15 +38,7 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
 
     /** Reads the ranked and the rejected off what was found of each. */
     public static ChargerSelection of(List<ChargerFit> fits) {
-        return new ChargerSelection(
-                againstBest(fits.stream()
-                        .filter(ChargerFit::fits)
-                        .sorted(RECOMMENDED)
-                        .toList()),
-                fits.stream()
-                        .filter(fit -> !fit.fits())
-                        .map(ChargerFit::rejection)
-                        .toList());
+        return new ChargerSelection(againstBest(Judged.ranked(fits, RECOMMENDED)), Judged.rejected(fits));
     }
 
     private static List<ChargerFit> againstBest(List<ChargerFit> fits) {

@@ -61,8 +61,8 @@ final class BusSearch {
 
     /** The cheapest with the first of some sorts of controller that any makes a whole with. */
     private Optional<Candidate> cheapest(List<Predicate<ControllerKind>> sorts) {
-        List<InverterFit> inverters = search.needsInverter() ? search.fitting(voltage, chemistry) : List.of();
-        if (search.needsInverter() && inverters.isEmpty()) {
+        List<InverterFit> inverters = search.needs().needsInverter() ? search.fitting(voltage, chemistry) : List.of();
+        if (search.needs().needsInverter() && inverters.isEmpty()) {
             return Optional.empty();
         }
         for (Predicate<ControllerKind> sort : sorts) {
@@ -77,7 +77,7 @@ final class BusSearch {
     private void prepare(Predicate<ControllerKind> sort) {
         sides.clear();
         for (boolean heated : List.of(false, true)) {
-            Reckoning least = search.least(voltage, chemistry, heated);
+            Reckoning least = search.needs().least(voltage, chemistry, heated);
             BankChoices banks = search.bankChoices(least, chemistry, heated);
             if (banks.least(least.bank()).isPresent()) {
                 for (ArrayChoices arrays : search.arrayChoices(least, voltage, chemistry, sort)) {
@@ -92,7 +92,7 @@ final class BusSearch {
     }
 
     private void look(List<InverterFit> inverters) {
-        if (!search.needsInverter()) {
+        if (!search.needs().needsInverter()) {
             look((InverterFit) null);
             return;
         }
@@ -139,7 +139,7 @@ final class BusSearch {
 
         private Reckoning reckoning(Power counted) {
             return reckonings.computeIfAbsent(
-                    counted, draw -> search.reckoning(voltage, chemistry, inverter, side.heated(), draw));
+                    counted, draw -> search.needs().reckoning(voltage, chemistry, inverter, side.heated(), draw));
         }
 
         void look() {

@@ -1,26 +1,17 @@
 package org.daybank.core.design;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.bank.BankFit;
-import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankLocation;
-import org.daybank.core.bank.BatteryFamily;
-import org.daybank.core.bank.ChargeSettings;
-import org.daybank.core.bank.Chemistry;
-import org.daybank.core.bank.Ventilation;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.charger.Diversion;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.UnitStrings;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
-import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.quantity.Quantity;
-import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.WiringPlan;
@@ -33,16 +24,15 @@ import org.daybank.core.working.Severity;
  */
 final class Cautions {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
-    private static final Voltage TOUCHABLE_DC = Voltage.volts(60);
+    static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
     /** What the circuits tell and the design does not tell already. */
     private static final Set<String> OF_CIRCUITS_ALONE = Set.of("circuitDoesNotFit", "aluminiumTerminals");
 
-    private static final Mass ONE_PERSON_LIFTS = Mass.kilograms(25);
     private static final Length LONG_RUN = Length.metres(30);
     private static final Length EXPOSED_HEIGHT = Length.metres(1000);
 
-    private final List<Caution> cautions = new ArrayList<>();
+    private final CautionList cautions = new CautionList();
     private final SystemDesign design;
 
     private Cautions(SystemDesign design) {
@@ -75,24 +65,18 @@ final class Cautions {
         }
         WiringPlan wiring = design.wiring();
         if (wiring != null) {
-            wiring.cautions().stream()
+            all.cautions.addAll(wiring.cautions().stream()
                     .filter(caution -> OF_CIRCUITS_ALONE.contains(caution.code()))
-                    .forEach(all.cautions::add);
+                    .toList());
         }
-        return List.copyOf(all.cautions);
+        return all.cautions.all();
     }
 
     private void onBank(BankFit bank) {
-        BankLayout layout = SystemDesign.part(bank.layout());
-        bank(layout);
-        if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
-            leadAcid(layout, bank);
-        } else {
-            lithium(bank);
-        }
+        BankCautions.of(design, bank, cautions);
         Diversion diversion = SystemDesign.part(design.charger()).diversion();
         if (diversion != null) {
-            cautions.add(diversion.caution());
+            cautions.addAll(List.of(diversion.caution()));
         }
         ArrayLayout array = SystemDesign.part(design.array());
         arrayVoltage(
@@ -124,7 +108,7 @@ final class Cautions {
         }
         if (strings != null) {
             storedCharge(strings.product());
-            add(
+            cautions.add(
                     "reversePolarity",
                     Severity.WARNING,
                     circuit,
@@ -134,7 +118,7 @@ final class Cautions {
     }
 
     private void grid() {
-        add(
+        cautions.add(
                 "backfeed",
                 Severity.DANGER,
                 "inverter to grid",
@@ -143,7 +127,7 @@ final class Cautions {
                 "A service fed by an array or a bank is live from two sides: opening the main switch alone does not"
                         + " make it dead.");
         if (design.brief().kind() == SystemKind.GRID_BACKUP) {
-            add(
+            cautions.add(
                     "backupPanel",
                     Severity.DANGER,
                     "essential loads panel",
@@ -156,7 +140,7 @@ final class Cautions {
 
     private void mobile() {
         if (design.brief().shore() != null) {
-            add(
+            cautions.add(
                     "shoreConnection",
                     Severity.DANGER,
                     "shore inlet",
@@ -165,7 +149,7 @@ final class Cautions {
                     "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not"
                             + " bond neutral to earth a second time.");
         }
-        add(
+        cautions.add(
                 "vehicle",
                 Severity.WARNING,
                 "bank",
@@ -174,7 +158,7 @@ final class Cautions {
                 "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current"
                         + " through the body.");
         if (design.brief().alternator() != null) {
-            add(
+            cautions.add(
                     "alternatorLimit",
                     Severity.WARNING,
                     "alternator",
@@ -184,184 +168,9 @@ final class Cautions {
         }
     }
 
-    private void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
-        Object[] shown = new Object[figures.length];
-        for (int i = 0; i < figures.length; i++) {
-            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(3) : figures[i];
-        }
-        cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
-    }
-
-    private void bank(BankLayout layout) {
-        add(
-                "bankArc",
-                Severity.DANGER,
-                "bank",
-                "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
-                "A bank of %s can weld metal, arc and burn, whatever its voltage.",
-                layout.trueNominal());
-        Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
-        if (highest.compareTo(TOUCHABLE_DC) > 0) {
-            add(
-                    "busVoltage",
-                    Severity.DANGER,
-                    "bank",
-                    "Cover all live parts; keep one hand back, or disconnect charging before work.",
-                    "While it is charged the bus reaches %s of direct current: touching it can kill, and an arc does"
-                            + " not go out by itself.",
-                    highest);
-        }
-        Current shortCircuit = layout.shortCircuitCurrent();
-        add(
-                "bankShortCircuit",
-                Severity.DANGER,
-                "bank to inverter",
-                "Put a fuse that can break this current at this voltage right at the bank, before any other device.",
-                "Bridged, the bank drives about %s until something melts; the cable is not reckoned in.",
-                shortCircuit);
-        add(
-                "hotTerminals",
-                Severity.WARNING,
-                "bank",
-                "Tighten to the maker's torque, check again after a month and then each year.",
-                "A loose terminal heats up under %s and can start a fire.",
-                design.inverter() == null
-                        ? layout.maximumDischargeCurrent()
-                        : design.inverter().currentAtRating());
-        add(
-                "reversePolarity",
-                Severity.WARNING,
-                "bank",
-                "Measure the polarity before the last connection is made.",
-                "Connected the wrong way round, the bank destroys controller and inverter at once.");
-        if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
-            add(
-                    "lifting",
-                    Severity.WARNING,
-                    "bank",
-                    "Lift with two people or a hoist; check what the floor carries.",
-                    "One battery weighs %s, the whole bank %s.",
-                    layout.battery().mass(),
-                    layout.mass());
-        }
-        if (layout.count() > 1) {
-            add(
-                    "mixedBatteries",
-                    Severity.WARNING,
-                    "bank",
-                    "Use batteries of one model, age and charge; replace them together.",
-                    "In a bank of %s batteries an old or different one is overcharged or starved by the others.",
-                    layout.count());
-        }
-        if (layout.parallel() > 1) {
-            add(
-                    "parallelStrings",
-                    Severity.NOTICE,
-                    "bank",
-                    "Give each string its own fuse and equal cable lengths to common bars.",
-                    "%s strings in parallel share current unequally, and a faulty one is fed by the others.",
-                    layout.parallel());
-        }
-    }
-
-    /** The highest voltage that a charge brings: on the coldest day, or to equalise. */
-    private static Voltage highestBus(ChargeSettings settings) {
-        Voltage cold = settings.absorptionWhenCold();
-        return settings.equalisation()
-                .filter(equalising -> equalising.compareTo(cold) > 0)
-                .orElse(cold);
-    }
-
-    private void leadAcid(BankLayout layout, BankFit bank) {
-        boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
-        Ventilation ventilation = design.ventilation();
-        if (ventilation != null) {
-            add(
-                    "hydrogen",
-                    Severity.DANGER,
-                    "bank",
-                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank.",
-                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings"
-                            + " of %s below and above; where it is heated, that air takes %s of heat.",
-                    ventilation.flow(),
-                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
-                    ventilation.heatLoss());
-        }
-        if (vented) {
-            add(
-                    "acid",
-                    Severity.DANGER,
-                    "bank",
-                    "Wear goggles and gloves, keep water and soda at hand, stand the bank in a tray.",
-                    "Vented cells hold sulphuric acid and spray it when charged hard.");
-        }
-        if (ventilation != null && bank.temperature().celsius() < 0) {
-            add(
-                    "closedCupboard",
-                    Severity.DANGER,
-                    "bank",
-                    "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat"
-                            + " this air too, and must not spark.",
-                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the"
-                            + " hydrogen in. It needs %s of fresh air all the same, and that air takes %s of heat.",
-                    bank.temperature(),
-                    ventilation.flow(),
-                    ventilation.heatLoss());
-        }
-        if (bank.temperature().celsius() < 0) {
-            add(
-                    "freezing",
-                    Severity.WARNING,
-                    "bank",
-                    "Never leave it discharged in the cold; keep the low-voltage disconnect in use.",
-                    "Around the bank it gets down to %s: a deeply discharged battery freezes and bursts.",
-                    bank.temperature());
-        }
-    }
-
-    private void lithium(BankFit bank) {
-        add(
-                "batteryManagement",
-                Severity.DANGER,
-                "bank",
-                "Use only batteries with their own management system; set the controller so that the management never"
-                        + " has to act, and see that controller and inverter stand its opening.",
-                "Lithium cells must be watched one by one; when the management system disconnects, the array may drive"
-                        + " the bus up and the inverter stops.");
-        add(
-                "lithiumFire",
-                Severity.DANGER,
-                "bank",
-                "Mount on a wall that does not burn, away from escape routes; keep to the maker's distances.",
-                "A damaged or overcharged lithium battery can burn and cannot be put out with little water.");
-        if (bank.heated()) {
-            add(
-                    "heatedBank",
-                    Severity.WARNING,
-                    "bank",
-                    "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
-                    "Without its heater the bank would fall to freezing air; below 0 °C lithium must not be charged.");
-        }
-        Temperature recordLow = design.brief().site().recordLow();
-        boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
-        SystemDesign.part(design.chargeSettings())
-                .chargingFrom()
-                .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
-                .ifPresent(coldest -> add(
-                        "chargingInTheCold",
-                        Severity.WARNING,
-                        "bank",
-                        "Take a battery whose management system stops charging in the cold, and let the controller"
-                                + " measure the temperature of its cells.",
-                        "The air has been as cold as %s; charged below %s, lithium cells are plated with metal and"
-                                + " fail for good.",
-                        recordLow,
-                        coldest));
-    }
-
     private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
-            add(
+            cautions.add(
                     "arrayVoltage",
                     Severity.DANGER,
                     circuit,
@@ -374,7 +183,7 @@ final class Cautions {
     }
 
     private void stringFuses(int strings) {
-        add(
+        cautions.add(
                 "stringFuses",
                 Severity.WARNING,
                 "string",
@@ -384,21 +193,21 @@ final class Cautions {
     }
 
     private void array(String circuit, Current shortCircuit, Power power) {
-        add(
+        cautions.add(
                 "connectorsUnderLoad",
                 Severity.DANGER,
                 circuit,
                 "Open the array disconnect first; use connectors of one make and type.",
                 "A connector pulled apart under %s draws an arc that does not go out.",
                 shortCircuit);
-        add(
+        cautions.add(
                 "arrayFaults",
                 Severity.WARNING,
                 circuit,
                 "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
                 "Damaged insulation in a %s array feeds a fault that no fuse may clear.",
                 power);
-        add(
+        cautions.add(
                 "windAndSnow",
                 Severity.DANGER,
                 "array",
@@ -408,7 +217,7 @@ final class Cautions {
         WiringPlan wiring = design.wiring();
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
-            add(
+            cautions.add(
                     "lightning",
                     Severity.WARNING,
                     circuit,
@@ -423,7 +232,7 @@ final class Cautions {
         if (design.inverter() == null) {
             return;
         }
-        add(
+        cautions.add(
                 "neutralEarthBond",
                 Severity.DANGER,
                 "AC output",
@@ -434,7 +243,7 @@ final class Cautions {
     }
 
     private void storedCharge(String product) {
-        add(
+        cautions.add(
                 "storedCharge",
                 Severity.WARNING,
                 "inverter",
@@ -445,14 +254,14 @@ final class Cautions {
     }
 
     private void system() {
-        add(
+        cautions.add(
                 "preliminarySizes",
                 Severity.WARNING,
                 "all circuits",
                 "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
                 "Figures here are preliminary: they choose parts that fit each other, not the installation.");
         if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
-            add(
+            cautions.add(
                     "bankIndoors",
                     Severity.NOTICE,
                     "bank",

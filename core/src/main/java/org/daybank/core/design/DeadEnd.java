@@ -30,7 +30,7 @@ final class DeadEnd {
         this.search = search;
         this.voltage = voltage;
         this.chemistry = chemistry;
-        this.inverters = search.needsInverter() ? search.inverters(voltage, chemistry) : null;
+        this.inverters = search.needs().needsInverter() ? search.inverters(voltage, chemistry) : null;
         this.inverter = inverters == null || inverters.ranked().isEmpty()
                 ? null
                 : inverters.ranked().get(0);

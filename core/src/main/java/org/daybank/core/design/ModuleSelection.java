@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.working.Finding;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -31,8 +32,8 @@ public record ModuleSelection(List<Choice> ranked, List<Rejection> rejected) {
      * @param price of both
      * @param limits every rule, kept
      */
-    public record Choice(
-            String product, int modules, String connectedTo, int count, Money price, List<Finding> limits) {
+    public record Choice(String product, int modules, String connectedTo, int count, Money price, List<Finding> limits)
+            implements Judged {
         /** Keeps a copy. */
         public Choice {
             limits = List.copyOf(limits);
@@ -63,14 +64,6 @@ public record ModuleSelection(List<Choice> ranked, List<Rejection> rejected) {
 
     private static ModuleSelection of(Stream<Choice> choices) {
         List<Choice> all = choices.toList();
-        return new ModuleSelection(
-                all.stream()
-                        .filter(choice -> choice.limits().stream().allMatch(Finding::met))
-                        .sorted(Comparator.comparing(Choice::price).thenComparing(Choice::product))
-                        .toList(),
-                all.stream()
-                        .filter(choice -> !choice.limits().stream().allMatch(Finding::met))
-                        .map(choice -> Rejection.of(choice.product(), choice.limits()))
-                        .toList());
+        return new ModuleSelection(Judged.ranked(all, Comparator.comparing(Choice::price)), Judged.rejected(all));
     }
 }

@@ -2,9 +2,7 @@ package org.daybank.core.design;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -17,83 +15,51 @@ import org.daybank.core.array.PathComparison;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
-import org.daybank.core.bank.BankLocation;
-import org.daybank.core.bank.BankNeed;
-import org.daybank.core.bank.BankNeedBuilder;
 import org.daybank.core.bank.BankPolicy;
 import org.daybank.core.bank.BankSelection;
-import org.daybank.core.bank.Battery;
-import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ArrayOffer;
 import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
-import org.daybank.core.charger.ChargerNeedBuilder;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
-import org.daybank.core.inverter.AcSource;
-import org.daybank.core.inverter.AcSourceBuilder;
 import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterNeed;
-import org.daybank.core.inverter.InverterNeedBuilder;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
-import org.daybank.core.load.InverterCurve;
 import org.daybank.core.load.LoadProfile;
-import org.daybank.core.load.MonthBudget;
-import org.daybank.core.load.PeakLoad;
-import org.daybank.core.load.StandingDraw;
-import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.quantity.Resistance;
-import org.daybank.core.quantity.Temperature;
-import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.simulation.Alternator;
-import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
-/** What a brief asks of each kind of part, and the products of a catalogue held against it. */
+/** The products of a catalogue held against what a brief asks of each kind of part. */
 final class Search {
-    private static final InverterCurve LOSSLESS = new InverterCurve(Power.watts(1), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
-
     /** Modules that every controller is tried with where no design is complete. */
     private static final int MOST_TRIED = 40;
 
     private final DesignBrief brief;
     private final Catalog catalog;
-    private final LoadProfile loads;
+    private final Needs needs;
     private final ModuleYields yields;
     private final Supply supply;
-    private final EnergyBudget stated;
-    private final PeakLoad largestLoad;
-    private final List<Power> hourlyPeaks;
-    private final Map<Bus, ChargerNeed> chargerNeeds = new HashMap<>();
-    private final Temperature lowest;
-
-    /** What the set-points of a bank depend on. */
-    private record Bus(Voltage voltage, Chemistry chemistry) {}
 
     Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
         this.brief = brief;
         this.catalog = catalog;
-        this.loads = loads;
+        this.needs = new Needs(brief, loads);
         this.yields = yields;
         this.supply = new Supply(catalog, brief.wishes());
-        this.stated = loads.budget();
-        this.largestLoad = PeakLoad.ofLargest(brief.loads());
-        this.hourlyPeaks = PeakLoad.hourly(brief.loads());
-        this.lowest = brief.bank()
-                .lowest(
-                        brief.site().months().coldestMonth(),
-                        brief.site().recordLow(),
-                        brief.policy().system().coldSpell());
+    }
+
+    /** What the brief asks of each kind of part. */
+    Needs needs() {
+        return needs;
     }
 
     /** The cheapest complete system, if there is one. */
@@ -106,22 +72,17 @@ final class Search {
         return new BusSearch(this, voltage, chemistry).cheapest(kind);
     }
 
-    /** Whether there is any AC load. */
-    boolean needsInverter() {
-        return loads.needsInverter();
-    }
-
     /** The inverters for a bank that keep every rule, cheapest first. */
     List<InverterFit> fitting(Voltage voltage, Chemistry chemistry) {
         List<Inverter> forBus = catalog.inverters().stream()
                 .filter(inverter -> inverter.nominalVoltage().equals(voltage))
                 .toList();
-        return inverters(inverterNeed(voltage, chemistry), forBus).ranked();
+        return inverters(needs.inverter(voltage, chemistry), forBus).ranked();
     }
 
     /** Every inverter of the catalogue held against the loads and a bank. */
     InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        return inverters(inverterNeed(voltage, chemistry), catalog.inverters());
+        return inverters(needs.inverter(voltage, chemistry), catalog.inverters());
     }
 
     private InverterSelection inverters(InverterNeed need, List<Inverter> offered) {
@@ -131,81 +92,13 @@ final class Search {
                 .toList());
     }
 
-    private InverterNeed inverterNeed(Voltage voltage, Chemistry chemistry) {
-        return InverterNeedBuilder.builder()
-                .peak(loads.peak())
-                .largestLoad(largestLoad)
-                .hourlyPeaks(hourlyPeaks)
-                .startDuration(brief.policy().load().startDuration())
-                .sineLoads(stated.sineLoads())
-                .service(brief.service())
-                .nominalVoltage(voltage)
-                .bankCurrentLimit(brief.policy().system().bankCurrent())
-                .highestBankVoltage(settings(voltage, chemistry).absorptionWhenCold())
-                .hottestAir(brief.site().recordHigh())
-                .elevation(brief.site().elevation())
-                .functions(brief.wishes().inverterFunctions())
-                .acSource(acSource())
-                .build();
-    }
-
-    /** Shore power gives no more than it has, the same on each line; the grid gives what is asked. */
-    private @Nullable AcSource acSource() {
-        ShorePower shore = brief.shore();
-        if (shore != null) {
-            return AcSourceBuilder.builder()
-                    .current(shore.power()
-                            .dividedBy(brief.service().phases().lines())
-                            .dividedBy(brief.service().voltage()))
-                    .build();
-        }
-        return brief.kind() == SystemKind.GRID_BACKUP
-                ? AcSourceBuilder.builder().build()
-                : null;
-    }
-
-    /** The charging set-points of a bank at the site. */
-    ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
-        boolean indoors = brief.bank().location() == BankLocation.INDOORS;
-        Temperature hottest = indoors
-                ? warmer(brief.site().months().warmestMonth(), lowest)
-                : warmer(brief.site().recordHigh(), lowest);
-        return ChargeSettings.of(
-                new ChargeSettings.Facts(chemistry, voltage, lowest, hottest),
-                brief.policy().charge());
-    }
-
-    private static Temperature warmer(Temperature a, Temperature b) {
-        return a.compareTo(b) >= 0 ? a : b;
-    }
-
-    /** What every system asks of its bank and array at the least: an inverter gives no more than it draws. */
-    Reckoning least(Voltage voltage, Chemistry chemistry, boolean heated) {
-        EnergyBudget budget = loads.needsInverter()
-                ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
-                : loads.budget(standing(heated, Power.ZERO));
-        BankNeed need = bankNeed(voltage, chemistry, null, budget)
-                .withRunningPower(Power.ZERO)
-                .withSurgePower(budget.dcPeak()
-                        .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
-        return new Reckoning(Power.ZERO, budget, need, arrayNeed(voltage, chemistry, budget));
-    }
-
-    /** What is asked behind an inverter with what controllers draw. */
-    Reckoning reckoning(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
-        EnergyBudget budget = budget(inverter, standing(heated, counted));
-        return new Reckoning(
-                counted, budget, bankNeed(voltage, chemistry, inverter, budget), arrayNeed(voltage, chemistry, budget));
-    }
-
     /** The batteries of a chemistry that are heated, or those that are not. */
     BankChoices bankChoices(Reckoning least, Chemistry chemistry, boolean heated) {
         BankPolicy policy = brief.policy().bank();
         return new BankChoices(
                 least.bank(),
                 catalog.batteries().stream()
-                        .filter(battery -> battery.chemistry() == chemistry && runsHeated(battery) == heated)
+                        .filter(battery -> battery.chemistry() == chemistry && needs.runsHeated(battery) == heated)
                         .toList(),
                 policy,
                 (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
@@ -214,7 +107,7 @@ final class Search {
     /** Modules and controllers of a sort by path. */
     List<ArrayChoices> arrayChoices(
             Reckoning least, Voltage voltage, Chemistry chemistry, Predicate<ControllerKind> sort) {
-        ChargerNeed need = chargerNeed(voltage, chemistry, null);
+        ChargerNeed need = needs.charger(voltage, chemistry, null);
         List<ArrayChoices> choices = new ArrayList<>();
         for (ChargePath path : ChargePath.values()) {
             List<ChargeController> controllers = catalog.controllers().stream()
@@ -255,7 +148,7 @@ final class Search {
             ArrayOffer offer,
             ChargeController controller) {
         return supply.held(ChargerFit.of(
-                chargerNeed(voltage, chemistry, bank),
+                needs.charger(voltage, chemistry, bank),
                 offer,
                 controller,
                 brief.policy().charger()));
@@ -268,11 +161,12 @@ final class Search {
 
     /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
     BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
-        EnergyBudget unheated = budget(inverter, standing(false, controllerDraw));
-        EnergyBudget heated = budget(inverter, standing(true, controllerDraw));
+        EnergyBudget unheated = needs.budget(inverter, false, controllerDraw);
+        EnergyBudget heated = needs.budget(inverter, true, controllerDraw);
         return BankSelection.of(catalog.batteries().stream()
                 .map(battery -> wished(BankFit.of(
-                        bankNeed(voltage, battery.chemistry(), inverter, runsHeated(battery) ? heated : unheated),
+                        needs.bank(
+                                voltage, battery.chemistry(), inverter, needs.runsHeated(battery) ? heated : unheated),
                         battery,
                         brief.policy().bank())))
                 .toList());
@@ -288,79 +182,9 @@ final class Search {
                                 "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
-    private boolean runsHeated(Battery battery) {
-        return battery.heater() != null && lowest.compareTo(brief.bank().heaterSetPoint()) < 0;
-    }
-
-    private EnergyBudget budget(@Nullable InverterFit inverter, StandingDraw standing) {
-        return inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
-    }
-
-    /** Controllers draw all year; a heater by how cold it is around the bank, in the worst run as much colder as the coldest spell is. */
-    private StandingDraw standing(boolean heated, Power controllerDraw) {
-        if (!heated) {
-            return StandingDraw.steady(controllerDraw);
-        }
-        TemperatureDifference spell = brief.site()
-                .months()
-                .coldestMonth()
-                .minus(brief.site().recordLow())
-                .times(brief.policy().system().coldSpell());
-        List<Power> meanDay = new ArrayList<>();
-        List<Power> worstRun = new ArrayList<>();
-        for (Temperature air : brief.site().months().meanAir()) {
-            meanDay.add(controllerDraw.plus(heater(brief.bank().around(air))));
-            worstRun.add(controllerDraw.plus(heater(brief.bank().around(air.minus(spell)))));
-        }
-        return new StandingDraw(meanDay, worstRun);
-    }
-
-    private Power heater(Temperature around) {
-        Temperature setPoint = brief.bank().heaterSetPoint();
-        return around.compareTo(setPoint) >= 0
-                ? Power.ZERO
-                : brief.bank().heatLoss().times(setPoint.minus(around));
-    }
-
-    /** What a bank must carry, at its terminals. */
-    BankNeed bankNeed(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
-        MonthBudget run = budget.heaviestRun();
-        Power continuous = budget.dcPeak();
-        Power surge = budget.dcPeak();
-        BankNeedBuilder need = BankNeedBuilder.builder();
-        if (inverter != null) {
-            need.cutOffVoltage(inverter.inverter().lowestInput()).cableResistance(cable(voltage, chemistry, inverter));
-            double efficiency = inverter.inverter().fullLoadEfficiency().fraction();
-            continuous = continuous.plus(inverter.curve().drawFor(budget.peak().running()));
-            surge = surge.plus(budget.peak().surge().dividedBy(efficiency));
-        }
-        return need.dailyEnergy(budget.heaviestMonth().dailyEnergy())
-                .worstDailyEnergy(run.worstDailyEnergy())
-                .nominalVoltage(voltage)
-                .lowest(lowest)
-                .runningPower(run.runningPower())
-                .continuousPower(continuous)
-                .surgePower(surge)
-                .heatLoss(brief.bank().heatLoss())
-                .heaterSetPoint(brief.bank().heaterSetPoint())
-                .build();
-    }
-
-    /**
-     * The cable between bank and inverter, as thin as its drop at the inverter's rating allows; one of more than the limit feeds
-     * no inverter.
-     */
-    private Resistance cable(Voltage voltage, Chemistry chemistry, InverterFit inverter) {
-        Resistance thinnest = chemistry
-                .trueNominal(voltage)
-                .times(brief.policy().wiring().bankDrop().fraction())
-                .dividedBy(inverter.currentAtRating());
-        return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
-    }
-
     /** Whether any number of any module brings what a system asks for in every month. */
     boolean coverable(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
-        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
         return catalog.modules().stream()
                 .anyMatch(module -> offer(yields.extremes(module), voltage, chemistry, budget)
                         .isPresent());
@@ -369,7 +193,7 @@ final class Search {
     /** Every controller of the catalogue held against a bank, with one module after the other, the cheapest by the watt first; at least one answer. */
     List<ChargerSelection> controllers(
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
-        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
         if (catalog.modules().isEmpty()) {
             Finding none = Finding.that("array", false, "The catalogue has no module.");
             return List.of(new ChargerSelection(
@@ -409,7 +233,7 @@ final class Search {
             @Nullable InverterFit inverter,
             @Nullable BankLayout bank,
             @Nullable String model) {
-        EnergyBudget budget = budget(inverter, standing(false, Power.ZERO));
+        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
         Finding none = Finding.that("chargeController", false, "The catalogue has no charge controller.");
         return catalog.controllers().stream()
                 .filter(controller -> controller.model().equals(model))
@@ -453,7 +277,7 @@ final class Search {
 
     /** A module with as many as the design month asks for; none when no number of it would do. */
     Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
-        ArrayNeed need = arrayNeed(voltage, chemistry, budget);
+        ArrayNeed need = needs.array(voltage, chemistry, budget);
         ArraySize tracking = ArraySize.of(
                 need, yields.tracking(module.module()), brief.policy().array());
         if (!tracking.possible()) {
@@ -487,47 +311,13 @@ final class Search {
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
         return yields.direct(
-                module, voltage, chemistry, settings(voltage, chemistry).absorption());
+                module, voltage, chemistry, needs.settings(voltage, chemistry).absorption());
     }
 
     /** What tracking gains for a module on a bank, through a controller of an efficiency. */
     PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry, Ratio efficiency) {
         return PathComparison.of(
                 yields.tracking(module.module()).times(efficiency), directYield(module.module(), voltage, chemistry));
-    }
-
-    /** What an alternator brings spares the array: it counts as if it were drawn less. */
-    private ArrayNeed arrayNeed(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
-        Alternator alternator = brief.alternator();
-        Energy brought = alternator == null ? Energy.ZERO : alternator.daily().times(chemistry.trueNominal(voltage));
-        return new ArrayNeed(
-                budget.months().stream()
-                        .map(month -> less(month.dailyEnergy(), brought))
-                        .toList(),
-                budget.months().stream().map(MonthBudget::afterDark).toList(),
-                chemistry);
-    }
-
-    private static Energy less(Energy drawn, Energy brought) {
-        return drawn.compareTo(brought) <= 0 ? Energy.ZERO : drawn.minus(brought);
-    }
-
-    /** What a controller must do for a bank; without a bank, its charging limits stay open. */
-    ChargerNeed chargerNeed(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
-        ChargerNeed open = chargerNeeds.computeIfAbsent(new Bus(voltage, chemistry), this::openNeed);
-        return bank == null ? open : open.withMaximumChargeCurrent(bank.maximumChargeCurrent());
-    }
-
-    private ChargerNeed openNeed(Bus bus) {
-        ChargeSettings settings = settings(bus.voltage(), bus.chemistry());
-        return ChargerNeedBuilder.builder()
-                .nominalVoltage(bus.voltage())
-                .chemistry(bus.chemistry())
-                .chargingVoltage(settings.absorptionWhenHot())
-                .hottestAir(brief.site().recordHigh())
-                .dcLoadCurrent(stated.dcPeak().dividedBy(settings.disconnect()))
-                .functions(brief.wishes().controllerFunctions())
-                .build();
     }
 
     /** A whole. */
@@ -553,7 +343,7 @@ final class Search {
             case DIRECT -> directYield(module, layout.nominalVoltage(), chemistry);
         };
         return ArraySize.of(
-                        arrayNeed(layout.nominalVoltage(), chemistry, budget),
+                        needs.array(layout.nominalVoltage(), chemistry, budget),
                         moduleYield,
                         brief.policy().array())
                 .withModules(fit.array().modules());

@@ -13,7 +13,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
@@ -50,7 +50,8 @@ public record InverterFit(
         @Nullable Current chargingCurrent,
         @Nullable ApparentPower chargerInput,
         Money price,
-        List<Finding> limits) {
+        List<Finding> limits)
+        implements Judged {
     /** Keeps a copy. */
     public InverterFit {
         limits = List.copyOf(limits);
@@ -73,16 +74,6 @@ public record InverterFit(
                 chargerInput,
                 price,
                 Stream.concat(limits.stream(), further.stream()).toList());
-    }
-
-    /** Whether every rule is kept. */
-    public boolean fits() {
-        return limits.stream().allMatch(Finding::met);
-    }
-
-    /** Why it does not fit. */
-    public Rejection rejection() {
-        return Rejection.of(inverter.model(), limits);
     }
 
     /** What all units together draw from the bank for what they give, sharing the load equally. */

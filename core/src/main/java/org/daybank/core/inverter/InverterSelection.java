@@ -2,6 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -27,14 +28,6 @@ public record InverterSelection(List<InverterFit> ranked, List<Rejection> reject
     /** Reads the ranked and the rejected off what was found of each. */
     public static InverterSelection of(List<InverterFit> fits) {
         return new InverterSelection(
-                fits.stream()
-                        .filter(InverterFit::fits)
-                        .sorted(Comparator.comparing(InverterFit::price)
-                                .thenComparing(fit -> fit.inverter().model()))
-                        .toList(),
-                fits.stream()
-                        .filter(fit -> !fit.fits())
-                        .map(InverterFit::rejection)
-                        .toList());
+                Judged.ranked(fits, Comparator.comparing(InverterFit::price)), Judged.rejected(fits));
     }
 }

@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.ToldElsewhere;
 
 /**
@@ -48,7 +48,8 @@ public record MicroinverterFit(
         Current branchCurrent,
         Ratio clipping,
         Money price,
-        List<Finding> limits) {
+        List<Finding> limits)
+        implements Judged {
     /** Keeps a copy. */
     public MicroinverterFit {
         limits = List.copyOf(limits);
@@ -72,16 +73,6 @@ public record MicroinverterFit(
                 clipping,
                 price,
                 Stream.concat(limits.stream(), further.stream()).toList());
-    }
-
-    /** Whether every rule is kept. */
-    public boolean fits() {
-        return limits.stream().allMatch(Finding::met);
-    }
-
-    /** Why it does not fit. */
-    public Rejection rejection() {
-        return Rejection.of(product, limits);
     }
 
     /** Holds a microinverter against an array and a grid. */

@@ -2,6 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -28,13 +29,6 @@ public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejecti
     /** Reads the ranked and the rejected off what was found of each. */
     public static MicroinverterSelection of(List<MicroinverterFit> fits) {
         return new MicroinverterSelection(
-                fits.stream()
-                        .filter(MicroinverterFit::fits)
-                        .sorted(Comparator.comparing(MicroinverterFit::price).thenComparing(MicroinverterFit::product))
-                        .toList(),
-                fits.stream()
-                        .filter(fit -> !fit.fits())
-                        .map(MicroinverterFit::rejection)
-                        .toList());
+                Judged.ranked(fits, Comparator.comparing(MicroinverterFit::price)), Judged.rejected(fits));
     }
 }

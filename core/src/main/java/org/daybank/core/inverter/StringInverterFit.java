@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Finding;
-import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.ToldElsewhere;
 
 /**
@@ -43,7 +43,8 @@ public record StringInverterFit(
         Current lineCurrent,
         Ratio clipping,
         Money price,
-        List<Finding> limits) {
+        List<Finding> limits)
+        implements Judged {
     /** Counts that are tried around the ratio aimed at. */
     private static final int COUNTS = 12;
 
@@ -68,16 +69,6 @@ public record StringInverterFit(
                 clipping,
                 price,
                 Stream.concat(limits.stream(), further.stream()).toList());
-    }
-
-    /** Whether every rule is kept. */
-    public boolean fits() {
-        return limits.stream().allMatch(Finding::met);
-    }
-
-    /** Why it does not fit. */
-    public Rejection rejection() {
-        return Rejection.of(product, limits);
     }
 
     /** Holds a string inverter against an array and a grid. */

@@ -2,6 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
+import org.daybank.core.working.Judged;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -28,14 +29,6 @@ public record StringInverterSelection(List<StringInverterFit> ranked, List<Rejec
     /** Reads the ranked and the rejected off what was found of each. */
     public static StringInverterSelection of(List<StringInverterFit> fits) {
         return new StringInverterSelection(
-                fits.stream()
-                        .filter(StringInverterFit::fits)
-                        .sorted(Comparator.comparing(StringInverterFit::price)
-                                .thenComparing(StringInverterFit::product))
-                        .toList(),
-                fits.stream()
-                        .filter(fit -> !fit.fits())
-                        .map(StringInverterFit::rejection)
-                        .toList());
+                Judged.ranked(fits, Comparator.comparing(StringInverterFit::price)), Judged.rejected(fits));
     }
 }

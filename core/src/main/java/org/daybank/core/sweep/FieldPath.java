@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  *
  * @param steps names, and indices from 0
  */
-record FieldPath(List<Step> steps) {
+public record FieldPath(List<Step> steps) {
     private static final Pattern TEXT =
             Pattern.compile("[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*(?:\\.[A-Za-z]\\w*(?:\\[\\d{1,6}\\])*)*");
     private static final Pattern STEP = Pattern.compile("([A-Za-z]\\w*)|\\[(\\d+)\\]");
@@ -22,8 +22,9 @@ record FieldPath(List<Step> steps) {
      * @param name of a component; empty for an element of a list
      * @param index of the element
      */
-    record Step(String name, int index) {
-        boolean isIndex() {
+    public record Step(String name, int index) {
+        /** Whether it leads to an element of a list. */
+        public boolean isIndex() {
             return name.isEmpty();
         }
     }
@@ -33,7 +34,7 @@ record FieldPath(List<Step> steps) {
      *
      * @throws IllegalArgumentException when the text is none; the message says how one is written
      */
-    static FieldPath parse(String text) {
+    public static FieldPath parse(String text) {
         if (!TEXT.matcher(text).matches()) {
             throw new IllegalArgumentException(
                     "'%s' is not a path: write names joined by points and indices in brackets, as in 'loads[3].power'"

@@ -1,0 +1,38 @@
+package org.daybank.core.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.working.Caution;
+import org.daybank.core.working.Severity;
+
+/** Cautions as they are found; each is told what to do and to ask the local code. */
+final class CautionList {
+    private final List<Caution> cautions = new ArrayList<>();
+
+    /**
+     * Adds a caution.
+     *
+     * @param subject the part or circuit
+     * @param action what to do
+     * @param text what can happen, with places for the figures
+     * @param figures quantities, shown to three significant digits, and whatever else
+     */
+    void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
+        Object[] shown = new Object[figures.length];
+        for (int i = 0; i < figures.length; i++) {
+            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(3) : figures[i];
+        }
+        cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
+    }
+
+    /** Adds what was found elsewhere. */
+    void addAll(List<Caution> found) {
+        cautions.addAll(found);
+    }
+
+    /** Everything found, in order. */
+    List<Caution> all() {
+        return List.copyOf(cautions);
+    }
+}
