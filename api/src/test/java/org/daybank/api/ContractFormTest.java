@@ -104,6 +104,17 @@ class ContractFormTest {
         assertThat(unused).containsExactlyInAnyOrderElementsOf(OUTSIDE_OPERATIONS);
     }
 
+    @Test
+    void usesNothingThatTheComparisonOfContractsPassesOver() {
+        assertThat(
+                        nodes("#/components/schemas", CONTRACT.at("/components/schemas"))
+                                .map(Map.Entry::getKey)
+                                .filter(
+                                        pointer -> pointer.matches(
+                                                ".*/(allOf|not|if|dependentSchemas|dependentRequired|patternProperties|prefixItems|contains)")))
+                .isEmpty();
+    }
+
     private static Stream<Map.Entry<String, JsonNode>> operations() {
         return CONTRACT.path("paths").properties().stream()
                 .flatMap(path -> path.getValue().properties().stream()

@@ -1,0 +1,92 @@
+package org.daybank.api;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import example.client.ApiClient;
+import example.client.api.CalculatorsApi;
+import example.client.model.BankCapacityRequest;
+import example.client.model.SystemDesignRequest;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AutoClose;
+import org.junit.jupiter.api.Test;
+
+/** Clients generated from the contract get what plain HTTP gets. They are made by the profile {@code clients}. */
+class GeneratedClientsTest {
+    private static final Path TYPESCRIPT = Path.of("target", "clients", "typescript");
+
+    @AutoClose
+    private static final RunningService service = new RunningService();
+
+    @Test
+    void javaClientGetsTheSame() throws Exception {
+        ApiClient client = new ApiClient();
+        client.updateBaseUri(address());
+        ObjectMapper mapper = client.getObjectMapper();
+        CalculatorsApi calculators = new CalculatorsApi(client);
+
+        JsonNode bank = plain("/v1/bank-capacity", "bank-capacity");
+        BankCapacityRequest need = mapper.readValue(bank.path("given").toString(), BankCapacityRequest.class);
+        same(RunningService.json(mapper.writeValueAsString(calculators.bankCapacity(need, null))), bank);
+
+        JsonNode system = plain("/v1/system-design", "system-design");
+        SystemDesignRequest brief = mapper.readValue(system.path("given").toString(), SystemDesignRequest.class);
+        same(RunningService.json(mapper.writeValueAsString(calculators.systemDesign(brief, null))), system);
+    }
+
+    @Test
+    void typeScriptClientGetsTheSame() throws Exception {
+        Program.assumeInstalled("npx");
+        Files.copy(
+                Path.of("src", "clients", "typescript", "call.ts"),
+                TYPESCRIPT.resolve("call.ts"),
+                StandardCopyOption.REPLACE_EXISTING);
+        Program.run(TYPESCRIPT, "", "npx", "--yes", "-p", "typescript@5.9.3", "tsc", "--strict", "--target", "es2022", "--lib", "es2022,dom",
+                "--module", "commonjs", "--outDir", "compiled", "call.ts");
+
+        JsonNode bank = plain("/v1/bank-capacity", "bank-capacity");
+        JsonNode system = plain("/v1/system-design", "system-design");
+        JsonNode answers = RunningService.json(
+                Program.run(TYPESCRIPT, "[" + bank.path("given") + "," + system.path("given") + "]", "node", "compiled/call.js", address()));
+        same(answers.get(0), bank);
+        same(answers.get(1), system);
+    }
+
+    private static String address() {
+        return service.request("").build().uri().toString();
+    }
+
+    private static JsonNode plain(String path, String example) {
+        return RunningService.json(
+                service.post(path, service.get("/v1/examples/" + example).body()));
+    }
+
+    private static void same(JsonNode found, JsonNode expected) {
+        List<String> differences = new ArrayList<>();
+        compare("", found, expected, differences);
+        assertThat(differences).isEmpty();
+    }
+
+    /** Tells where two trees differ, whichever kind of number a number was read as. */
+    private static void compare(String where, JsonNode found, JsonNode expected, List<String> differences) {
+        if (expected.isContainerNode() && found.getNodeType() == expected.getNodeType()) {
+            expected.properties().forEach(member ->
+                    compare(where + "/" + member.getKey(), found.path(member.getKey()), member.getValue(), differences));
+            for (int i = 0; expected.isArray() && i < expected.size(); i++) {
+                compare(where + "/" + i, found.path(i), expected.get(i), differences);
+            }
+            if (found.size() != expected.size()) {
+                differences.add("%s has %d members, not %d".formatted(where, found.size(), expected.size()));
+            }
+        } else if (found.isNumber() && expected.isNumber()
+                ? found.doubleValue() != expected.doubleValue()
+                : !found.equals(expected)) {
+            differences.add("%s is %s, not %s".formatted(where, found, expected));
+        }
+    }
+}
