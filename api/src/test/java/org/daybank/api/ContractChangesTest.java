@@ -194,7 +194,7 @@ class ContractChangesTest {
                                 .put("type", "string")),
                 breaks(
                         "a member of a request that may be left out",
-                        c -> removeFrom(c, "/components/schemas/SweepRequest/required", "outputs")),
+                        c -> removeFrom(c, "/components/schemas/SweepRequest/required", "axes")),
                 breaks(
                         "a new name",
                         c -> array(c, "/components/schemas/Chemistry/enum").add("saltWater")),
