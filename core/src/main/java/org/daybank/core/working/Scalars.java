@@ -25,6 +25,16 @@ public final class Scalars {
         }
     };
 
+    /** The names of the constants of an enum, by their number. */
+    private static final ClassValue<String[]> NAMES = new ClassValue<>() {
+        @Override
+        protected String[] computeValue(Class<?> type) {
+            return Arrays.stream(type.getEnumConstants())
+                    .map(constant -> camelCase(((Enum<?>) constant).name()))
+                    .toArray(String[]::new);
+        }
+    };
+
     private Scalars() {}
 
     /** Whether {@link #parse} can read this type. */
@@ -69,7 +79,11 @@ public final class Scalars {
 
     /** The name under which an enum constant crosses the wire: {@code STEP_DOWN_MPPT} is {@code stepDownMppt}. */
     public static String name(Enum<?> constant) {
-        String[] words = constant.name().toLowerCase(Locale.ROOT).split("_", -1);
+        return NAMES.get(constant.getDeclaringClass())[constant.ordinal()];
+    }
+
+    private static String camelCase(String constant) {
+        String[] words = constant.toLowerCase(Locale.ROOT).split("_", -1);
         return words[0]
                 + Arrays.stream(words, 1, words.length)
                         .map(word -> Character.toUpperCase(word.charAt(0)) + word.substring(1))
