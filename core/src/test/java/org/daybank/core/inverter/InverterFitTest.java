@@ -265,6 +265,9 @@ class InverterFitTest {
                 .hasMessage("lowestInput must be below nominalVoltage 24 V but is 24 V");
         assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(Ratio.of(0.95)))
                 .hasMessage("fullLoadEfficiency 0.95 must not be above peakEfficiency 0.94");
+        // as efficient at full load as at its peak
+        assertThat(INVERTER.withFullLoadEfficiency(Ratio.of(0.94)).fullLoadEfficiency())
+                .isEqualTo(Ratio.of(0.94));
         // k₀ = 0.2; k₀ + k₁ + k₂ = 1/0.9 − 1 = 0.1111 and k₁ + 2 · √(k₀ · k₂) = 1/0.94 − 1 = 0.0638 make
         // √k₂ = √0.2 + √(0.1111 − 0.0638) = 0.6646, k₂ = 0.442 and k₁ = −0.53, under the least that is taken, −0.5
         assertThatThrownBy(() -> INVERTER.withIdle(Power.watts(400)))

@@ -85,6 +85,9 @@ class CircuitTest {
         assertThatThrownBy(() -> standard.withMostParallel(9).withGroundFlashDensity(51))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("mostParallel must be at most 8 but is 9");
+        // terminals for just the first column
+        assertThat(standard.withTerminalTemperature(Temperature.celsius(70)).terminalTemperature())
+                .isEqualTo(Temperature.celsius(70));
         // metal that lies in the shed and energy that nobody else wants cost nothing
         Money nothing = Money.of("0", "EUR");
         assertThat(standard.withCopperPricePerKilogram(nothing)
