@@ -41,19 +41,22 @@ class AssumedRangesTest {
                 .withImportOption(location -> !location.contains("/test-classes/"))
                 .importPackages("org.daybank.core")) {
             Class<?> type = candidate.reflect();
-            if (type.isRecord()
-                    && Modifier.isPublic(type.getModifiers())
-                    && type.getRecordComponents().length > 0
-                    && Arrays.stream(type.getRecordComponents())
-                            .allMatch(component -> component.isAnnotationPresent(Assumed.class)
-                                    && !component
-                                            .getAnnotation(Assumed.class)
-                                            .value()
-                                            .isEmpty())) {
+            if (type.isRecord() && Modifier.isPublic(type.getModifiers()) && hasDefaults(type)) {
                 found.add(type.asSubclass(Record.class));
             }
         }
         return found;
+    }
+
+    /** Whether each component has a default of its own, or is a record of such. */
+    private static boolean hasDefaults(Class<?> type) {
+        return type.getRecordComponents().length > 0
+                && Arrays.stream(type.getRecordComponents()).allMatch(component -> {
+                    Assumed assumed = component.getAnnotation(Assumed.class);
+                    return assumed == null
+                            ? component.getType().isRecord() && hasDefaults(component.getType())
+                            : !assumed.value().isEmpty();
+                });
     }
 
     static Stream<Arguments> ranges() {
@@ -65,6 +68,9 @@ class AssumedRangesTest {
 
     private static List<Limit> limits(RecordComponent component) {
         Assumed assumed = component.getAnnotation(Assumed.class);
+        if (assumed == null) {
+            return List.of();
+        }
         return Stream.of(new Limit(assumed.least(), -1), new Limit(assumed.most(), 1))
                 .filter(limit -> !limit.text.isEmpty())
                 .toList();
