@@ -194,14 +194,8 @@ public record Inverter(
                 .done();
         frequencies = List.copyOf(frequencies);
         apparentPower = apparentPower == null ? ApparentPower.voltAmperes(power.watts()) : apparentPower;
-        InverterCurve curve = InverterCurve.fit(power, idle, peakEfficiency, fullLoadEfficiency);
-        new Checks()
-                .that(
-                        curve.k1().fraction() > -0.5,
-                        "idle",
-                        "inconsistent",
-                        "idle %s is too much for a peak efficiency of %s".formatted(idle, peakEfficiency))
-                .done();
+        // refuses an idle draw that does not go with the efficiencies
+        InverterCurve.fit(power, idle, peakEfficiency, fullLoadEfficiency);
     }
 
     /** What one draws from the bank for what it gives. */

@@ -14,13 +14,16 @@ import org.daybank.core.working.Checks;
  * @param k2 loss in proportion to the square of power
  */
 public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
+    /** Below this, part of the idle draw would vanish as soon as anything is given. */
+    private static final Ratio LEAST_K1 = Ratio.of(-0.5);
+
     /** Checks the ranges. */
     public InverterCurve {
         new Checks()
                 .required("rating", rating)
                 .above("rating", rating, Power.ZERO)
                 .within("k0", k0, Ratio.ZERO, Ratio.ONE)
-                .within("k1", k1, Ratio.of(-0.5), Ratio.of(5))
+                .within("k1", k1, LEAST_K1, Ratio.of(5))
                 .within("k2", k2, Ratio.ZERO, Ratio.of(5))
                 .done();
     }
@@ -37,7 +40,8 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
      * 2·√(k0·k2)}; with the condition at {@code p = 1} this gives {@code √k2 = √k0 + √(1/η_full − 1/η_peak)}, of the two
      * solutions the one whose peak lies at or below full load.
      *
-     * @throws org.daybank.core.working.InvalidInput when the peak efficiency is below that at full load
+     * @throws org.daybank.core.working.InvalidInput when the peak efficiency is below that at full load, or the idle draw too
+     *     large to reach it
      */
     public static InverterCurve fit(Power rating, Power idle, Ratio peakEfficiency, Ratio fullLoadEfficiency) {
         new Checks()
@@ -51,6 +55,13 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
         double k0 = idle.dividedBy(rating);
         double rootK2 = Math.sqrt(k0) + Math.sqrt(1 / fullLoadEfficiency.fraction() - 1 / peakEfficiency.fraction());
         double k1 = 1 / peakEfficiency.fraction() - 1 - 2 * Math.sqrt(k0) * rootK2;
+        new Checks()
+                .that(
+                        k1 >= LEAST_K1.fraction(),
+                        "idle",
+                        "inconsistent",
+                        "idle %s is too much for a peak efficiency of %s".formatted(idle, peakEfficiency))
+                .done();
         return new InverterCurve(rating, Ratio.of(k0), Ratio.of(k1), Ratio.of(rootK2 * rootK2));
     }
 

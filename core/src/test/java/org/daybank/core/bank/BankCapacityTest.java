@@ -113,7 +113,8 @@ class BankCapacityTest {
                                         "/dailyEnergy outOfRange",
                                         "/nominalVoltage outOfRange",
                                         "/chemistry missing",
-                                        "/lowest missing"));
+                                        "/lowest missing"))
+                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V but is 36 V");
     }
 
     @Test
@@ -124,5 +125,20 @@ class BankCapacityTest {
         assertThat(capacity.working().steps().get(0).result()).isEqualTo("281.3 Ah");
         assertThat(capacity.working().steps())
                 .allSatisfy(step -> assertThat(step.source()).isNotBlank());
+    }
+
+    @Test
+    void ofEqualsTheFirstGoverns() {
+        // one day's autonomy at the daily depth, 0.8, asks for what the day does: 93.75 Ah / 0.8 = 117.1875 Ah
+        BankPolicy oneDay = BankPolicy.standard().withAutonomy(TimeSpan.days(1));
+        assertThat(BankCapacity.needed(LITHIUM_24V, oneDay).governing()).isEqualTo(BankCapacity.Governing.DEPTH);
+        // 351.5625 A at 1 C ask for what three days at 0.8 do
+        BankDemand start = LITHIUM_24V.withSurgeCurrent(Current.amperes(351.5625));
+        assertThat(BankCapacity.needed(start, BankPolicy.standard()).governing())
+                .isEqualTo(BankCapacity.Governing.DEPTH);
+        // half a day: 58.59375 Ah; a start of 117.1875 A asks for what the day does
+        BankPolicy halfDay = BankPolicy.standard().withAutonomy(TimeSpan.days(0.5));
+        BankDemand smaller = LITHIUM_24V.withSurgeCurrent(Current.amperes(117.1875));
+        assertThat(BankCapacity.needed(smaller, halfDay).governing()).isEqualTo(BankCapacity.Governing.DAILY_DEPTH);
     }
 }

@@ -94,6 +94,12 @@ class BankFitTest {
         BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(1), POLICY);
 
         assertThat(broken(fit)).containsExactly("seriesCount");
+        assertThat(finding(fit, "seriesCount").sentence())
+                .hasToString("2 in series make 24 V; at most 1 may be connected in series.");
+        // as many as may be connected are none too many
+        assertThat(BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(2), POLICY)
+                        .fits())
+                .isTrue();
     }
 
     @Test
@@ -102,6 +108,9 @@ class BankFitTest {
 
         assertThat(broken(fit)).containsExactly("chargingTemperature");
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(-5));
+        assertThat(finding(fit, "chargingTemperature").sentence())
+                .hasToString(
+                        "Around the bank it gets down to -5 °C; this battery may be charged from 0 °C, and no heater warms it.");
     }
 
     @Test
@@ -111,6 +120,8 @@ class BankFitTest {
         assertThat(fit.fits()).isTrue();
         assertThat(fit.heated()).isTrue();
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(5));
+        assertThat(finding(fit, "chargingTemperature").sentence())
+                .hasToString("Its heater keeps it at 5 °C or above; it may be charged from 0 °C.");
         // half way between 85 and 95 %: 351.5625 Ah / 0.9 · 1.1 = 429.6875 Ah
         assertThat(Objects.requireNonNull(fit.capacity()).requiredCapacity().ampereHours())
                 .isCloseTo(429.6875, within(1e-9));
@@ -292,5 +303,14 @@ class BankFitTest {
                                         .layout())
                         .parallel())
                 .isEqualTo(4);
+    }
+
+    @Test
+    void atTheSetPointNoHeaterRuns() {
+        BankFit fit = BankFit.of(NEED.withLowest(Temperature.celsius(5)), Batteries.HEATED_12V, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.heated()).isFalse();
+        assertThat(fit.limits()).extracting(Finding::rule).doesNotContain("heaterPower");
     }
 }

@@ -83,6 +83,8 @@ class BankNeedTest {
                                         "/runningPower",
                                         "/surgePower",
                                         "/cutOffVoltage",
-                                        "/cableResistance"));
+                                        "/cableResistance"))
+                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V but is 36 V")
+                .hasMessageContaining("cutOffVoltage 36 V must be below nominalVoltage 36 V");
     }
 }

@@ -141,4 +141,24 @@ class BatteryLifeTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("calendarLife must be from");
     }
+
+    @Test
+    void wornAndTooOldAtOnceCountsAsWorn() {
+        // 365 of 1460 cycles a year: four years, and four by the calendar
+        BankLayout bank = bank(VENTED.battery().withCalendarLife(TimeSpan.years(4)));
+
+        assertThat(life(bank, BankUse.daily(Ratio.of(0.4))).governing()).isEqualTo(BatteryLife.Governing.CYCLES);
+    }
+
+    @Test
+    void aPolicyOutOfRangeIsRefused() {
+        assertThatThrownBy(() -> POLICY.withLifePerTenKelvin(new RatioByFamily(Ratio.of(0.1), Ratio.of(1.1))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("lifePerTenKelvin/leadAcid must be at least 0.2 but is 0.1; "
+                        + "lifePerTenKelvin/lithium must be at most 1 but is 1.1");
+        assertThatThrownBy(() -> POLICY.withProjectLife(TimeSpan.years(61)))
+                .isInstanceOf(InvalidInput.class)
+                // 60 · 365 d and 61 · 365 d
+                .hasMessage("projectLife must be at most 21900 d but is 22265 d");
+    }
 }

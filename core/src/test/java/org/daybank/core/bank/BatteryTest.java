@@ -17,7 +17,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BatteryTest {
     @Test
     void whatTheSheetLeavesOutIsTypicalOfTheChemistry() {
-        Battery agm = Batteries.AGM_12V;
+        Battery agm = Batteries.AGM_12V
+                .withMaximumChargeCurrent(null)
+                .withMaximumDischargeCurrent(null)
+                .withPeakDischargeCurrent(null)
+                .withMostInSeries(null)
+                .withMostInParallel(null)
+                .withColdestCharge(null);
 
         // 200 Ah: charged with 0.25 C, 50 A; drawn in an hour, 200 A; twice that for seconds; 48 V / 12 V in series
         assertThat(agm.maximumChargeCurrent().amperes()).isCloseTo(50, within(1e-9));
@@ -32,7 +38,8 @@ class BatteryTest {
 
     @Test
     void lithiumIsNotChargedBelowFreezing() {
-        assertThat(Batteries.LITHIUM_12V.coldestCharge()).isEqualTo(Temperature.celsius(0));
+        assertThat(Batteries.LITHIUM_12V.withColdestCharge(null).coldestCharge())
+                .isEqualTo(Temperature.celsius(0));
     }
 
     @ParameterizedTest
@@ -80,6 +87,11 @@ class BatteryTest {
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withPeakDischargeCurrent(Current.amperes(90)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("peakDischargeCurrent 90 A must not be below maximumDischargeCurrent 100 A");
+        assertThat(Batteries.LITHIUM_12V
+                        .withPeakDischargeCurrent(Current.amperes(100))
+                        .peakDischargeCurrent()
+                        .amperes())
+                .isEqualTo(100);
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(6)))
                 .hasMessage("a lithium iron phosphate battery has 12, 24 or 48 V but this one has 6 V");
         assertThatThrownBy(() -> Batteries.AGM_12V.withNominalVoltage(Voltage.volts(8)))

@@ -137,4 +137,16 @@ class ChargeSettingsTest {
                 .hasMessage("chemistry is missing; nominalVoltage must be 12 V, 24 V or 48 V but is 36 V; "
                         + "hottest must not be below coldest 20 °C but is 10 °C");
     }
+
+    @Test
+    void aPolicyOutOfRangeIsRefused() {
+        ChargePolicy standard = ChargePolicy.standard();
+
+        assertThatThrownBy(() -> standard.withColdestCompensated(Temperature.celsius(-41)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("coldestCompensated must be at least -40 °C but is -41 °C");
+        assertThatThrownBy(() -> standard.withLeadAcidCompensation(VoltageCoefficient.millivoltsPerKelvin(-9)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("leadAcidCompensation must be at least -8 mV/K but is -9 mV/K");
+    }
 }

@@ -66,6 +66,8 @@ class CycleLifeTest {
                 .hasMessage(
                         "1200 cycles at a depth of 0.5 do not follow 1000 at 0.2: each depth stands once and a deeper one lasts no longer; "
                                 + "900 cycles at a depth of 0.5 do not follow 1200 at 0.5: each depth stands once and a deeper one lasts no longer");
+        // a deeper discharge may last as long
+        assertThat(CycleLife.parse("0.2: 1000; 0.5: 1000").at(Ratio.of(0.3))).isCloseTo(1000, within(1e-9));
         assertThatThrownBy(() -> CycleLife.parse("0.5")).isInstanceOf(IllegalArgumentException.class);
     }
 }

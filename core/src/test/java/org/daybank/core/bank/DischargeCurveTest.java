@@ -72,6 +72,10 @@ class DischargeCurveTest {
         assertThatThrownBy(() -> DischargeCurve.parse("1 h: 50 Ah; 2 h: 150 Ah"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("150 Ah over 2 h takes no smaller current than 50 Ah over 1 h");
+        // 50 A both times
+        assertThatThrownBy(() -> DischargeCurve.parse("1 h: 50 Ah; 2 h: 100 Ah"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("100 Ah over 2 h takes no smaller current than 50 Ah over 1 h");
         assertThatThrownBy(() -> DischargeCurve.parse("20 h: 200 Ah; 20 h: 220 Ah"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("220 Ah over 20 h takes no smaller current than 200 Ah over 20 h");
@@ -85,5 +89,14 @@ class DischargeCurveTest {
                 .hasMessageContaining("over must be above 0")
                 .hasMessageContaining("capacity must be above 0");
         assertThatThrownBy(() -> DischargeCurve.parse("20 h")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aSlowerDischargeMayYieldTheSame() {
+        // at 20 A, between the 36 A and the 9 A of the two points
+        assertThat(DischargeCurve.parse("5 h: 180 Ah; 20 h: 180 Ah")
+                        .at(Current.amperes(20), Ratio.of(1.25))
+                        .ampereHours())
+                .isCloseTo(180, within(1e-9));
     }
 }

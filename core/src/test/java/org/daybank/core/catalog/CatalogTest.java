@@ -154,4 +154,16 @@ class CatalogTest {
                 .findFirst()
                 .orElseThrow();
     }
+
+    @Test
+    void controllersAndInvertersAreCheckedLikeTheOthers() {
+        ChargeController controller = SAMPLE.controllers().get(0);
+        Inverter inverter = SAMPLE.inverters().get(0);
+        InvalidInput refused =
+                refused(List.of(), List.of(), List.of(controller, controller), List.of(inverter, inverter));
+
+        assertThat(refused.problems())
+                .extracting(Problem::path)
+                .containsExactly("/controllers/1/model", "/inverters/1/model");
+    }
 }

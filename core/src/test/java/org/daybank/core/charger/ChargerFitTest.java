@@ -170,6 +170,95 @@ class ChargerFitTest {
     }
 
     @Test
+    void aDearerStringThatKeepsEveryRuleGoesBeforeACheaperOneThatDoesNot() {
+        // three modules: in strings of one three of 13 A, two on each of two controllers of 26 A at 50 EUR, 400 EUR
+        // with
+        // the modules, where one alone may charge; in strings of two four modules on one controller, 450 EUR
+        ChargeController alone = TRACKING.withMaximumInputCurrent(Current.amperes(26))
+                .withMostInParallel(1)
+                .withPrice(Money.of("50", "EUR"));
+        ChargerFit fit = ChargerFit.of(NEED, offer(MODULE, 2.85, 3), alone, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().series()).isEqualTo(2);
+        assertThat(fit.priceWithArray()).isEqualTo(Money.of("450", "EUR"));
+        // where two may charge together the cheaper one is taken
+        ChargerFit together = ChargerFit.of(NEED, offer(MODULE, 2.85, 3), alone.withMostInParallel(2), POLICY);
+        assertThat(together.array().series()).isEqualTo(1);
+        assertThat(together.priceWithArray()).isEqualTo(Money.of("400", "EUR"));
+    }
+
+    @Test
+    void stringsThatJustReachAndJustStandAreTaken() {
+        // 28 V + 4 V = 32 V, all that one has in the heat
+        assertThat(ChargerFit.of(NEED, offer(MODULE, 56, 32, 0.95, 1), TRACKING, POLICY)
+                        .array()
+                        .series())
+                .isEqualTo(1);
+        // 2 · 56 V = 112 V, all that the modules are insulated for
+        ChargerFit two =
+                ChargerFit.of(NEED, offer(MODULE.withSystemVoltage(Voltage.volts(112)), 3.8, 9), TRACKING, POLICY);
+        assertThat(two.fits()).isTrue();
+        assertThat(two.array().series()).isEqualTo(2);
+        assertMargin(two, "systemVoltage", 0);
+    }
+
+    @Test
+    void clippingSharesTheStringsAmongMoreControllers() {
+        // 60 V · 0.98 leave strings of one, four of 13 A on 60 A; all four give 1368 W in full sun and the output
+        // 30 A · 25.6 V = 768 W, so that it is full over 561 W/m²; two give 684 W, and nothing is lost
+        ChargeController narrow = TRACKING.withMaximumInputVoltage(Voltage.volts(60))
+                .withMaximumInputCurrent(Current.amperes(60))
+                .withOutputCurrent(Current.amperes(30));
+        ChargerFit fit = ChargerFit.of(NEED, FOUR, narrow, POLICY);
+
+        assertThat(fit.fits()).isTrue();
+        assertThat(fit.array().stringsOnEach()).containsExactly(2, 2);
+        assertThat(fit.clipping()).isEqualTo(Ratio.ZERO);
+        // all on one where half of the year's energy may be lost
+        assertThat(ChargerFit.of(NEED, FOUR, narrow, POLICY.withClippingLimit(Ratio.of(0.5)))
+                        .array()
+                        .stringsOnEach())
+                .containsExactly(4);
+        // where nothing may be lost, an output that is never full still takes both strings of two
+        assertThat(ChargerFit.of(NEED, FOUR, TRACKING, POLICY.withClippingLimit(Ratio.ZERO))
+                        .array()
+                        .stringsOnEach())
+                .containsExactly(2);
+    }
+
+    @Test
+    void aLowestInputVoltageIsJudgedWhereThereIsOne() {
+        assertThat(ChargerFit.of(NEED, ONE, TRACKING, POLICY).limits())
+                .extracting(Finding::rule)
+                .doesNotContain("lowestInputVoltage");
+        assertThat(ChargerFit.of(NEED, ONE, TRACKING.withMinimumInputVoltage(Voltage.volts(20)), POLICY)
+                        .limits())
+                .extracting(Finding::rule)
+                .contains("lowestInputVoltage");
+        // a step-up controller lifts whatever comes in: it is its own rule there, even from 0 V
+        assertThat(ChargerFit.of(FORTY_EIGHT, offer(MODULE, 46.3, 32, 0.95, 1), UP, POLICY)
+                        .limits())
+                .extracting(Finding::rule)
+                .contains("lowestInputVoltage")
+                .doesNotContain("hottestMaximumPowerVoltage");
+    }
+
+    @Test
+    void whatIsNoNeedAndNoPolicyIsRefused() {
+        assertThatThrownBy(() -> ChargerNeedBuilder.builder()
+                        .nominalVoltage(Voltage.volts(60))
+                        .dcLoadCurrent(Current.amperes(-1))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("nominalVoltage must be from 12 V to 48 V but is 60 V; chemistry is missing; "
+                        + "dcLoadCurrent must be at least 0 A but is -1 A");
+        assertThatThrownBy(() -> POLICY.withShortCircuitFactor(Ratio.of(0.9)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("shortCircuitFactor must be at least 1 but is 0.9");
+    }
+
+    @Test
     void trackingInputCurrent() {
         // 13 A of 12 A
         assertBroken(
@@ -261,7 +350,14 @@ class ChargerFitTest {
         ChargerFit fit = broken(curious, ONE, TRACKING);
 
         assertBroken(fit, "function");
-        assertThat(fit.rejection().broken().get(0).sentence().toString()).startsWith("Asked for: network monitoring;");
+        assertThat(fit.rejection().broken().get(0).sentence())
+                .hasToString("Asked for: network monitoring; this controller has: display.");
+        assertThat(broken(curious, ONE, TRACKING.withFunctions(List.of()))
+                        .rejection()
+                        .broken()
+                        .get(0)
+                        .sentence())
+                .hasToString("Asked for: display; this controller has: nothing besides charging.");
     }
 
     @Test
@@ -444,6 +540,10 @@ class ChargerFitTest {
         // (3 − 1) · 13 A = 26 A, over the 20 A of the modules; (2 − 1) · 13 A is under
         assertThat(layout.stringFuses()).isTrue();
         assertThat(ArrayLayout.shared(MODULE, 2, 6, 3).stringFuses()).isFalse();
+        // 1.25 · 10.4 A = 13 A is what modules with fuses of 13 A stand
+        assertThat(ArrayLayout.shared(MODULE.withSeriesFuse(Current.amperes(13)), 2, 6, 3)
+                        .stringFuses())
+                .isFalse();
     }
 
     private static ChargerFit broken(ChargerNeed need, ArrayOffer offer, ChargeController controller) {

@@ -12,7 +12,9 @@ import java.util.List;
 import java.util.Objects;
 import org.assertj.core.util.DoubleComparator;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Severity;
@@ -73,5 +75,32 @@ class ChargerSelectionTest {
                 ChargerSelection.of(twelveVolts(), ONE, List.of(tooSmall, DIRECT, tooWeak), ChargerPolicy.standard());
 
         assertThat(selection.rejected()).extracting(Rejection::product).containsExactly("Z", "B");
+    }
+
+    @Test
+    void oneControllerWithTwoModulesOfOnePriceIsOrderedByTheModule() {
+        ArrayOffer other = offer(TWELVE.withModel("L160"), 24, 20, 0.9, 1);
+        List<ChargerFit> fits = List.of(
+                ChargerFit.of(twelveVolts(), ONE, DIRECT, ChargerPolicy.standard()),
+                ChargerFit.of(twelveVolts(), other, DIRECT, ChargerPolicy.standard()));
+
+        assertThat(ChargerSelection.of(fits).ranked())
+                .extracting(fit -> fit.array().product())
+                .containsExactly("L160", "M160");
+    }
+
+    @Test
+    void whereNoneBringsAnythingNothingIsHeldAgainstTheBest() {
+        ArrayOffer dark = new ArrayOffer(
+                ONE.extremes(), ONE.exactTracking(), 1, ONE.whenNew(), ONE.sunshine(), Energy.ZERO, Energy.ZERO);
+        ChargeController thrifty = DIRECT.withSelfConsumption(Power.ZERO);
+
+        // a controller that takes nothing brings 0 kWh, and one that takes 1 W around the clock less
+        for (ChargeController controller : List.of(thrifty, DIRECT)) {
+            assertThat(ChargerSelection.of(twelveVolts(), dark, List.of(controller), ChargerPolicy.standard())
+                            .ranked())
+                    .singleElement()
+                    .satisfies(fit -> assertThat(fit.energyAgainstBest()).isNull());
+        }
     }
 }

@@ -223,7 +223,11 @@ class GeneratorSizeTest {
         assertThat(compared.engineYearly()).isEqualTo(Money.of("127.71", "EUR"));
         assertThat(compared.cheaper()).isEqualTo(WinterSource.ENGINE);
         assertThat(compared.saving()).isEqualTo(Money.of("196.05", "EUR"));
-        assertThat(compared.working().steps()).hasSize(3);
+        assertThat(compared.working().steps())
+                .extracting(Step::name, Step::substituted, Step::result)
+                .contains(
+                        tuple("modules instead", "85 kWh / 8.5 kWh", "10"),
+                        tuple("yearly cost of the engine", "98.91 EUR + 28.80 EUR", "127.71 EUR"));
     }
 
     @Test
@@ -247,5 +251,61 @@ class GeneratorSizeTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("EUR")
                 .hasMessageContaining("100.00 USD");
+    }
+
+    @Test
+    void theEngineIsTakenWhereBothCostTheSame() {
+        // without interest 10 · 127.71 EUR / 10 years
+        EngineOrModules compared = EngineOrModules.of(
+                GeneratorSize.of(Needs.uphill(), POLICY),
+                new MoreModules(Money.of("127.71", "EUR"), Energy.kilowattHours(8.5), TimeSpan.years(10), Ratio.ZERO));
+
+        assertThat(compared.modulesYearly()).isEqualTo(compared.engineYearly());
+        assertThat(compared.cheaper()).isEqualTo(WinterSource.ENGINE);
+        assertThat(compared.saving()).isEqualTo(Money.of("0", "EUR"));
+    }
+
+    @Test
+    void upToAMillionModulesAreCounted() {
+        // 1000 MWh in January, with modules of 1 kWh; of 1 kWh less a thousandth more than a million
+        GeneratorSize size = GeneratorSize.of(
+                Needs.lossless(2000)
+                        .withMonthlyShortfall(Needs.kilowattHours(1_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)),
+                POLICY);
+        MoreModules million = new MoreModules(Money.of("1", "EUR"), Energy.kilowattHours(1), null, null);
+
+        assertThat(EngineOrModules.of(size, million).modules()).isEqualTo(1_000_000);
+        assertThatThrownBy(() -> EngineOrModules.of(size, million.withModuleYield(Energy.wattHours(999))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "moduleYield 999 Wh is too little for a shortfall of 1000 MWh: more than a million modules");
+    }
+
+    @Test
+    void aSizeThatJustDoesIsTaken() {
+        // 128 A · 50 V = 6400 W at 80 %: 8 kW
+        assertThat(GeneratorSize.of(Needs.lossless(128), POLICY).rating()).isEqualTo(Power.kilowatts(8));
+    }
+
+    @Test
+    void pricesMayBeNothingButNotLess() {
+        Money nothing = Money.of("0", "EUR");
+        GeneratorPolicy gift =
+                POLICY.with(policy -> policy.fuelPricePerLitre(nothing).pricePerKilowatt(nothing));
+        assertThat(GeneratorSize.of(Needs.uphill(), gift).yearlyFuelCost()).isEqualTo(nothing);
+        assertThat(new MoreModules(nothing, Energy.kilowattHours(1), null, null).pricePerModule())
+                .isEqualTo(nothing);
+        assertThatThrownBy(() -> new MoreModules(Money.of("-1", "EUR"), Energy.ZERO, null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("pricePerModule must not be negative; moduleYield must be at least 1 Wh but is 0 Wh");
+        assertThatThrownBy(() -> new MoreModules(null, Energy.kilowattHours(1), null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("pricePerModule is missing");
+        assertThatThrownBy(() -> new MoreModules(nothing, Energy.kilowattHours(1), null, Ratio.of(0.6)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("interest must be at most 0.5 but is 0.6");
+        assertThatThrownBy(() -> Needs.uphill().withChargerEfficiency(Ratio.of(0.4)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("chargerEfficiency must be at least 0.5 but is 0.4");
     }
 }

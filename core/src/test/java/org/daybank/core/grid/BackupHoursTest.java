@@ -96,5 +96,8 @@ class BackupHoursTest {
         assertThatThrownBy(() -> bank(0))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("usable must be above 0");
+        assertThatThrownBy(() -> new BackupNeed(Energy.wattHours(1), Ratio.of(1.1), null, null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("startsWith must be at most 1 but is 1.1");
     }
 }

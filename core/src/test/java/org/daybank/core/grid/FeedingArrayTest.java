@@ -130,6 +130,9 @@ class FeedingArrayTest {
                         refused -> assertThat(refused.problems())
                                 .extracting(Problem::path)
                                 .containsExactly("/modules", "/inverterPower"));
+        assertThatThrownBy(() -> new FeedingArray(MODULE, 1, Power.kilowatts(1), Ratio.of(0.4)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("inverterEfficiency must be at least 0.5 but is 0.4");
         assertThatThrownBy(() -> TEN.beside(LOADS, SUN, List.of(), PROPORTIONAL))
                 .isInstanceOf(InvalidInput.class);
     }

@@ -11,6 +11,8 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
@@ -165,11 +167,82 @@ class GridBillTest {
                         InvalidInput.class,
                         refused -> assertThat(refused.problems())
                                 .extracting(Problem::path)
-                                .containsExactly(
-                                        "/monthlyCharge", "/unavoidablePrice", "/exportLimit", "/exportPrice"));
+                                .containsExactly("/monthlyCharge", "/unavoidablePrice", "/exportLimit", "/exportPrice"))
+                .hasMessageContaining(
+                        "unavoidablePrice 31.00 EUR / 100 kWh must not be above importPrice 0.30 EUR / 1 kWh, of which it is a part");
+        EnergyPrice dollars = new EnergyPrice(Money.of("0.05", "USD"), null);
+        assertThatThrownBy(() -> TariffBuilder.builder()
+                        .importPrice(IMPORT)
+                        .unavoidablePrice(dollars)
+                        .monthlyCharge(Money.of("5", "USD"))
+                        .expiredCreditPrice(dollars)
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("unavoidablePrice must be in the currency of importPrice, EUR, but is in USD; "
+                        + "monthlyCharge must be in the currency of importPrice, EUR, but is in USD; "
+                        + "expiredCreditPrice must be in the currency of importPrice, EUR, but is in USD");
+        assertThatThrownBy(() -> TariffBuilder.builder().build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("importPrice is missing");
+        assertThatThrownBy(() -> new EnergyPrice(euros("1"), Energy.ZERO))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("per must be at least 1 Wh but is 0 Wh");
         assertThatThrownBy(() -> price("-0.01")).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> GridBill.of(YEAR, NET_METERING, Money.of("1", "USD")))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("EUR");
+    }
+
+    @Test
+    void theWorkingShowsWhatIsCreditedInAMeanYear() {
+        assertThat(NET_METERING.netMetering()).isTrue();
+        // credited 100 + 100 + 250 + 100 + 100 + 100 kWh; two such years, one after the other, are the same in the mean
+        List<FlowMonth> months = new ArrayList<>(YEAR.months());
+        YEAR.months().forEach(month -> months.add(new FlowMonth(1, month.month(), month.flows())));
+        GridFlows two = new GridFlows(2, YEAR.yearly(), YEAR.selfUseShare(), YEAR.loadCovered(), months);
+        for (GridFlows flows : List.of(YEAR, two)) {
+            assertThat(GridBill.of(flows, NET_METERING).working().steps())
+                    .extracting(Step::name, Step::substituted, Step::result)
+                    .contains(tuple(
+                            "bill with the array",
+                            "12 · 5.00 EUR + (1.4 MWh − 750 kWh) · 0.30 EUR / 1 kWh + 750 kWh · 0.10 EUR / 1 kWh − 0 Wh · 0",
+                            "330.00 EUR"));
+            // month by month 100 kWh in five months; 100 kWh and 150 kWh expire
+            assertThat(GridBill.of(
+                                    flows,
+                                    NET_METERING.with(tariff -> tariff.creditPeriod(CreditPeriod.MONTH)
+                                            .expiredCreditPrice(price("0.04"))))
+                            .working()
+                            .steps())
+                    .extracting(Step::substituted)
+                    .contains(
+                            "12 · 5.00 EUR + (1.4 MWh − 500 kWh) · 0.30 EUR / 1 kWh + 500 kWh · 0.10 EUR / 1 kWh − 250 kWh · 0.04 EUR / 1 kWh");
+        }
+        Tariff sold = NET_METERING.withExportPrice(price("0.08"));
+        assertThat(sold.netMetering()).isFalse();
+        assertThat(GridBill.of(YEAR, sold).working().steps())
+                .extracting(Step::substituted)
+                .contains("12 · 5.00 EUR + 1.4 MWh · 0.30 EUR / 1 kWh − 750 kWh · 0.08 EUR / 1 kWh");
+    }
+
+    @Test
+    void whatSavesNothingNeverPaysBackAndWhatCostsNothingAtOnce() {
+        EnergyFlows bought = new EnergyFlows(
+                Energy.kilowattHours(100),
+                Energy.ZERO,
+                Energy.ZERO,
+                Energy.kilowattHours(100),
+                Energy.ZERO,
+                Energy.ZERO);
+        GridFlows none =
+                new GridFlows(1, bought, Ratio.ZERO, Ratio.ZERO, List.of(new FlowMonth(0, Month.JANUARY, bought)));
+
+        assertThat(GridBill.of(none, NET_METERING, euros("3300")).yearlySaving())
+                .isEqualTo(euros("0"));
+        assertThat(GridBill.of(none, NET_METERING, euros("3300")).payBack()).isNull();
+        assertThat(GridBill.of(YEAR, NET_METERING, euros("0")).payBack()).isEqualTo(TimeSpan.ZERO);
+        assertThatThrownBy(() -> GridBill.of(YEAR, NET_METERING, euros("-1")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("price must not be negative");
     }
 }

@@ -94,7 +94,10 @@ class GridFlowsTest {
                                 .containsExactly(
                                         tuple("/array", "inconsistent"),
                                         tuple("/array", "outOfRange"),
-                                        tuple("/load", "inconsistent")));
+                                        tuple("/load", "inconsistent")))
+                .hasMessage("array must have the year's 8784 hours but has 8760; "
+                        + "array must nowhere be below zero but is -1.0 W somewhere; "
+                        + "load must have the year's 8784 hours but has 8760");
         assertThatThrownBy(() -> GridFlows.of(List.of(), null, null)).isInstanceOf(InvalidInput.class);
     }
 }

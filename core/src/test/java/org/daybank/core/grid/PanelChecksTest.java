@@ -1,11 +1,13 @@
 package org.daybank.core.grid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.Finding;
+import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
 
@@ -76,5 +78,19 @@ class PanelChecksTest {
     @Test
     void loadsOverItsPowerLeaveNoSurplus() {
         assertThat(CouplingCheck.of(coupling(2, 3000)).surplus()).isEqualTo(Power.ZERO);
+    }
+
+    @Test
+    void refusesWhatIsNoPanel() {
+        assertThatThrownBy(() -> new Busbar(null, Current.ZERO, Current.amperes(10)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("rating is missing; main must be above 0 A but is 0 A");
+        assertThatThrownBy(() -> new Coupling(null, Power.ZERO, Power.watts(-1), null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("gridInverterPower is missing; multimodePower must be above 0 W but is 0 W; "
+                        + "bankAccepts must be at least 0 W but is -1 W");
+        assertThatThrownBy(() -> coupling(5, -1))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("leastLoad must be at least 0 W but is -1 W");
     }
 }

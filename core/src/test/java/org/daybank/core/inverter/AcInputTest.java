@@ -71,6 +71,10 @@ class AcInputTest {
         AcSource small = SOURCE.withMaximumChargeCurrent(Current.amperes(32));
         assertBroken(small, STACKABLE.withLeastChargeCurrent(null), "bankChargeCurrent");
         assertThat(fit(NEED.withAcSource(small), STACKABLE).chargingCurrent()).isEqualTo(Current.amperes(32));
+        // a bank that takes whatever comes is charged with all that the charger gives, and no rule speaks of it
+        InverterFit all = fit(NEED.withAcSource(SOURCE.withMaximumChargeCurrent(null)), STACKABLE);
+        assertThat(all.chargingCurrent()).isEqualTo(Current.amperes(35));
+        assertThat(InverterSheets.finding(all.limits(), "bankChargeCurrent")).isNull();
     }
 
     @Test
@@ -111,11 +115,19 @@ class AcInputTest {
     void wishesThatContradictThemselves() {
         assertThatThrownBy(() -> SOURCE.withCurrent(null).withCoversPeaks(true))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("current");
+                .hasMessage(
+                        "current must be given where coversPeaks is true: it says how much of the peaks the source carries");
+        assertThat(AcSourceBuilder.builder().build().coversPeaks()).isFalse();
         assertThatThrownBy(() -> SOURCE.withChargingCurrent(Current.amperes(50)))
-                .hasMessageContaining("maximumChargeCurrent");
+                .hasMessage("chargingCurrent must be at most maximumChargeCurrent 40 A but is 50 A");
+        assertThat(SOURCE.withChargingCurrent(Current.amperes(40)).chargingCurrent())
+                .isEqualTo(Current.amperes(40));
         assertThatThrownBy(() -> STACKABLE.withLeastChargeCurrent(Current.amperes(36)))
-                .hasMessageContaining("leastChargeCurrent");
+                .hasMessage("leastChargeCurrent must be at most chargeCurrent, which is 35 A, but is 36 A");
+        assertThat(STACKABLE.withLeastChargeCurrent(Current.amperes(35)).leastChargeCurrent())
+                .isEqualTo(Current.amperes(35));
+        assertThatThrownBy(() -> STACKABLE.withChargeCurrent(null))
+                .hasMessage("leastChargeCurrent must be at most chargeCurrent, which is absent, but is 5 A");
     }
 
     private static InverterFit fit(InverterNeed need, Inverter inverter) {

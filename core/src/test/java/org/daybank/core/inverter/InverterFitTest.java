@@ -1,6 +1,7 @@
 package org.daybank.core.inverter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -19,6 +20,7 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
+import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Each rule broken once, with nothing else broken. */
@@ -166,6 +168,12 @@ class InverterFitTest {
                 .isTrue();
         assertBroken(
                 NEED.withService(new Service(Voltage.volts(250), fifty, Phases.SINGLE)), INVERTER, "outputVoltage");
+        // 272 V on 256 V is just 1/16 more
+        InverterNeed sixteenths = NEED.withService(new Service(Voltage.volts(256), fifty, Phases.SINGLE));
+        InverterPolicy tolerant = POLICY.withVoltageTolerance(Ratio.of(0.0625));
+        assertThat(InverterFit.of(sixteenths, INVERTER.withOutputVoltage(Voltage.volts(272)), tolerant)
+                        .fits())
+                .isTrue();
         assertBroken(
                 NEED.withService(new Service(Voltage.volts(230), Frequency.hertz(60), Phases.SINGLE)),
                 INVERTER,
@@ -178,7 +186,11 @@ class InverterFitTest {
         assertThat(InverterFit.of(NEED.withFunctions(List.of(InverterFunction.REMOTE_PANEL)), INVERTER, POLICY)
                         .fits())
                 .isTrue();
-        assertBroken(NEED.withFunctions(List.of(InverterFunction.CHARGER)), INVERTER, "function");
+        InverterNeed charging = NEED.withFunctions(List.of(InverterFunction.CHARGER));
+        assertThat(sentence(assertBroken(charging, INVERTER, "function"), "function"))
+                .isEqualTo("Asked for: charger; this inverter has: remote panel.");
+        assertThat(sentence(assertBroken(charging, INVERTER.withFunctions(List.of()), "function"), "function"))
+                .isEqualTo("Asked for: charger; this inverter has: nothing besides AC.");
     }
 
     @Test
@@ -202,6 +214,10 @@ class InverterFitTest {
         assertThat(InverterFit.of(need.withPeak(peak(4000, 4000, 4000)), three, POLICY)
                         .count())
                 .isEqualTo(3);
+        // 3.2 kW · 1.25 are just what two give
+        assertThat(InverterFit.of(need.withPeak(peak(3200, 3200, 3200)), three, POLICY)
+                        .count())
+                .isEqualTo(2);
         // by volt-amperes: 4.1 kVA · 1.25 / 2.5 kVA = 2.05: three
         assertThat(InverterFit.of(need.withPeak(peak(1000, 4100, 4100)), three, POLICY)
                         .count())
@@ -212,6 +228,92 @@ class InverterFitTest {
                 three,
                 "surge",
                 -1000 / 15000.0);
+    }
+
+    @Test
+    void whatTheSheetLeavesOutAndWhatItMayNotSay() {
+        // one volt-ampere for each watt
+        assertThat(INVERTER.withApparentPower(null).apparentPower()).isEqualTo(ApparentPower.voltAmperes(2000));
+        assertThatThrownBy(() -> InverterBuilder.builder().build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/model missing",
+                                        "/nominalVoltage missing",
+                                        "/lowestInput missing",
+                                        "/highestInput missing",
+                                        "/waveform missing",
+                                        "/power missing",
+                                        "/surge missing",
+                                        "/outputVoltage missing",
+                                        "/frequencies missing",
+                                        "/idle missing",
+                                        "/peakEfficiency missing",
+                                        "/fullLoadEfficiency missing",
+                                        "/price missing"));
+        // what is missing is not compared with what is there
+        assertThatThrownBy(() -> INVERTER.withLowestInput(null)).hasMessage("lowestInput is missing");
+        assertThatThrownBy(() -> INVERTER.withHighestInput(null)).hasMessage("highestInput is missing");
+        assertThatThrownBy(() -> INVERTER.withNominalVoltage(null)).hasMessage("nominalVoltage is missing");
+        assertThatThrownBy(() -> INVERTER.withPeakEfficiency(null)).hasMessage("peakEfficiency is missing");
+        assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(null)).hasMessage("fullLoadEfficiency is missing");
+        assertThatThrownBy(() -> INVERTER.withHighestInput(Voltage.volts(21)))
+                .hasMessage("highestInput must be above lowestInput 21 V but is 21 V");
+        assertThatThrownBy(() -> INVERTER.withLowestInput(Voltage.volts(24)))
+                .hasMessage("lowestInput must be below nominalVoltage 24 V but is 24 V");
+        assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(Ratio.of(0.95)))
+                .hasMessage("fullLoadEfficiency 0.95 must not be above peakEfficiency 0.94");
+        // as efficient at full load as at its peak
+        assertThat(INVERTER.withFullLoadEfficiency(Ratio.of(0.94)).fullLoadEfficiency())
+                .isEqualTo(Ratio.of(0.94));
+        // k₀ = 0.2; k₀ + k₁ + k₂ = 1/0.9 − 1 = 0.1111 and k₁ + 2 · √(k₀ · k₂) = 1/0.94 − 1 = 0.0638 make
+        // √k₂ = √0.2 + √(0.1111 − 0.0638) = 0.6646, k₂ = 0.442 and k₁ = −0.53, under the least that is taken, −0.5
+        assertThatThrownBy(() -> INVERTER.withIdle(Power.watts(400)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("idle 400 W is too much for a peak efficiency of 0.94");
+        assertThatThrownBy(() -> POLICY.withMargin(Ratio.of(2.1)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("margin must be at most 2 but is 2.1");
+        assertThatThrownBy(() -> new Service(Voltage.volts(80), Frequency.hertz(70), null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "voltage must be from 90 V to 400 V but is 80 V; frequency must be from 45 Hz to 65 Hz but is 70 Hz");
+    }
+
+    @Test
+    void surgesAreReadAsTheyAreWritten() {
+        SurgeRating rating = SurgeRating.parse("60 s: 3000 VA; 5 s: 5000 VA");
+
+        assertThat(rating.points())
+                .extracting(SurgeRating.Point::duration)
+                .containsExactly(TimeSpan.seconds(5), TimeSpan.seconds(60));
+        assertThat(SurgeRating.parse(rating.toString())).isEqualTo(rating);
+        assertThatThrownBy(() -> SurgeRating.parse("5 s")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new SurgeRating(List.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("points must not be empty");
+        assertThatThrownBy(() -> new SurgeRating.Point(null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("duration is missing; power is missing");
+    }
+
+    @Test
+    void ofOnePriceByModel() {
+        InverterSelection selection =
+                InverterSelection.of(NEED, List.of(INVERTER.withModel("Z"), INVERTER, INVERTER.withModel("A")), POLICY);
+
+        assertThat(selection.ranked()).extracting(InverterFit::product).containsExactly("A", "W2000", "Z");
+    }
+
+    private static String sentence(InverterFit fit, String rule) {
+        return fit.limits().stream()
+                .filter(limit -> limit.rule().equals(rule))
+                .findFirst()
+                .orElseThrow()
+                .sentence()
+                .toString();
     }
 
     private static InverterFit assertBroken(InverterNeed need, Inverter inverter, String rule) {

@@ -1,6 +1,7 @@
 package org.daybank.core.inverter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.daybank.core.inverter.GridSheets.MICRO;
 import static org.daybank.core.inverter.GridSheets.SINGLE_PHASE;
@@ -11,11 +12,15 @@ import static org.daybank.core.inverter.InverterSheets.broken;
 import static org.daybank.core.inverter.InverterSheets.margin;
 import static org.daybank.core.inverter.InverterSheets.service;
 
+import java.util.List;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Each rule broken once, with nothing else broken; branch circuits by hand. */
@@ -67,6 +72,7 @@ class MicroinverterFitTest {
         // the eleven on the first line are six and five
         assertThat(more.branchCurrent().amperes()).isCloseTo(15, within(1e-12));
         // 30 are balanced
+        assertThat(fit(THREE_PHASE, array(30), MICRO).unitsOnLine()).isEqualTo(10);
         assertThat(margin(fit(THREE_PHASE, array(30), MICRO).limits(), "phaseImbalance"))
                 .isEqualTo(1);
     }
@@ -111,9 +117,39 @@ class MicroinverterFitTest {
         assertBroken(MICRO.withMaximumShortCircuitCurrent(Current.amperes(12.9)), "shortCircuitCurrent");
         assertBroken(MICRO.withPower(Power.watts(401)), "dcAcRatio");
         assertBroken(MICRO.withPhases(Phases.SPLIT), "phases");
+        // 345.6 W in full sun are a little over its 345 W
+        MicroinverterFit clipping =
+                MicroinverterFit.of(SINGLE_PHASE, array(20), MICRO, POLICY.withClippingLimit(Ratio.ZERO));
+        assertThat(broken(clipping.limits())).containsExactly("clipping");
+        assertThat(clipping.fits()).isFalse();
+        assertThat(fit(SINGLE_PHASE, array(20), MICRO).fits()).isTrue();
         assertThat(broken(fit(SINGLE_PHASE.withService(service(120, Phases.SINGLE)), array(5), MICRO)
                         .limits()))
                 .containsExactly("outputVoltage");
+    }
+
+    @Test
+    void whatTheSheetLeavesOutAndWhatItMayNotSay() {
+        // 12 A · 1.25
+        Microinverter plain = MICRO.withFrequencies(null).withMaximumShortCircuitCurrent(null);
+        assertThat(plain.frequencies()).containsExactly(Frequency.hertz(50), Frequency.hertz(60));
+        assertThat(plain.maximumShortCircuitCurrent()).isEqualTo(Current.amperes(15));
+        assertThat(MICRO.withFrequencies(List.of(Frequency.hertz(60))).frequencies())
+                .containsExactly(Frequency.hertz(60));
+        assertThatThrownBy(() -> MicroinverterBuilder.builder().build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .extracting(problem -> problem.path() + " " + problem.code())
+                                .containsExactly(
+                                        "/maximumModulePower missing",
+                                        "/maximumInputCurrent missing",
+                                        "/maximumInputVoltage missing",
+                                        "/trackingLowest missing",
+                                        "/trackingHighest missing",
+                                        "/model missing",
+                                        "/power missing",
+                                        "/price missing"));
     }
 
     private static MicroinverterFit fit(GridService grid, GridArray array, Microinverter inverter) {

@@ -11,6 +11,7 @@ import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
@@ -116,6 +117,30 @@ class QuarryLaneTest {
         GridInverterSelection micro =
                 GridInverterSelection.of(GRID, ARRAY, List.of(), SAMPLE.microinverters(), GridPolicy.standard());
         assertThat(micro.cautions()).extracting(Caution::code).containsExactly("backfeed", "preliminarySizes");
+        // one module of 60 V for one input may be touched, one of 61 V not
+        for (int volts : List.of(60, 61)) {
+            ModuleExtremes extremes = new ModuleExtremes(
+                    MODULE,
+                    Temperature.celsius(-22),
+                    Temperature.celsius(70),
+                    Voltage.volts(volts),
+                    Voltage.volts(26.6));
+            StringInverter small = GridSheets.STRING
+                    .withPower(Power.watts(360))
+                    .withTrackingLowest(Voltage.volts(20))
+                    .withTrackingHighest(Voltage.volts(50))
+                    .withMaximumInputVoltage(Voltage.volts(70));
+            GridInverterSelection one = GridInverterSelection.of(
+                    GRID,
+                    new GridArray(extremes, 1, Ratio.of(0.9), GridSheets.SUNSHINE),
+                    List.of(small),
+                    List.of(),
+                    GridPolicy.standard());
+            assertThat(one.stringInverters().ranked()).hasSize(1);
+            assertThat(one.cautions().stream()
+                            .anyMatch(caution -> caution.code().equals("arrayVoltage")))
+                    .isEqualTo(volts > 60);
+        }
         GridInverterSelection none = GridInverterSelection.of(GRID, ARRAY, List.of(), List.of(), GridPolicy.standard());
         assertThat(none.cautions()).isEmpty();
     }

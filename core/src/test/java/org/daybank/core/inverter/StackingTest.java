@@ -11,7 +11,9 @@ import static org.daybank.core.inverter.InverterSheets.peak;
 import static org.daybank.core.inverter.InverterSheets.service;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
@@ -87,8 +89,31 @@ class StackingTest {
         assertThat(balanced.unitsOnLine()).isEqualTo(2);
         assertThat(onOneLine.linePeak().running().watts()).isCloseTo(4400, within(1e-9));
         assertThat(onOneLine.unitsOnLine()).isEqualTo(3);
-        assertThat(onOneLine.limits())
-                .anyMatch(limit -> limit.sentence().toString().contains("fullest of 3 lines"));
+        assertThat(sentence(onOneLine, "continuousPower"))
+                .isEqualTo("The loads on the fullest of 3 lines, with the largest load on it and the rest balanced, "
+                        + "ask 5.5 kW with a margin of 25 %; 3 × this inverter gives 6 kW in the hottest air.");
+        assertThat(sentence(balanced, "surge"))
+                .startsWith(
+                        "The start on the fullest of 3 lines, with everything that starts on it and the rest balanced, asks");
+        // on one line there is none to choose from
+        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("The loads ask 1.5 kW with");
+        // 10 A · 230 V come from a source that helps with the peaks
+        AcSource source = AcSourceBuilder.builder()
+                .current(Current.amperes(10))
+                .coversPeaks(true)
+                .build();
+        InverterFit helped = fit(NEED.withPeak(peak(3000, 3000, 3000, 3000)).withAcSource(source), STACKABLE);
+        assertThat(sentence(helped, "continuousPower"))
+                .startsWith("The loads beyond 2.3 kW from the AC source ask 1.45 kW");
+        assertThat(sentence(helped, "surge")).startsWith("The start beyond 2.3 kW from the AC source asks 700 VA");
+        InverterFit helpedOnThree =
+                fit(need.withLargestLoad(peak(3600, 3600, 3600, 3600)).withAcSource(source), STACKABLE);
+        assertThat(sentence(helpedOnThree, "continuousPower"))
+                .startsWith(
+                        "The loads on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
+        assertThat(sentence(helpedOnThree, "surge"))
+                .startsWith(
+                        "The start on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
     }
 
     @Test
@@ -120,7 +145,25 @@ class StackingTest {
         assertThat(broken(fit(NEED.withService(THREE), series).limits())).containsExactly("phases");
         // three lines take three units, two may be joined
         Inverter two = STACKABLE.withMostUnits(2);
-        assertThat(broken(fit(NEED.withService(THREE), two).limits())).containsExactly("phases");
+        InverterFit tooFew = fit(NEED.withService(THREE), two);
+        assertThat(broken(tooFew.limits())).containsExactly("phases");
+        assertThat(sentence(tooFew, "phases"))
+                .isEqualTo(
+                        "The service is three phase; one unit gives single phase, and several stacked do not give the service.");
+        // three are just enough
+        InverterFit three = fit(NEED.withService(THREE), STACKABLE.withMostUnits(3));
+        assertThat(broken(three.limits())).isEmpty();
+        assertThat(sentence(three, "phases"))
+                .isEqualTo(
+                        "The service is three phase; one unit gives single phase, and stacked on its lines up to 3 give the service.");
+        assertThat(sentence(fit(NEED, STACKABLE), "phases"))
+                .isEqualTo("The service is single phase; one unit gives single phase.");
+    }
+
+    private static String sentence(InverterFit fit, String rule) {
+        return Objects.requireNonNull(InverterSheets.finding(fit.limits(), rule))
+                .sentence()
+                .toString();
     }
 
     @Test

@@ -44,6 +44,7 @@ class StringInverterFitTest {
         StringInverterFit fit = fit(THREE_PHASE, THIRTY, STRING);
 
         assertThat(broken(fit.limits())).isEmpty();
+        assertThat(fit.fits()).isTrue();
         assertThat(fit.count()).isEqualTo(1);
         assertThat(fit.dcAcRatio().fraction()).isCloseTo(1.2, within(1e-12));
         assertThat(fit.price()).isEqualTo(Money.of("1500", "EUR"));
@@ -119,6 +120,11 @@ class StringInverterFitTest {
         assertThat(fit(THREE_PHASE, array(61), STRING).units())
                 .extracting(UnitStrings::units, UnitStrings::modules)
                 .containsExactly(tuple(1, 31), tuple(1, 30));
+        // 240 kW / 10 kW / 1.2 = 20, with 30 modules on each
+        StringInverterFit twenty = fit(THREE_PHASE, array(600), STRING);
+        assertThat(twenty.count()).isEqualTo(20);
+        assertThat(twenty.fits()).isTrue();
+        assertThat(twenty.dcAcRatio().fraction()).isCloseTo(1.2, within(1e-12));
         // 20 kW: one unit would be at 2.0, two are at 1.0
         assertThat(fit(THREE_PHASE, array(50), STRING).count()).isEqualTo(2);
     }
@@ -200,6 +206,10 @@ class StringInverterFitTest {
                 .withMaximumInputCurrent(Current.amperes(40));
         assertThat(fit(THREE_PHASE, array(33), three).stringFuses()).isTrue();
         assertThat(fit(THREE_PHASE, array(32), three).stringFuses()).isFalse();
+        // nor where the modules stand just the 13 A
+        GridArray thirteen = new GridArray(
+                GridSheets.extremes(MODULE.withSeriesFuse(Current.amperes(13))), 32, Ratio.of(0.9), SUNSHINE);
+        assertThat(fit(THREE_PHASE, thirteen, three).stringFuses()).isFalse();
     }
 
     @Test
@@ -208,6 +218,14 @@ class StringInverterFitTest {
         assertThat(broken(fit(THREE_PHASE.withService(service(277, Phases.THREE)), THIRTY, STRING)
                         .limits()))
                 .containsExactly("outputVoltage");
+        // 272 V on 256 V is just 1/16 more
+        assertThat(broken(StringInverterFit.of(
+                                THREE_PHASE.withService(service(256, Phases.THREE)),
+                                THIRTY,
+                                STRING.withOutputVoltage(Voltage.volts(272)),
+                                POLICY.withVoltageTolerance(Ratio.of(0.0625)))
+                        .limits()))
+                .isEmpty();
         assertThat(broken(fit(THREE_PHASE, THIRTY, STRING.withFrequencies(List.of(Frequency.hertz(60))))
                         .limits()))
                 .containsExactly("frequency");
@@ -220,6 +238,11 @@ class StringInverterFitTest {
         StringInverterFit two = fit(THREE_PHASE, THIRTY, five);
         assertThat(broken(two.limits())).containsExactly("phaseImbalance");
         assertThat(margin(two.limits(), "phaseImbalance")).isCloseTo(-400 / 4600.0, within(1e-12));
+        // three of them at 0.8 are farther from the aim but balanced: taken where 0.8 is accepted
+        StringInverterFit balanced =
+                StringInverterFit.of(THREE_PHASE, THIRTY, five, POLICY.withLeastDcAcRatio(Ratio.of(0.8)));
+        assertThat(balanced.fits()).isTrue();
+        assertThat(balanced.count()).isEqualTo(3);
         // three units of 4 kW at 1.0 are balanced, and two of 4.5 kW at 1.33 differ by no more than 4.6 kVA
         StringInverterFit three = fit(THREE_PHASE, THIRTY, five.withPower(Power.kilowatts(4)));
         assertThat(broken(three.limits())).isEmpty();
@@ -237,7 +260,21 @@ class StringInverterFitTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("maximumInputVoltage");
         assertThatThrownBy(() -> STRING.withTrackingLowest(Voltage.volts(800))).hasMessageContaining("trackingHighest");
-        assertThatThrownBy(() -> POLICY.withDcAcRatio(Ratio.of(1.5))).hasMessageContaining("dcAcRatio");
+        // the window may end where the input does
+        assertThat(STRING.withTrackingHighest(Voltage.volts(1000)).trackingHighest())
+                .isEqualTo(Voltage.volts(1000));
+        assertThatThrownBy(() -> STRING.withPower(Power.watts(5)).withEfficiency(Ratio.of(0.4)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("power must be from 10 W to 1 MW but is 5 W");
+        assertThatThrownBy(() -> POLICY.withDcAcRatio(Ratio.of(1.5)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "dcAcRatio must lie between leastDcAcRatio, which is 1, and mostDcAcRatio, which is 1.4, but is 1.5");
+        assertThat(POLICY.withDcAcRatio(Ratio.of(1.4)).dcAcRatio()).isEqualTo(Ratio.of(1.4));
+        assertThat(POLICY.withDcAcRatio(Ratio.ONE).dcAcRatio()).isEqualTo(Ratio.ONE);
+        assertThatThrownBy(() -> POLICY.withClippingLimit(Ratio.of(0.6)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("clippingLimit must be at most 0.5 but is 0.6");
         assertThatThrownBy(() -> array(0)).hasMessageContaining("modules");
         // left out: 22 A · 1.25
         assertThat(StringInverterBuilder.builder(STRING)

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Month;
 import java.util.Collections;
 import java.util.List;
+import org.daybank.core.load.kernel.DemandTable;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
@@ -326,5 +327,82 @@ class EnergyBudgetTest {
         assertThatThrownBy(() -> over(61, LAMP))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("autonomy must be at most 60 d but is 61 d");
+    }
+
+    @Test
+    void onlyLoadsOfAlternatingCurrentNeedAnInverter() {
+        assertThat(LoadProfile.of(demand(LAMP), LoadPolicy.standard()).needsInverter())
+                .isFalse();
+        assertThat(LoadProfile.of(demand(LAMP, LAPTOP), LoadPolicy.standard()).needsInverter())
+                .isTrue();
+    }
+
+    @Test
+    void theHoursOfAYearAreToldAtTheLoadsAndAtTheBank() {
+        Load fridge = Loads.ac(46).hoursPerDay(24.0).build();
+        Load lamps = Loads.dc(20)
+                .windows(List.of(TimeWindow.parse("18:00-22:00")))
+                .monthsOfUse(List.of(Month.JANUARY, Month.DECEMBER))
+                .essential(true)
+                .build();
+        LoadProfile profile = LoadProfile.of(demand(fridge, lamps), LoadPolicy.standard());
+        DemandTable hours = profile.everything(profile.stated());
+
+        for (Month month : Month.values()) {
+            boolean winter = month == Month.JANUARY || month == Month.DECEMBER;
+            for (int hour = 0; hour < 24; hour++) {
+                double dc = winter && hour >= 18 && hour < 22 ? 20 : 0;
+                assertThat(hours.atLoads[month.getValue() - 1][hour]).isCloseTo(46 + dc, within(1e-9));
+                // 46 W / 0.92 + 46 W · 1.25 · 0.008 = 50.46 W, and 20 W / 0.97
+                assertThat(hours.atBank[month.getValue() - 1][hour]).isCloseTo(50.46 + dc / 0.97, within(1e-9));
+            }
+        }
+        // of these the lamps alone are essential
+        assertThat(profile.essentials(profile.stated()).atLoads[11])
+                .containsExactly(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 20, 20, 20, 20, 0, 0);
+    }
+
+    @Test
+    void essentialLoadsOfBothSuppliesAddUp() {
+        Load freezer = Loads.ac(100).hoursPerDay(4.0).essential(true).build();
+        Load radio = Loads.dc(10).hoursPerDay(6.0).essential(true).build();
+
+        // 400 Wh and 60 Wh
+        assertThat(january(LoadPolicy.standard(), freezer, radio)
+                        .essentialEnergy()
+                        .wattHours())
+                .isCloseTo(460, within(1e-9));
+    }
+
+    @Test
+    void theRunningPowerThroughALossThatGrowsWithTheSquareOfPower() {
+        // 1000 W a quarter of the time: mean 250 W, variance 1000² · 0.25 · 0.75 = 187 500 W². With k0 = 0.01, k1 =
+        // 0.02 and
+        // k2 = 0.05 of 1000 W: 250 + 10 + 5 + 0.05 · (250² + 187 500) / 1000 = 277.5 W. The draw changes by
+        // 1 + 0.02 + 2 · 0.05 · 0.25 = 1.045 for each watt: (277.5² + 1.045² · 187 500) / 277.5 = 1015.355 W
+        Load heater = Loads.ac(1000).dutyCycle(Ratio.of(0.25)).hoursPerDay(24.0).build();
+        InverterCurve curve = new InverterCurve(Power.kilowatts(1), Ratio.of(0.01), Ratio.of(0.02), Ratio.of(0.05));
+        MonthBudget month = LoadProfile.of(demand(heater), LoadPolicy.standard())
+                .budget(curve, StandingDraw.NONE)
+                .in(Month.JANUARY);
+
+        assertThat(month.dailyEnergy().wattHours()).isCloseTo(24 * 277.5, within(1e-9));
+        assertThat(month.runningPower().watts()).isCloseTo(1015.355, within(5e-4));
+    }
+
+    @Test
+    void asManyLoadsAsMayBeAndOneMore() {
+        assertThat(demand(Collections.nCopies(500, LAMP).toArray(Load[]::new)).loads())
+                .hasSize(500);
+        assertThatThrownBy(() -> demand(Collections.nCopies(501, LAMP).toArray(Load[]::new)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("loads must be at most 500 but are 501");
+    }
+
+    @Test
+    void aPolicyOutOfRangeIsRefused() {
+        assertThatThrownBy(() -> LoadPolicy.standard().withDcWiringEfficiency(Ratio.of(1.1)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("dcWiringEfficiency must be at most 1 but is 1.1");
     }
 }

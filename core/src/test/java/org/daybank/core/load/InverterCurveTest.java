@@ -74,6 +74,23 @@ class InverterCurveTest {
     }
 
     @Test
+    void anIdleDrawTooLargeForThePeakIsTold() {
+        // k0 = 0.2: √k2 = √0.2 + √(1/0.9 − 1/0.94) = 0.6646, k1 = 1/0.94 − 1 − 2 · 0.4472 · 0.6646 = −0.53: under −0.5
+        assertThatThrownBy(() -> InverterCurve.fit(KILOWATT, Power.watts(200), Ratio.of(0.94), Ratio.of(0.9)))
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems())
+                                .singleElement()
+                                .satisfies(problem -> assertThat(problem.path()).isEqualTo("/idle")))
+                .hasMessage("idle 200 W is too much for a peak efficiency of 0.94");
+        // k0 = 0.15: √k2 = 0.3873 + 0.2174 = 0.6047, k1 = 0.0638 − 2 · 0.3873 · 0.6047 = −0.4046
+        assertThat(InverterCurve.fit(KILOWATT, Power.watts(150), Ratio.of(0.94), Ratio.of(0.9))
+                        .k1()
+                        .fraction())
+                .isCloseTo(-0.4046, within(1e-4));
+    }
+
+    @Test
     void oneStatedEfficiencyAndOneIdleDraw() {
         InverterCurve stated = InverterCurve.stated(KILOWATT, Ratio.of(0.008), Ratio.of(0.92));
 

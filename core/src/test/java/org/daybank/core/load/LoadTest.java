@@ -271,4 +271,14 @@ class LoadTest {
         assertThat(Waveform.MODIFIED_SINE.satisfies(Waveform.MODIFIED_SINE)).isTrue();
         assertThat(Waveform.MODIFIED_SINE.satisfies(Waveform.SINE)).isFalse();
     }
+
+    @Test
+    void aSupplyRangeHasTwoEnds() {
+        assertThatThrownBy(() -> Loads.dc(10)
+                        .hoursPerDay(1.0)
+                        .lowestSupply(Voltage.volts(24))
+                        .highestSupply(Voltage.volts(24))
+                        .build())
+                .hasMessage("highestSupply must be above lowestSupply 24 V but is 24 V");
+    }
 }

@@ -3,7 +3,9 @@ package org.daybank.core.load;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.stream.IntStream;
+import org.daybank.core.quantity.TimeSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -88,5 +90,17 @@ class TimeWindowTest {
         TimeWindow window = TimeWindow.parse(text);
 
         assertThat(IntStream.range(0, 1440).filter(window::covers)).hasSize(minutes);
+    }
+
+    @Test
+    void whatSeveralCoverTogetherCountsOnce() {
+        List<TimeWindow> windows = List.of(TimeWindow.parse("18:30-23:00"), TimeWindow.parse("22:00-01:15"));
+
+        assertThat(TimeWindow.share(windows, 17)).isZero();
+        assertThat(TimeWindow.share(windows, 18)).isEqualTo(0.5);
+        assertThat(TimeWindow.share(windows, 22)).isEqualTo(1);
+        assertThat(TimeWindow.share(windows, 1)).isEqualTo(0.25);
+        // from half past six to a quarter past one
+        assertThat(TimeWindow.daily(windows)).isEqualTo(TimeSpan.hours(6.75));
     }
 }

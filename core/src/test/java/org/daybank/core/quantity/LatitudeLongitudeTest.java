@@ -49,4 +49,9 @@ class LatitudeLongitudeTest {
         assertThat(Longitude.degrees(-180).radians()).isEqualTo(-Math.PI);
         assertThat(Latitude.degrees(-1)).isLessThan(Latitude.degrees(1));
     }
+
+    @Test
+    void eastOfAnotherIsMore() {
+        assertThat(Longitude.degrees(12)).isGreaterThan(Longitude.degrees(-71)).isLessThan(Longitude.degrees(13));
+    }
 }

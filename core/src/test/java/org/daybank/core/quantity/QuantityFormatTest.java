@@ -3,6 +3,7 @@ package org.daybank.core.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -124,5 +125,28 @@ class QuantityFormatTest {
                 .findFirst()
                 .orElseThrow();
         assertThatThrownBy(() -> dimension.parse().apply("?")).hasMessageContaining("is not " + phrase + ":");
+    }
+
+    @Test
+    void textOfFortyCharactersIsShownAsItIs() {
+        String forty = "x".repeat(40);
+
+        assertThat(QuantityFormatException.shown(forty)).isEqualTo(forty);
+        assertThat(QuantityFormatException.shown(forty + "x")).isEqualTo(forty + "…");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // up to 21 digits before the point and six noughts behind it are written out
+        "1e20, 100000000000000000000",
+        "1e21, 1e21",
+        "-2.5e21, -2.5e21",
+        "1e-7, 0.0000001",
+        "1e-8, 1e-8",
+        "0.0, 0",
+        "120.50, 120.5"
+    })
+    void anExponentIsWrittenWhereAPersonWouldWriteOne(BigDecimal decimal, String text) {
+        assertThat(Decimals.plain(decimal)).isEqualTo(text);
     }
 }

@@ -61,4 +61,11 @@ class RatioTest {
         assertThat(Ratio.of(-0.0365).rounded()).isEqualTo("-3.65 %");
         assertThat(Ratio.of(0.95)).hasToString("0.95");
     }
+
+    @Test
+    void toSoManyDigits() {
+        assertThat(Ratio.of(1.21834).significant(3)).isEqualTo("1.22");
+        assertThat(Ratio.of(0.000456).significant(2)).isEqualTo("0.00046");
+        assertThat(Ratio.of(0.2)).isLessThan(Ratio.of(0.3)).isGreaterThan(Ratio.of(0.1));
+    }
 }

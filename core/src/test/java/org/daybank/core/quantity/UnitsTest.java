@@ -156,6 +156,7 @@ class UnitsTest {
     @Test
     void readableTextTakesTheLargestPrefixThatShowsAWhole() {
         assertThat(Power.watts(999)).hasToString("999 W");
+        assertThat(Power.watts(1000)).hasToString("1 kW");
         assertThat(Power.watts(1200)).hasToString("1.2 kW");
         assertThat(Power.watts(-2_500_000)).hasToString("-2.5 MW");
         assertThat(ApparentPower.voltAmperes(3000)).hasToString("3 kVA");

@@ -170,4 +170,27 @@ class EpwReaderTest {
             assertThat(months.meanAir().get(month).celsius()).isCloseTo(row.value(Double.class, "Tmean"), within(1e-4));
         }
     }
+
+    @Test
+    void aYearPutTogetherFromSeveralIsTypical() {
+        // the hours of February are those of another year: 2002 stands for both
+        List<String> mixed = EpwTexts.lines(1995);
+        for (int line = 8 + 31 * 24; line < 8 + 59 * 24; line++) {
+            mixed.set(line, mixed.get(line).replaceFirst("^1995", "1987"));
+        }
+        assertThat(EpwReader.read(EpwTexts.join(mixed)).year()).isEqualTo(2002);
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(1995))).year()).isEqualTo(1995);
+        // with a leap day it is 2000
+        List<String> leap = EpwTexts.lines(1996);
+        for (int line = 8; line < 8 + 31 * 24; line++) {
+            leap.set(line, leap.get(line).replaceFirst("^1996", "1988"));
+        }
+        assertThat(EpwReader.read(EpwTexts.join(leap)).year()).isEqualTo(2000);
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(1996))).year()).isEqualTo(1996);
+        // the first and the last year that the sun is reckoned for
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(1950))).year()).isEqualTo(1950);
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(2050))).year()).isEqualTo(2050);
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(1949))).year()).isEqualTo(2002);
+        assertThat(EpwReader.read(EpwTexts.join(EpwTexts.lines(2051))).year()).isEqualTo(2002);
+    }
 }

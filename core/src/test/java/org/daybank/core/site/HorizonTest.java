@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class HorizonTest {
@@ -48,5 +50,25 @@ class HorizonTest {
                 .hasMessageContaining("points/1/azimuth must be from 0 ° to 360 ° but is 400 °");
         assertThatThrownBy(() -> Horizon.parse("90 deg: 5 deg; 90 deg: 6 deg"))
                 .hasMessageContaining("two elevations at azimuth 90 °");
+    }
+
+    @Test
+    void aHorizonOfNoHeightIsOpen() {
+        assertThat(Horizon.OPEN.open()).isTrue();
+        assertThat(Horizon.parse("90 deg: 0 deg; 180 deg: 0 deg").open()).isTrue();
+        assertThat(Horizon.parse("90 deg: 0 deg; 180 deg: 1 deg").open()).isFalse();
+    }
+
+    @Test
+    void whatIsMissingIsNamed() {
+        assertThatThrownBy(() -> new Horizon(Arrays.asList(null, new Horizon.Point(null, null))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("points/0 is missing; points/1/azimuth is missing; points/1/elevation is missing");
+        assertThatThrownBy(() -> new Horizon(null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("points is missing");
+        String forty = "x".repeat(40);
+        assertThatThrownBy(() -> Horizon.parse(forty)).hasMessageStartingWith("'" + forty + "' is not a point");
+        assertThatThrownBy(() -> Horizon.parse(forty + "x")).hasMessageStartingWith("'" + forty + "…' is not a point");
     }
 }

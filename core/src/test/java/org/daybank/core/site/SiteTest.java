@@ -3,6 +3,7 @@ package org.daybank.core.site;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -112,5 +113,30 @@ class SiteTest {
                 .hasMessageContaining("clearness must have one value or 12 but has 2");
         assertThatThrownBy(() -> climate().clearness(List.of(Ratio.of(5))).build())
                 .hasMessageContaining("clearness/0 must be from 0 to 0.9 but is 5");
+    }
+
+    @Test
+    void aHorizonThatIsGivenStays() {
+        Horizon hill = Horizon.parse("90 deg: 10 deg; 180 deg: 5 deg");
+        Site site = SiteBuilder.builder()
+                .latitude(Latitude.degrees(46.87))
+                .recordLow(Temperature.celsius(-29))
+                .months(climate().build())
+                .horizon(hill)
+                .build();
+
+        assertThat(site.horizon()).isEqualTo(hill);
+        assertThat(site.withHorizon(null).horizon()).isEqualTo(Horizon.OPEN);
+    }
+
+    @Test
+    void aMeanYearHasAQuarterOfALeapDay() {
+        double days = 0;
+        for (Month month : Month.values()) {
+            days += MonthlyClimate.daysIn(month);
+        }
+        assertThat(days).isEqualTo(365.25);
+        assertThat(MonthlyClimate.daysIn(Month.FEBRUARY)).isEqualTo(28.25);
+        assertThat(MonthlyClimate.daysIn(Month.JUNE)).isEqualTo(30);
     }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Month;
+import java.util.Arrays;
 import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
@@ -105,5 +107,112 @@ class WeatherYearTest {
         double[] copy = air.values();
         copy[0] = 100;
         assertThat(air.at(0)).isEqualTo(1);
+    }
+
+    @Test
+    void directAndDiffuseStandInForGlobal() {
+        HourlySeries dark = HourlySeries.wattsPerSquareMetre(new double[8760]);
+
+        assertThat(year().direct(dark).diffuse(dark).build().hours()).isEqualTo(8760);
+        assertThatThrownBy(() -> year().diffuse(dark).build()).hasMessageContaining("global is missing");
+        assertThatThrownBy(() -> year().direct(dark).diffuse(dark).build().months())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("global is missing; air is missing");
+    }
+
+    @Test
+    void noMoreSunThanThereIsOutsideTheAir() {
+        // 1361 · 1.01 = 1374.61 W/m²; on the first of January · (1 + 0.033 · cos(2π / 365)) = 1420 W/m², on the first
+        // of
+        // July, the 182nd day, · (1 + 0.033 · cos(2π · 182 / 365)) = 1329 W/m²
+        double[] direct = new double[8760];
+        direct[12] = 1400;
+        direct[181 * 24 + 12] = 1329;
+        assertThat(year().global(HourlySeries.wattsPerSquareMetre(new double[8760]))
+                        .direct(HourlySeries.wattsPerSquareMetre(direct))
+                        .build()
+                        .hours())
+                .isEqualTo(8760);
+        direct[12] = 1421;
+        direct[181 * 24 + 12] = 1330;
+        assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(new double[8760]))
+                        .direct(HourlySeries.wattsPerSquareMetre(direct))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "hour 12: direct is 1421 W/m², more than the 1420 W/m² that the sun sends outside the air on that day; "
+                                + "hour 4356: direct is 1330 W/m², more than the 1329 W/m² that the sun sends outside the air on that day");
+    }
+
+    @Test
+    void ofASeriesTheFirstFiftyProblemsAreTold() {
+        double[] global = new double[8760];
+        Arrays.fill(global, 0, 60, -1);
+
+        assertThatThrownBy(() ->
+                        year().global(HourlySeries.wattsPerSquareMetre(global)).build())
+                .isInstanceOfSatisfying(
+                        InvalidInput.class,
+                        invalid -> assertThat(invalid.problems()).hasSize(50));
+    }
+
+    @Test
+    void valuesAtTheirLimitsAreTaken() {
+        double[] global = new double[8760];
+        global[12] = 1500;
+        double[] air = new double[8760];
+        air[0] = -90;
+        air[1] = 60;
+        assertThat(year().global(HourlySeries.wattsPerSquareMetre(global))
+                        .air(HourlySeries.celsius(air))
+                        .build()
+                        .site()
+                        .recordLow()
+                        .celsius())
+                .isEqualTo(-90);
+        air[1] = 60.5;
+        assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(global))
+                        .air(HourlySeries.celsius(air))
+                        .build())
+                .hasMessage("hour 1: air must be from -90 to 60 °C but is 60.5");
+        // marks of a missing value that weather files use
+        air[1] = 999;
+        global[12] = 9999;
+        global[13] = -999;
+        assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(global))
+                        .air(HourlySeries.celsius(air))
+                        .build())
+                .hasMessage("hour 12: global is 9999, which marks a missing value; "
+                        + "hour 13: global is -999, which marks a missing value; "
+                        + "hour 1: air is 999, which marks a missing value");
+    }
+
+    @Test
+    void daysOfAYear() {
+        assertThat(new HourCalendar(2001, 8760).days()).isEqualTo(365);
+        assertThat(new HourCalendar(2020, 8784).days()).isEqualTo(366);
+    }
+
+    @Test
+    void aPlaceHasAllItsParts() {
+        assertThatThrownBy(() -> new Place(null, null, null, Length.metres(9001)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("latitude is missing; longitude is missing; utcOffset is missing; "
+                        + "elevation must be from -430 m to 9 km but is 9.001 km");
+    }
+
+    @Test
+    void offsetsReachFromTheDateLineToTheDateLine() {
+        assertThat(UtcOffset.parse("-12:00")).isLessThan(UtcOffset.parse("+14:00"));
+        assertThat(UtcOffset.hours(0)).hasToString("+00:00");
+        assertThatThrownBy(() -> UtcOffset.parse("-12:01"))
+                .hasMessage("A UTC offset must be from -12:00 to +14:00 but is -12:01");
+        assertThatThrownBy(() -> UtcOffset.parse("+14:01"))
+                .hasMessage("A UTC offset must be from -12:00 to +14:00 but is +14:01");
+        assertThatThrownBy(() -> UtcOffset.parse("+05:60")).hasMessageStartingWith("'+05:60' is not a UTC offset");
+        assertThat(UtcOffset.parse("+05:59").minutes()).isEqualTo(359);
+        String forty = "x".repeat(40);
+        assertThatThrownBy(() -> UtcOffset.parse(forty)).hasMessageStartingWith("'" + forty + "' is not");
+        assertThatThrownBy(() -> UtcOffset.parse(forty + "x")).hasMessageStartingWith("'" + forty + "…' is not");
     }
 }

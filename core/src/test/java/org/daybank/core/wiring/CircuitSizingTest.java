@@ -13,6 +13,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -98,7 +99,9 @@ class CircuitSizingTest {
         void surgeProtectionIsDueBeyondTheCriticalLength() {
             // 115 m / 4 flashes = 28.75 m
             assertThat(sized.surgeProtection()).isTrue();
-            assertThat(CircuitSizing.of(Circuits.array(28), IEC).surgeProtection())
+            assertThat(CircuitSizing.of(Circuits.array(28.75), IEC).surgeProtection())
+                    .isTrue();
+            assertThat(CircuitSizing.of(Circuits.array(28.7), IEC).surgeProtection())
                     .isFalse();
             assertThat(CircuitSizing.of(Circuits.array(38), IEC.withGroundFlashDensity(0))
                             .surgeProtection())
@@ -112,7 +115,47 @@ class CircuitSizingTest {
                         assertThat(step.substituted()).isEqualTo("2 · 26.28 A · 30.05 mΩ");
                         assertThat(step.result()).isEqualTo("1.58 V");
                     })
-                    .anySatisfy(step -> assertThat(step.substituted()).isEqualTo("1 × 25 mm² · 0.91 · 1"));
+                    .anySatisfy(step -> assertThat(step.substituted()).isEqualTo("1 × 25 mm² · 0.91 · 1"))
+                    // 2 · 25 mm² · 38 m · 8890 kg/m³ = 16.891 kg, and 60.81 EUR / (9.496 kWh · 0.30 EUR) = 21.35 a
+                    .anySatisfy(step -> {
+                        assertThat(step.substituted()).isEqualTo("2 · 25 mm² · 38 m · 8890 kg/m³");
+                        assertThat(step.result()).isEqualTo("16.89 kg");
+                    })
+                    .extracting(Step::name)
+                    .containsExactly(
+                            "array to controller: ampacity at the terminals",
+                            "array to controller: ampacity under conditions of use",
+                            "array to controller: overcurrent device",
+                            "array to controller: ampacity that the device protects",
+                            "array to controller: corrected ampacity",
+                            "array to controller: conductor temperature",
+                            "array to controller: resistance one way",
+                            "array to controller: drop",
+                            "array to controller: yearly loss",
+                            "array to controller: metal",
+                            "array to controller: pay-back of the next size up");
+        }
+
+        @Test
+        void eachRuleSetNamesItsOwnTables() {
+            assertThat(sized.working().steps())
+                    .extracting(Step::source)
+                    .contains("IEC 60364-5-52", "IEC 60228")
+                    .doesNotContain("NFPA 70 310.15", "ASTM B258, ASTM B8");
+            assertThat(CircuitSizing.of(Circuits.array(38), NFPA).working().steps())
+                    .extracting(Step::source)
+                    .contains("NFPA 70 310.15", "ASTM B258, ASTM B8")
+                    .doesNotContain("IEC 60364-5-52", "IEC 60228");
+        }
+
+        @Test
+        void energyThatIsWorthNothingPaysNothingBack() {
+            CircuitSizing free = CircuitSizing.of(
+                    Circuits.array(38).withYearlyEnergy(Energy.kilowattHours(2000)),
+                    IEC.withEnergyPricePerKilowattHour(Money.of("0", "EUR")));
+
+            assertThat(free.nextSizeUp().orElseThrow().yearlySaving()).isPresent();
+            assertThat(free.nextSizeUp().orElseThrow().payBack()).isEmpty();
         }
     }
 
@@ -130,6 +173,8 @@ class CircuitSizingTest {
             // device from 43.4375 A: 45 A, within the lesser of 50 A and 45.1 A
             assertThat(sized.device().orElseThrow().rating()).isEqualTo(Current.amperes(45));
             assertThat(size(sized)).isEqualTo("1 × 8 AWG");
+            // of rules that ask for one size the first is named
+            assertThat(sized.governing()).isEqualTo(SizingRule.TERMINALS);
         }
 
         @Test
@@ -164,6 +209,9 @@ class CircuitSizingTest {
             assertThat(sized.device().orElseThrow().rating()).isEqualTo(Current.amperes(250));
             assertThat(sized.conductors().terminalAmpacity()).isEqualTo(Current.amperes(300));
             assertThat(sized.conductors().correctedAmpacity().amperes()).isCloseTo(272, within(1e-9));
+            // 1/0 AWG: 0.127 mm · 92^(36/39) = 8.25146 mm, 53.4751 mm²; T = 30 + 60 · (200 / 272)² = 62.439 °C;
+            // 0.017241 · 1.02 · (1 + 0.00393 · 42.439) · 1.5 / 53.4751 / 2 = 0.287782 mΩ, 2 · 200 A · that = 0.115113 V
+            assertThat(sized.conductors().drop().volts()).isCloseTo(0.115113, within(1e-6));
         }
 
         @Test
@@ -176,6 +224,17 @@ class CircuitSizingTest {
             CircuitSizing far = CircuitSizing.of(Circuits.array(38), NFPA);
             assertThat(size(far)).isEqualTo("1 × 4 AWG");
             assertThat(far.earthing().orElseThrow().size()).isEqualTo("6 AWG");
+            // 1.25 · 48 A take a device of 60 A, the last for which 10 AWG will do; from 1.25 · 49 A on it is 8 AWG
+            assertThat(CircuitSizing.of(Circuits.supply(CircuitKind.DC_LOADS, 24, 48, 1), NFPA)
+                            .earthing()
+                            .orElseThrow()
+                            .size())
+                    .isEqualTo("10 AWG");
+            assertThat(CircuitSizing.of(Circuits.supply(CircuitKind.DC_LOADS, 24, 49, 1), NFPA)
+                            .earthing()
+                            .orElseThrow()
+                            .size())
+                    .isEqualTo("8 AWG");
         }
     }
 
@@ -206,6 +265,53 @@ class CircuitSizingTest {
         assertThat(size(sized)).isEqualTo("1 × 50 mm²");
         // IEC 60364-5-54 table 54.2: half of a line conductor above 35 mm²
         assertThat(sized.earthing().orElseThrow().crossSection()).isEqualTo(CrossSection.squareMillimetres(25));
+    }
+
+    /** IEC 60364-5-54 table 54.2, and 6 mm² at least for frames. */
+    @Test
+    void theEarthingConductorFollowsTheLine() {
+        // frames of a string of 1.5 mm²
+        assertThat(earthing(Circuits.string(2))).isEqualTo("6 mm²");
+        // as large as the line where no frame is bonded: 18 A on 2.5 mm²
+        assertThat(earthing(Circuits.supply(CircuitKind.AC_OUTPUT, 230, 18, 10)))
+                .isEqualTo("2.5 mm²");
+        // 35 mm² over 60 m: the last line for which 16 mm² will do
+        assertThat(earthing(Circuits.array(60))).isEqualTo("16 mm²");
+    }
+
+    private static String earthing(Circuit circuit) {
+        return CircuitSizing.of(circuit, IEC).earthing().orElseThrow().size();
+    }
+
+    @Test
+    void aConductorThatJustCarriesWhatIsAskedIsTaken() {
+        // the terminals of 4 mm² carry 32 A; a breaker of 32 A protects 32 A
+        CircuitSizing terminals = CircuitSizing.of(Circuits.supply(CircuitKind.AC_OUTPUT, 230, 32, 2), IEC);
+        assertThat(terminals.sizes().terminals().orElseThrow().size()).isEqualTo("4 mm²");
+        assertThat(terminals.sizes().device().orElseThrow().size()).isEqualTo("4 mm²");
+        // in air of 30 °C the insulation of 2.5 mm² carries 31 A
+        assertThat(CircuitSizing.of(Circuits.supply(CircuitKind.AC_OUTPUT, 230, 31, 2), IEC)
+                        .sizes()
+                        .conditions()
+                        .orElseThrow()
+                        .size())
+                .isEqualTo("2.5 mm²");
+    }
+
+    @Test
+    void beyondTheLargestConductorTheNextSizeUpIsAPair() {
+        // a breaker of 250 A: the terminals of 95 mm² carry 232 A, those of 120 mm² 269 A; two of 70 mm² are the next
+        // more
+        // metal, two of 50 mm² less
+        Circuit large = Circuits.supply(CircuitKind.AC_OUTPUT, 230, 250, 5);
+        CircuitSizing sized = CircuitSizing.of(large, IEC);
+        assertThat(size(sized)).isEqualTo("1 × 120 mm²");
+        LargerConductor pair = sized.nextSizeUp().orElseThrow();
+        assertThat(pair.parallel()).isEqualTo(2);
+        assertThat(pair.size().size()).isEqualTo("70 mm²");
+        // which is none where one conductor is all that may lie there
+        assertThat(CircuitSizing.of(large, IEC.withMostParallel(1)).nextSizeUp())
+                .isEmpty();
     }
 
     @Test
@@ -270,7 +376,17 @@ class CircuitSizingTest {
             CircuitSizing huge = CircuitSizing.of(Circuits.supply(CircuitKind.BANK_TO_INVERTER, 48, 1500, 1), IEC);
             assertThat(huge.fits()).isFalse();
             assertThat(huge.device()).isEmpty();
-            assertThat(huge.findings()).extracting(Finding::rule).contains("standardDevice");
+            assertThat(huge.findings())
+                    .filteredOn(finding -> finding.rule().equals("standardDevice"))
+                    .singleElement()
+                    .satisfies(finding -> assertThat(finding.sentence())
+                            .hasToString("No standard device carries 1.5 kA: divide the circuit."));
+            // 1.25 · 27.8 A = 34.75 A
+            assertThat(CircuitSizing.of(Circuits.array(5), IEC).findings())
+                    .filteredOn(finding -> finding.rule().equals("standardDevice"))
+                    .singleElement()
+                    .satisfies(
+                            finding -> assertThat(finding.sentence()).hasToString("A standard device carries 34.8 A."));
         }
 
         @Test

@@ -82,5 +82,30 @@ class CircuitTest {
         assertThatThrownBy(() -> standard.withEnergyPricePerKilowattHour(Money.of("-0.10", "EUR")))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("energyPricePerKilowattHour must not be negative");
+        assertThatThrownBy(() -> standard.withMostParallel(9).withGroundFlashDensity(51))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("mostParallel must be at most 8 but is 9");
+        // terminals for just the first column
+        assertThat(standard.withTerminalTemperature(Temperature.celsius(70)).terminalTemperature())
+                .isEqualTo(Temperature.celsius(70));
+        // metal that lies in the shed and energy that nobody else wants cost nothing
+        Money nothing = Money.of("0", "EUR");
+        assertThat(standard.withCopperPricePerKilogram(nothing)
+                        .withAluminiumPricePerKilogram(nothing)
+                        .withEnergyPricePerKilowattHour(nothing)
+                        .pricePerKilogram())
+                .isEqualTo(nothing);
+    }
+
+    @Test
+    void stringsBesideAndControllersAreChecked() {
+        assertThatThrownBy(() -> new ParallelStrings(0, Current.amperes(300), null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "count must be from 1 to 1000 but is 0; seriesFuse must be from 0.1 A to 200 A but is 300 A");
+        assertThatThrownBy(() -> new ControllerLimit(" ", Voltage.volts(2000)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("model must not be blank")
+                .hasMessageContaining("maximumVoltage must be from 5 V to");
     }
 }

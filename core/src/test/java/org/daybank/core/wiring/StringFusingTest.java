@@ -23,6 +23,10 @@ class StringFusingTest {
         assertThat(two.reverseCurrent().amperes()).isCloseTo(17.375, within(1e-9));
         assertThat(two.needed()).isFalse();
         assertThat(CircuitSizing.of(Circuits.string(2), IEC).device()).isEmpty();
+        // as much as they stand is not more than they stand
+        assertThat(fusing(Circuits.string(2).withStrings(new ParallelStrings(2, Current.amperes(17.375), Current.ZERO)))
+                        .needed())
+                .isFalse();
     }
 
     @Test
@@ -33,6 +37,25 @@ class StringFusingTest {
         assertThat(three.fusing().orElseThrow().needed()).isTrue();
         assertThat(three.device().orElseThrow().rating()).isEqualTo(Current.amperes(25));
         assertThat(three.fits()).isTrue();
+        assertThat(three.findings())
+                .filteredOn(finding -> finding.rule().equals("largestDevice"))
+                .singleElement()
+                .satisfies(
+                        finding -> assertThat(finding.sentence())
+                                .hasToString(
+                                        "The fuse is rated 25 A; to act at all on these modules it may be rated 33.4 A at most."));
+        assertThat(three.working().steps())
+                .filteredOn(step -> step.name().equals("string: reverse current"))
+                .singleElement()
+                .satisfies(step -> {
+                    assertThat(step.substituted()).isEqualTo("(3 − 1) · 1.25 · 13.9 A + 0 A");
+                    assertThat(step.result()).isEqualTo("34.75 A");
+                });
+        // behind a fuse the conductor carries its own string's current alone
+        assertThat(three.working().steps())
+                .filteredOn(step -> step.name().equals("string: ampacity under conditions of use"))
+                .singleElement()
+                .satisfies(step -> assertThat(step.substituted()).isEqualTo("1.25 · 13.9 A"));
         // NFPA 70: 1.5625 · 13.9 A = 21.7 A: 25 A
         assertThat(CircuitSizing.of(Circuits.string(3), IEC.withRuleSet(RuleSet.NFPA))
                         .device()

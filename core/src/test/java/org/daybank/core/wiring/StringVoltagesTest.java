@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
@@ -38,6 +39,11 @@ class StringVoltagesTest {
                         .rows())
                 .extracting(StringVoltages.Row::series)
                 .containsExactly(1, 2);
+        // that stand just the 85.2 V of two
+        assertThat(StringVoltages.of(SIX.withModuleSystemVoltage(Voltage.volts(85.2)), WiringPolicy.standard())
+                        .rows())
+                .extracting(StringVoltages.Row::series)
+                .containsExactly(1, 2);
     }
 
     @Test
@@ -56,6 +62,13 @@ class StringVoltagesTest {
                 .extracting(StringVoltages.Row::controllers)
                 .containsExactly(
                         List.of("HN-100", "HN-140"), List.of("HN-100", "HN-140"), List.of("HN-140"), List.of());
+        // one that stands just the 85.2 V of two
+        assertThat(StringVoltages.of(
+                                SIX.withControllers(List.of(new ControllerLimit("just", Voltage.volts(85.2)))),
+                                WiringPolicy.standard())
+                        .rows())
+                .extracting(StringVoltages.Row::controllers)
+                .containsExactly(List.of("just"), List.of("just"), List.of(), List.of());
     }
 
     @Test
@@ -94,5 +107,36 @@ class StringVoltagesTest {
         assertThatThrownBy(() -> SIX.withModules(9999))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageStartingWith("modules side by side must not give more than 10 kA");
+        // 500 · 20 A = 10 kA are not more
+        ArrayRuns wide = SIX.withModuleShortCircuitCurrent(Current.amperes(20));
+        assertThat(wide.withModules(500).modules()).isEqualTo(500);
+        assertThatThrownBy(() -> wide.withModules(501))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "modules side by side must not give more than 10 kA of short-circuit current but are 501 of 20 A");
+        assertThatThrownBy(() -> SIX.withModuleShortCircuitCurrent(Current.amperes(13)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("moduleShortCircuitCurrent must be at least 13.14 A but is 13 A");
+        assertThatThrownBy(() ->
+                        SIX.withModuleColdestVoltage(Voltage.volts(60)).withModuleSystemVoltage(Voltage.volts(50)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("moduleColdestVoltage must be at most 50 V but is 60 V");
+        List<Length> forty = Collections.nCopies(40, Length.metres(10));
+        assertThat(SIX.withLengths(forty).lengths()).hasSize(40);
+        assertThatThrownBy(() -> SIX.withLengths(Collections.nCopies(41, Length.metres(10))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("lengths must be at most 40");
+    }
+
+    @Test
+    void everythingMissingIsToldAtOnce() {
+        assertThatThrownBy(() -> ArrayRunsBuilder.builder()
+                        .moduleShortCircuitCurrent(Current.amperes(10))
+                        .moduleColdestVoltage(Voltage.volts(40))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "modules must be from 1 to 10000 but is 0; moduleVoltage is missing; moduleCurrent is missing; "
+                                + "lengths is missing");
     }
 }

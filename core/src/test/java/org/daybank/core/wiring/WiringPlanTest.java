@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Caution;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
+import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
 class WiringPlanTest {
@@ -46,6 +48,24 @@ class WiringPlanTest {
                         within(1e-15));
         assertThat(plan.fits()).isTrue();
         assertThat(WiringPlan.of(List.of(pump), IEC).arrayDropShare()).isEmpty();
+        assertThat(plan.working().steps())
+                .extracting(Step::name)
+                .contains("string: drop", "array to controller: drop", "supply: drop");
+    }
+
+    @Test
+    void ofStringsSideBySideTheWorstDropCounts() {
+        // twice as far, at the same current and so as warm on the same 1.5 mm²: twice the drop
+        Circuit near = Circuits.string(2).withLength(Length.metres(2));
+        Circuit far = Circuits.string(2);
+        for (List<Circuit> strings : List.of(List.of(near, far), List.of(far, near))) {
+            WiringPlan plan = WiringPlan.of(strings, IEC);
+            double one = WiringPlan.of(List.of(near), IEC)
+                    .arrayDropShare()
+                    .orElseThrow()
+                    .fraction();
+            assertThat(plan.arrayDropShare().orElseThrow().fraction()).isCloseTo(2 * one, within(1e-12));
+        }
     }
 
     @Test
@@ -74,6 +94,10 @@ class WiringPlanTest {
         assertThat(cautions(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizing");
         assertThat(cautions(IEC, loads.withFaultCurrent(Current.kiloamperes(3))))
                 .containsExactly("bankShortCircuit", "preliminarySizing");
+        // 60 V of direct current may be touched
+        Circuit sixty = loads.withFaultCurrent(Current.kiloamperes(3)).withHighestVoltage(Voltage.volts(60));
+        assertThat(cautions(IEC, sixty)).doesNotContain("directVoltage");
+        assertThat(cautions(IEC, sixty.withHighestVoltage(Voltage.volts(61)))).contains("directVoltage");
         assertThat(cautions(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizing");
         assertThat(cautions(IEC, Circuits.array(38)))
                 .containsExactly("directVoltage", "surgeProtection", "preliminarySizing");

@@ -100,4 +100,15 @@ class ChecksTest {
         assertThat(invalid).isNotNull();
         return invalid;
     }
+
+    @Test
+    void wholeNumbersAreShownWithoutDecimals() {
+        assertThatThrownBy(() -> new Checks().within("hours", 25.0, 0.0, 24.0).done())
+                .hasMessage("hours must be from 0 to 24 but is 25");
+        assertThatThrownBy(() -> new Checks().within("hours", -0.5, 0.5, 24.0).done())
+                .hasMessage("hours must be from 0.5 to 24 but is -0.5");
+        // up to where a double still counts by ones and a person still reads the digits
+        assertThatThrownBy(() -> new Checks().atMost("seed", 1e15, 9e14).done())
+                .hasMessage("seed must be at most 900000000000000 but is 1.0E15");
+    }
 }

@@ -1,7 +1,10 @@
 package org.daybank.core.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Objects;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
@@ -63,5 +66,29 @@ class FindingTest {
                 .isFalse();
         assertThat(Finding.that("waveform", true, "is a sine"))
                 .isEqualTo(new Finding("waveform", true, null, null, null, Sentence.of("is a sine")));
+    }
+
+    @Test
+    void theMarginOfAShareIsTheDifference() {
+        // 5 % − 3 %
+        Finding kept = Finding.shareAtMost("clipping", Ratio.of(0.03), Ratio.of(0.05), "loses %s", Ratio.of(0.03));
+        assertThat(kept.met()).isTrue();
+        assertThat(kept.actual()).isNull();
+        assertThat(Objects.requireNonNull(kept.margin()).fraction()).isCloseTo(0.02, within(1e-15));
+        assertThat(kept.sentence()).hasToString("loses 3 %");
+        assertThat(Finding.shareAtMost("clipping", Ratio.of(0.05), Ratio.of(0.05), "")
+                        .met())
+                .isTrue();
+        Finding broken = Finding.shareAtMost("clipping", Ratio.of(0.06), Ratio.of(0.05), "");
+        assertThat(broken.met()).isFalse();
+        assertThat(Objects.requireNonNull(broken.margin()).fraction()).isCloseTo(-0.01, within(1e-15));
+    }
+
+    @Test
+    void aRejectionTellsTheBrokenRulesAlone() {
+        Finding kept = Finding.that("waveform", true, "is a sine");
+        Finding broken = Finding.that("frequency", false, "has another frequency");
+
+        assertThat(Rejection.of("W2000", List.of(kept, broken))).isEqualTo(new Rejection("W2000", List.of(broken)));
     }
 }

@@ -113,4 +113,14 @@ class ScalarsTest {
                             .contains("x".repeat(40) + "…"));
         }
     }
+
+    @Test
+    void ofLongTextTheBeginningIsShown() {
+        String forty = "x".repeat(40);
+
+        assertThatThrownBy(() -> Scalars.parse(boolean.class, forty))
+                .hasMessage("'%s' is neither true nor false".formatted(forty));
+        assertThatThrownBy(() -> Scalars.parse(boolean.class, forty + "y"))
+                .hasMessage("'%s…' is neither true nor false".formatted(forty));
+    }
 }
