@@ -25,7 +25,9 @@ public record Scale(BigDecimal shift, BigDecimal multiplier, BigDecimal divisor)
 
     /** The number of base units that this decimal number of units is. */
     public double toBase(BigDecimal number) {
-        BigDecimal scaled = shift.signum() == 0 ? number.multiply(multiplier) : number.add(shift).multiply(multiplier);
+        BigDecimal scaled = shift.signum() == 0
+                ? number.multiply(multiplier)
+                : number.add(shift).multiply(multiplier);
         // most units are a whole number of base units, and a division costs more than all else here
         return divisor.equals(BigDecimal.ONE)
                 ? scaled.doubleValue()
