@@ -17,17 +17,20 @@ public final class Contract {
     private static final String ROOT = "/openapi/";
 
     private final byte[] yaml;
-    private final JsonNode tree;
+    private final Once<JsonNode> tree = new Once<>(this::parsed);
 
     /** Reads the contract. */
     public Contract() {
+        byte[] text = resource("openapi.yaml");
+        if (text == null) {
+            throw new IllegalStateException("The contract is not on the class path");
+        }
+        this.yaml = text;
+    }
+
+    private JsonNode parsed() {
         try {
-            byte[] text = resource("openapi.yaml");
-            if (text == null) {
-                throw new IllegalStateException("The contract is not on the class path");
-            }
-            this.yaml = text;
-            this.tree = new YAMLMapper().readTree(text);
+            return new YAMLMapper().readTree(yaml);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
@@ -35,7 +38,7 @@ public final class Contract {
 
     /** The contract as it was read. */
     public JsonNode tree() {
-        return tree;
+        return tree.get();
     }
 
     /** Answers the contract as it was written. */
@@ -45,13 +48,13 @@ public final class Contract {
 
     /** Answers the contract as JSON. */
     public void json(Context context) {
-        Answers.json(context, tree);
+        Answers.json(context, tree());
     }
 
     /** Answers the names of the examples, each with the path it can be posted to. */
     public void examples(Context context) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        tree.path("components")
+        tree().path("components")
                 .path("examples")
                 .properties()
                 .forEach(example -> list.addObject()
@@ -64,7 +67,7 @@ public final class Contract {
     /** Answers one example: a request body, ready to be posted. */
     public void example(Context context) {
         String name = context.pathParam("name");
-        if (!tree.path("components").path("examples").has(name)) {
+        if (!tree().path("components").path("examples").has(name)) {
             throw new NotFoundResponse("No such example; GET /v1/examples lists them");
         }
         byte[] body = resource("examples/" + name + ".request.json");
@@ -75,7 +78,7 @@ public final class Contract {
     }
 
     private String pathThatShows(String example) {
-        for (var path : tree.path("paths").properties()) {
+        for (var path : tree().path("paths").properties()) {
             JsonNode media = path.getValue().at("/post/requestBody/content/application~1json/examples");
             if (media.has(example)) {
                 return path.getKey();

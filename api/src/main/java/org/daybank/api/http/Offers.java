@@ -13,27 +13,27 @@ import org.daybank.core.load.TypicalLoad;
 
 /** What is on offer: products and typical loads. */
 public final class Offers {
-    private static final JsonNode TYPICAL_LOADS = typicalLoads();
+    private static final Once<JsonNode> TYPICAL_LOADS = new Once<>(Offers::typicalLoads);
 
-    private final JsonNode products;
+    private final Once<JsonNode> products;
 
     /** Offers the products of a catalogue. */
     public Offers(Catalog catalog) {
-        this.products = RecordWriter.write(catalog);
+        this.products = new Once<>(() -> RecordWriter.write(catalog));
     }
 
     /** Answers every product. */
     public void catalog(Context context) {
-        Answers.json(context, products);
+        Answers.json(context, products.get());
     }
 
     /** Answers the products of one kind. */
     public void kind(Context context) {
         String kind = context.pathParam("kind");
-        JsonNode found = products.get(kind);
+        JsonNode found = products.get().get(kind);
         if (found == null) {
             List<String> kinds = new ArrayList<>();
-            products.fieldNames().forEachRemaining(kinds::add);
+            products.get().fieldNames().forEachRemaining(kinds::add);
             throw new NotFoundResponse("No such kind of product; there are " + String.join(", ", kinds));
         }
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
@@ -43,7 +43,7 @@ public final class Offers {
 
     /** Answers what planners meet, lamp to pump. */
     public static void typicalLoads(Context context) {
-        Answers.json(context, TYPICAL_LOADS);
+        Answers.json(context, TYPICAL_LOADS.get());
     }
 
     private static JsonNode typicalLoads() {

@@ -29,7 +29,7 @@ public record Scale(BigDecimal shift, BigDecimal multiplier, BigDecimal divisor)
                 ? number.multiply(multiplier)
                 : number.add(shift).multiply(multiplier);
         // most units are a whole number of base units, and a division costs more than all else here
-        return divisor.equals(BigDecimal.ONE)
+        return divisor.compareTo(BigDecimal.ONE) == 0
                 ? scaled.doubleValue()
                 : scaled.divide(divisor, MathContext.DECIMAL128).doubleValue();
     }
