@@ -263,6 +263,21 @@ class SimulatorTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("stopAbove must be more than startBelow 0.6 but is 0.5");
+        assertThatThrownBy(() -> EngineRuleBuilder.builder().build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("power is missing");
+        assertThatThrownBy(() -> EngineRuleBuilder.builder()
+                        .power(Power.watts(500))
+                        .chargerEfficiency(Ratio.of(0.4))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("chargerEfficiency must be at least 0.5 but is 0.4");
+        assertThatThrownBy(() -> new ShorePower(Power.ZERO, null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("power must be above 0 W but is 0 W");
+        assertThatThrownBy(() -> new ShorePower(Power.watts(500), null, Ratio.of(1.1)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("chargerEfficiency must be at most 1 but is 1.1");
     }
 
     @Test
