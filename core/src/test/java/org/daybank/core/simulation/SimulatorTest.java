@@ -283,25 +283,28 @@ class SimulatorTest {
     @Test
     void withoutTrackingTheBankVoltageDecides() {
         // held at the bank's voltage a module of 36 cells gives about its current: 8.6 A · 0.8 at 12.8 V nominal
-        SimulatedSystem system = SimulatedSystemBuilder.builder()
-                .loads(Systems.steady(0, 60))
-                .array(ArrayLayout.shared(
-                        Catalog.sample().modules().stream()
-                                .filter(module -> module.model().equals("PL-160"))
-                                .findFirst()
-                                .orElseThrow(),
-                        1,
-                        1,
-                        1))
-                .controller(Systems.controller("HN-P20"))
-                .bank(BankLayout.of(Systems.battery("BK-L12-200H"), Voltage.volts(12), 1, 1))
-                .housing(Systems.WARM_ROOM)
-                .depthOfDischarge(Ratio.of(0.8))
-                .build();
-        SimulatedYear year = first(Systems.run(system, Systems.sky(1, hour -> hour == 12 ? 800 : 0), PLAIN));
+        // and two side by side twice that
+        for (int strings : new int[] {1, 2}) {
+            SimulatedSystem system = SimulatedSystemBuilder.builder()
+                    .loads(Systems.steady(0, 60))
+                    .array(ArrayLayout.shared(
+                            Catalog.sample().modules().stream()
+                                    .filter(module -> module.model().equals("PL-160"))
+                                    .findFirst()
+                                    .orElseThrow(),
+                            1,
+                            strings,
+                            1))
+                    .controller(Systems.controller("HN-P20"))
+                    .bank(BankLayout.of(Systems.battery("BK-L12-200H"), Voltage.volts(12), 1, 1))
+                    .housing(Systems.WARM_ROOM)
+                    .depthOfDischarge(Ratio.of(0.8))
+                    .build();
+            SimulatedYear year = first(Systems.run(system, Systems.sky(1, hour -> hour == 12 ? 800 : 0), PLAIN));
 
-        assertThat(year.ledger().array().wattHours()).isCloseTo(365 * 8.6 * 0.8 * 12.8, within(1e-6));
-        assertThat(year.ledger().controllerLoss().wattHours()).isZero();
-        assertThat(year.ledger().imbalance()).isCloseTo(0, within(1e-9));
+            assertThat(year.ledger().array().wattHours()).isCloseTo(strings * 365 * 8.6 * 0.8 * 12.8, within(1e-6));
+            assertThat(year.ledger().controllerLoss().wattHours()).isZero();
+            assertThat(year.ledger().imbalance()).isCloseTo(0, within(1e-9));
+        }
     }
 }
