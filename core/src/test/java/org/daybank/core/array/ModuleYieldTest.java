@@ -199,4 +199,15 @@ class ModuleYieldTest {
         assertThat(covered.in(Month.JANUARY).dividedBy(bare.in(Month.JANUARY))).isCloseTo(0.6, within(1e-12));
         assertThat(covered.in(Month.JULY)).isEqualTo(bare.in(Month.JULY));
     }
+
+    @Test
+    void twoInSeriesShareTheVoltage() {
+        // two on 24 V are each as one on 12 V
+        PvModule module = module("PL-410");
+        ModuleYield pair = ModuleYield.direct(
+                module, 2, Voltage.volts(24), Voltage.volts(26.4), SITE, SUNSHINE, ArrayPolicy.standard());
+
+        assertThat(pair.daily()).isEqualTo(direct12V(module).daily());
+        assertThat(pair.yearly()).isGreaterThan(Energy.ZERO);
+    }
 }

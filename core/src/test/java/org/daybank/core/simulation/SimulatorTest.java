@@ -263,30 +263,48 @@ class SimulatorTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("stopAbove must be more than startBelow 0.6 but is 0.5");
+        assertThatThrownBy(() -> EngineRuleBuilder.builder().build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("power is missing");
+        assertThatThrownBy(() -> EngineRuleBuilder.builder()
+                        .power(Power.watts(500))
+                        .chargerEfficiency(Ratio.of(0.4))
+                        .build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("chargerEfficiency must be at least 0.5 but is 0.4");
+        assertThatThrownBy(() -> new ShorePower(Power.ZERO, null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("power must be above 0 W but is 0 W");
+        assertThatThrownBy(() -> new ShorePower(Power.watts(500), null, Ratio.of(1.1)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("chargerEfficiency must be at most 1 but is 1.1");
     }
 
     @Test
     void withoutTrackingTheBankVoltageDecides() {
         // held at the bank's voltage a module of 36 cells gives about its current: 8.6 A · 0.8 at 12.8 V nominal
-        SimulatedSystem system = SimulatedSystemBuilder.builder()
-                .loads(Systems.steady(0, 60))
-                .array(ArrayLayout.shared(
-                        Catalog.sample().modules().stream()
-                                .filter(module -> module.model().equals("PL-160"))
-                                .findFirst()
-                                .orElseThrow(),
-                        1,
-                        1,
-                        1))
-                .controller(Systems.controller("HN-P20"))
-                .bank(BankLayout.of(Systems.battery("BK-L12-200H"), Voltage.volts(12), 1, 1))
-                .housing(Systems.WARM_ROOM)
-                .depthOfDischarge(Ratio.of(0.8))
-                .build();
-        SimulatedYear year = first(Systems.run(system, Systems.sky(1, hour -> hour == 12 ? 800 : 0), PLAIN));
+        // and two side by side twice that
+        for (int strings : new int[] {1, 2}) {
+            SimulatedSystem system = SimulatedSystemBuilder.builder()
+                    .loads(Systems.steady(0, 60))
+                    .array(ArrayLayout.shared(
+                            Catalog.sample().modules().stream()
+                                    .filter(module -> module.model().equals("PL-160"))
+                                    .findFirst()
+                                    .orElseThrow(),
+                            1,
+                            strings,
+                            1))
+                    .controller(Systems.controller("HN-P20"))
+                    .bank(BankLayout.of(Systems.battery("BK-L12-200H"), Voltage.volts(12), 1, 1))
+                    .housing(Systems.WARM_ROOM)
+                    .depthOfDischarge(Ratio.of(0.8))
+                    .build();
+            SimulatedYear year = first(Systems.run(system, Systems.sky(1, hour -> hour == 12 ? 800 : 0), PLAIN));
 
-        assertThat(year.ledger().array().wattHours()).isCloseTo(365 * 8.6 * 0.8 * 12.8, within(1e-6));
-        assertThat(year.ledger().controllerLoss().wattHours()).isZero();
-        assertThat(year.ledger().imbalance()).isCloseTo(0, within(1e-9));
+            assertThat(year.ledger().array().wattHours()).isCloseTo(strings * 365 * 8.6 * 0.8 * 12.8, within(1e-6));
+            assertThat(year.ledger().controllerLoss().wattHours()).isZero();
+            assertThat(year.ledger().imbalance()).isCloseTo(0, within(1e-9));
+        }
     }
 }

@@ -1,13 +1,16 @@
 package org.daybank.core.sun;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Month;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Ratio;
@@ -17,6 +20,7 @@ import org.daybank.core.site.Place;
 import org.daybank.core.site.UtcOffset;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.site.WeatherYearBuilder;
+import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -160,5 +164,27 @@ class HourlySunTest {
         assertThat(sun.working().steps().get(0).result()).isEqualTo(sun.yearly().rounded());
         assertThat(List.of("Perez and others 1990"))
                 .contains(sun.working().steps().get(0).source());
+    }
+
+    @Test
+    void theMeanDaysOfTheMonthsAddUpToTheYear() {
+        HourlySun sun = on(withClearness(0.5), SLOPE, POLICY);
+        List<Irradiation> days = sun.dailyByMonth();
+        double sum = 0;
+        for (Month month : Month.values()) {
+            sum += days.get(month.getValue() - 1).kilowattHoursPerSquareMetre() * month.length(false);
+        }
+
+        assertThat(days).hasSize(12);
+        double year = sun.yearly().kilowattHoursPerSquareMetre();
+        assertThat(sum).isCloseTo(year, within(1e-9 * year));
+    }
+
+    @Test
+    void whatIsNoExposureIsRefused() {
+        assertThatThrownBy(() -> new Exposure(null, null, List.of(Ratio.of(0.2), Ratio.of(1.2))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage(
+                        "plane is missing; albedo must have 12 values but has 2; albedo/1 must be from 0 to 1 but is 1.2");
     }
 }
