@@ -78,6 +78,20 @@ class ContractFormTest {
     }
 
     @Test
+    void everyNameOfAListIsExplained() {
+        List<String> silent = new ArrayList<>();
+        CONTRACT.at("/components/schemas").properties().forEach(schema -> {
+            String told = schema.getValue().path("description").asText();
+            schema.getValue().path("enum").forEach(name -> {
+                if (told.contains("\n- `") && !told.contains("\n- `" + name.asText() + "`:")) {
+                    silent.add(schema.getKey() + " " + name.asText());
+                }
+            });
+        });
+        assertThat(silent).isEmpty();
+    }
+
+    @Test
     void everyQuantityNamesItsUnits() {
         CONTRACT.at("/components/schemas").properties().stream()
                 .filter(schema -> schema.getValue().path("properties").has("unit")

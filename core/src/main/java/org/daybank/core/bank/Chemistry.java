@@ -8,6 +8,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
+import org.daybank.core.working.Scalars;
 import org.daybank.core.working.Table;
 
 /** The chemistries on offer, each with what is typical of it; a data sheet always wins over these values. */
@@ -67,7 +68,8 @@ public enum Chemistry {
 
     /** What is typical of this chemistry. */
     public Traits traits() {
-        return Objects.requireNonNull(Published.TRAITS.get(this));
+        return Objects.requireNonNull(
+                Published.TRAITS.get(this), () -> "chemistries.csv has no line for " + Scalars.name(this));
     }
 
     /** The family of this chemistry. */

@@ -144,12 +144,21 @@ final class DeadEnd {
                             + " sun falls on the array."));
         }
         ChargerSelection controllers = controllers();
-        return controllers.ranked().isEmpty()
-                ? NearestMiss.of("chargeController", near(controllers))
-                : List.of(Finding.that(
+        if (!controllers.ranked().isEmpty()) {
+            return List.of(Finding.that(
+                    "chargeController",
+                    false,
+                    "Each part fits by itself, but no bank of the catalogue takes what the controllers"
+                            + " that fit bring and draw."));
+        }
+        List<Rejection> near = near(controllers);
+        return near.isEmpty() && !controllers.rejected().isEmpty()
+                ? List.of(Finding.that(
                         "chargeController",
                         false,
-                        "Each part fits by itself, but no bank of the catalogue takes what the controllers"
-                                + " that fit bring and draw."));
+                        "No charge controller of the catalogue works at %s and can be set up for %s.",
+                        voltage,
+                        chemistry))
+                : NearestMiss.of("chargeController", near);
     }
 }

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Mass;
+import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
@@ -13,6 +16,7 @@ import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class BatteryTest {
     @Test
@@ -57,6 +61,45 @@ class BatteryTest {
 
         assertThat(battery.cells()).isEqualTo(cells);
         assertThat(battery.trueNominal().volts()).isCloseTo(volts, within(1e-12));
+    }
+
+    /** Else one bank has two nominal voltages: that of its bus and that of its batteries. */
+    @ParameterizedTest
+    @EnumSource(Chemistry.class)
+    void batteriesInSeriesHaveTheCellsOfTheirBus(Chemistry chemistry) {
+        Battery battery = Batteries.AGM_12V.withChemistry(chemistry);
+        for (int series : new int[] {1, 2, 4}) {
+            Voltage bus = Voltage.volts(12 * series);
+
+            assertThat(series * battery.cells()).isEqualTo(chemistry.cellsFor(bus));
+            assertThat(battery.trueNominal().times(series).volts())
+                    .isCloseTo(chemistry.trueNominal(bus).volts(), within(1e-9));
+        }
+    }
+
+    /** What is typical of a chemistry stands in its table; nothing beside it may forbid what the table allows. */
+    @ParameterizedTest
+    @EnumSource(Chemistry.class)
+    void chargingBeginsWhereTheTypicalRatesBegin(Chemistry chemistry) {
+        Temperature begins =
+                chemistry.traits().chargeRateByTemperature().steps().get(0).from();
+        Battery silent = BatteryBuilder.builder()
+                .model("silent")
+                .chemistry(chemistry)
+                .nominalVoltage(Voltage.volts(12))
+                .capacity(DischargeCurve.parse("20 h: 100 Ah"))
+                .resistance(Resistance.milliohms(5))
+                .mass(Mass.kilograms(20))
+                .price(Money.of("100", "EUR"))
+                .build();
+        ChargeSettings settings = ChargeSettings.of(
+                new ChargeSettings.Facts(
+                        chemistry, Voltage.volts(12), Temperature.celsius(-40), Temperature.celsius(30)),
+                ChargePolicy.standard());
+
+        assertThat(silent.coldestCharge()).isEqualTo(begins);
+        assertThat(settings.chargingFrom())
+                .isEqualTo(chemistry.family() == BatteryFamily.LITHIUM ? Optional.of(begins) : Optional.empty());
     }
 
     @Test

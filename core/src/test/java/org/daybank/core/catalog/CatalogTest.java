@@ -31,6 +31,11 @@ class CatalogTest {
                 + SAMPLE.inverters().size();
         assertThat(products).isBetween(55, 75);
         assertThat(SAMPLE.batteries()).extracting(Battery::chemistry).contains(Chemistry.values());
+        assertThat(SAMPLE.controllers().stream()
+                        .flatMap(controller -> controller.chemistries().stream())
+                        .distinct())
+                .as("what some controller can be set up for")
+                .contains(Chemistry.values());
         assertThat(SAMPLE.controllers()).extracting(ChargeController::kind).contains(ControllerKind.values());
         assertThat(SAMPLE.inverters()).extracting(Inverter::waveform).contains(Waveform.values());
         for (double volts : new double[] {12, 24, 48}) {

@@ -125,7 +125,9 @@ class SystemDesignerTest {
             SystemDesign design =
                     design(LarkspurRidge.BRIEF.withWishes(Wishes.none().withChemistries(List.of(chemistry))));
 
-            assertThat(design.complete()).as("%s", chemistry).isTrue();
+            assertThat(design.complete())
+                    .as("%s: %s", chemistry, design.missing())
+                    .isTrue();
             assertThat(SystemDesign.part(SystemDesign.part(design.bank()).layout())
                             .battery()
                             .chemistry())
@@ -133,6 +135,26 @@ class SystemDesignerTest {
             assertThat(design.alternatives())
                     .allSatisfy(other -> assertThat(other.chemistry()).isEqualTo(chemistry));
         }
+    }
+
+    @Test
+    void aChemistryThatNoControllerCanBeSetUpForIsNamed() {
+        Catalog sample = Catalog.sample();
+        Catalog lithiumOnly = new Catalog(
+                sample.modules(),
+                sample.batteries(),
+                sample.controllers().stream()
+                        .map(controller -> controller.withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
+                        .toList(),
+                sample.inverters());
+        SystemDesign design = SystemDesigner.design(
+                LarkspurRidge.BRIEF.withWishes(Wishes.none().withChemistries(List.of(Chemistry.AGM))), lithiumOnly);
+
+        assertThat(design.complete()).isFalse();
+        assertThat(design.missing())
+                .flatExtracting(NominalVoltage.PassedOver::reasons)
+                .extracting(reason -> reason.sentence().toString())
+                .contains("No charge controller of the catalogue works at 48 V and can be set up for AGM.");
     }
 
     @Test

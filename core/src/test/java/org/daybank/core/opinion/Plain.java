@@ -3,6 +3,7 @@ package org.daybank.core.opinion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.array.PvModule;
@@ -234,7 +235,9 @@ final class Plain {
         var heater = battery.heater();
         return new Goods.Battery(
                 battery.model(),
-                Goods.CELLS.get(camel(battery.chemistry())),
+                Objects.requireNonNull(
+                        Goods.CELLS.get(camel(battery.chemistry())),
+                        () -> "Goods.CELLS has no figures of " + battery.chemistry()),
                 battery.nominalVoltage().volts(),
                 capacity,
                 battery.resistance().ohms(),
