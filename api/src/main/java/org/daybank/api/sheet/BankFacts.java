@@ -25,9 +25,7 @@ final class BankFacts {
                                     Words.of(fit.capacity().requiredCapacity()),
                                     Words.of(fit.capacity().governing()))));
         }
-        rows.add(List.of(
-                "Charging current",
-                "%s to %s".formatted(Words.of(bank.minimumChargeCurrent()), Words.of(bank.maximumChargeCurrent()))));
+        rows.add(List.of("Charging current", charging(bank)));
         rows.add(List.of("Discharge current, at most", Words.of(bank.maximumDischargeCurrent())));
         rows.add(List.of("Into a short circuit", Words.of(bank.shortCircuitCurrent())));
         rows.add(List.of(
@@ -40,6 +38,13 @@ final class BankFacts {
         }
         rows.add(List.of("Mass", Words.of(bank.mass())));
         return new Html().table("The bank", List.of("What", "How much"), rows);
+    }
+
+    private static String charging(BankLayout bank) {
+        String most = Words.of(bank.maximumChargeCurrent());
+        return bank.minimumChargeCurrent().amperes() == 0
+                ? "up to " + most
+                : Words.of(bank.minimumChargeCurrent()) + " to " + most;
     }
 
     private static String area(CrossSection openings) {

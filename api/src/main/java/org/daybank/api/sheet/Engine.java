@@ -20,21 +20,23 @@ final class Engine {
         GeneratorSize size = engine.size();
         html.element(
                 "p",
-                "Sun and bank are not enough in every hour. %s of %s, started at %s of charge and stopped at %s, would run %s a year, burn %s for %s, and raise the share of hours in which every load gets all it asks to %s. It is not in the parts list."
+                "Sun and bank are not enough in every hour. %s of %s, started at %s of charge and stopped at %s, would run %s a year, burn %s, and raise the share of hours in which every load gets all it asks to %s. To make up for no more than what is lacking takes %s and %s for %s, as the table has it. It is not in the parts list."
                         .formatted(
                                 Words.counted(size.sets(), "generator"),
                                 Words.of(size.rating()),
                                 Words.percent(size.rule().startBelow()),
                                 Words.percent(size.rule().stopAbove()),
+                                Words.hours(engine.availability().engineTime()),
+                                Words.of(engine.availability().fuel()),
+                                Words.percent(engine.availability().availability()),
                                 Words.hours(size.yearlyHours()),
                                 Words.of(size.yearlyFuel()),
-                                size.yearlyFuelCost(),
-                                Words.percent(engine.availability().availability())));
+                                size.yearlyFuelCost()));
         EngineOrModules choice = engine.engineOrModules();
         if (choice != null) {
             html.element(
                     "p",
-                    "%s instead would cost %s a year, the engine %s: %s by %s a year."
+                    "%s instead would cost %s a year, the engine %s: %s by %s a year. That counts fuel and wear by the hour; the engine's price, about %s, is paid at once, and it ages while it stands as well."
                             .formatted(
                                     Words.counted(choice.modules(), "more module"),
                                     choice.modulesYearly(),
@@ -42,7 +44,8 @@ final class Engine {
                                     choice.cheaper() == WinterSource.ENGINE
                                             ? "the engine is cheaper"
                                             : "the modules are cheaper",
-                                    choice.saving()));
+                                    choice.saving(),
+                                    size.price()));
         }
         html.table(
                 "The engine by month",

@@ -14,6 +14,7 @@ import org.daybank.core.inverter.Service;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.simulation.Reliability;
+import org.daybank.core.sun.Plane;
 import org.daybank.core.working.Sentence;
 import org.jspecify.annotations.Nullable;
 
@@ -64,26 +65,27 @@ final class Summary {
         BankLayout bank = design.bank() == null ? null : design.bank().layout();
         if (bank != null) {
             say(
-                    "%s %s, %s in series and %s in parallel, store %s at %s. They carry the loads for %s without any"
-                            + " sun.",
+                    "%s %s, %s in series and %s in parallel, %s %s at %s. %s the loads for %s without any sun.",
                     Words.counted(bank.count(), "battery"),
                     bank.product(),
                     bank.series(),
                     bank.parallel(),
+                    bank.count() == 1 ? "stores" : "store",
                     Words.of(bank.ratedEnergy()),
                     Words.of(bank.nominalVoltage()),
+                    bank.count() == 1 ? "It carries" : "They carry",
                     Words.of(brief.policy().bank().autonomy()));
         }
         inverter(design.inverter());
         balance(design.monthlyBalance());
         if (design.recovery() != null) {
             say(
-                    "From its deepest discharge the bank is full again after %s of the design month.",
+                    "In the design month the array refills the bank from its deepest discharge in %s.",
                     Words.of(design.recovery()));
         }
         if (design.trackingGain() != null) {
             say(
-                    "Tracking the modules' best point brings %s more in a year than charging at the bank's own"
+                    "Tracking the modules' maximum power point brings %s more in a year than charging at the bank's own"
                             + " voltage.",
                     Words.percent(design.trackingGain().yearlyGain()));
         }
@@ -94,7 +96,7 @@ final class Summary {
                     "An engine generator of %s would raise that to %s of the hours, running %s a year.",
                     Words.of(engine.size().rating()),
                     Words.percent(engine.availability().availability()),
-                    Words.hours(engine.size().yearlyHours()));
+                    Words.hours(engine.availability().engineTime()));
         }
         if (design.batteryLife() != null) {
             var life = design.batteryLife();
@@ -110,12 +112,12 @@ final class Summary {
         if (charger != null) {
             var array = charger.array();
             say(
-                    "%s %s (%s) face %s at a tilt of %s and charge the bank through %s %s.",
+                    "%s %s (%s) %s and %s the bank through %s %s.",
                     Words.counted(array.modules(), "module"),
                     array.product(),
                     Words.of(array.power()),
-                    facing(design.sun().plane().azimuth()),
-                    Words.of(design.sun().plane().tilt()),
+                    lying(array.modules(), design.sun().plane()),
+                    array.modules() == 1 ? "charges" : "charge",
                     charger.count() == 1 ? "the charge controller" : charger.count() + " charge controllers",
                     charger.product());
         }
@@ -126,12 +128,13 @@ final class Summary {
             say("Every load runs on the bank's own voltage; there is no inverter.");
         } else {
             say(
-                    "%s %s %s %s; the loads ask %s at their peak and the inverters give %s.",
+                    "%s %s %s %s; the loads ask %s at their peak and %s %s.",
                     Words.counted(inverter.count(), "inverter"),
                     inverter.product(),
                     inverter.count() == 1 ? "makes" : "make",
                     service(),
                     Words.of(design.energyBudget().peak().running()),
+                    inverter.count() == 1 ? "it gives" : "they give",
                     Words.of(inverter.rating()));
         }
     }
@@ -170,13 +173,13 @@ final class Summary {
         if (panel != null) {
             say("While the grid is away the bank carries the essential loads: %s.", String.join(", ", panel.loads()));
             say(
-                    "In an outage without any sun the full bank carries them for %s on the mean, and for %s at the"
+                    "In an outage without any sun the full bank carries them for %s on average, and for %s at the"
                             + " least.",
                     Words.hours(panel.backup().mean()),
                     Words.hours(panel.backup().shortest()));
             if (panel.wholePrice() != null) {
                 say(
-                        "Backing up the whole house instead would take a bank of %s and an array of %s for %s in place"
+                        "Backing up every load instead would take a bank of %s and an array of %s for %s in place"
                                 + " of %s.",
                         Words.of(panel.wholeBank()), Words.of(panel.wholeArray()), panel.wholePrice(), panel.price());
             }
@@ -187,12 +190,12 @@ final class Summary {
         var strings = feed.stringInverters();
         var units = feed.microinverters();
         say(
-                "%s %s (%s) face %s at a tilt of %s and feed the grid (%s) through %s.",
+                "%s %s (%s) %s and %s the grid (%s) through %s.",
                 Words.counted(feed.modules(), "module"),
                 feed.module(),
                 Words.of(feed.arrayPower()),
-                facing(design.sun().plane().azimuth()),
-                Words.of(design.sun().plane().tilt()),
+                lying(feed.modules(), design.sun().plane()),
+                feed.modules() == 1 ? "feeds" : "feed",
                 service(),
                 strings != null
                         ? Words.counted(strings.count(), "string inverter") + " " + strings.product()
@@ -200,14 +203,17 @@ final class Summary {
                                 ? Words.counted(units.count(), "microinverter") + " " + units.product()
                                 : "inverters");
         say(
-                "In a year they bring %s; the loads use %s%s. There is no bank: when the grid is away, the loads are"
-                        + " as well.",
+                "By its months a year brings %s; the loads use %s%s. There is no bank: when the grid is away, nothing"
+                        + " runs.",
                 Words.of(feed.yearlyYield()),
                 Words.of(feed.yearlyUse()),
-                feed.coverage() == null ? "" : ", of which that is %s".formatted(Words.percent(feed.coverage())));
+                feed.coverage() == null
+                        ? ""
+                        : ", so that the yield is %s of the use".formatted(Words.percent(feed.coverage())));
         if (feed.flows() != null) {
             say(
-                    "%s of that yield is used at once, %s come from the grid and %s go into it.",
+                    "Run hour by hour, a year brings %s: %s of it is used at once, %s come from the grid and %s go into it.",
+                    Words.of(feed.flows().yearly().array()),
                     Words.percent(feed.flows().selfUseShare()),
                     Words.of(feed.flows().yearly().imported()),
                     Words.of(feed.flows().yearly().exported()));
@@ -239,6 +245,15 @@ final class Summary {
         Service service = brief.service();
         return "%s, %s, %s phase"
                 .formatted(Words.of(service.voltage()), Words.of(service.frequency()), Words.of(service.phases()));
+    }
+
+    /** How an array of so many modules lies. */
+    private static String lying(int modules, Plane plane) {
+        if (plane.tilt().degrees() == 0) {
+            return modules == 1 ? "lies flat" : "lie flat";
+        }
+        return "%s %s at a tilt of %s"
+                .formatted(modules == 1 ? "faces" : "face", facing(plane.azimuth()), Words.of(plane.tilt()));
     }
 
     /** The azimuth with its nearest name. */

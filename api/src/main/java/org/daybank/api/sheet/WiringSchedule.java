@@ -1,7 +1,9 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
+import org.daybank.core.design.DesignBrief;
 import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.SystemKind;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
@@ -34,9 +36,15 @@ final class WiringSchedule {
                 "p",
                 "Current: in ordinary operation, and what conductor and device must stand. The device must break the"
                         + " fault current at the voltage stated.");
+        if (otherInputs(design.brief())) {
+            html.element(
+                    "p",
+                    "The inputs from shore, alternator or grid are not in this schedule: they need a conductor, a device"
+                            + " and a disconnect as well.");
+        }
         wiring.circuits().stream()
                 .filter(circuit -> !circuit.fits())
-                .forEach(circuit -> html.element("p", circuit.name() + " keeps not every rule:")
+                .forEach(circuit -> html.element("p", circuit.name() + " does not keep every rule:")
                         .list(circuit.findings().stream()
                                 .filter(finding -> !finding.met())
                                 .map(Finding::sentence)
@@ -66,6 +74,11 @@ final class WiringSchedule {
                     voltages.rows().stream().map(WiringSchedule::row).toList());
         }
         return html;
+    }
+
+    /** Whether something besides the array feeds the system on the bank; a design does not derive its circuit. */
+    private static boolean otherInputs(DesignBrief brief) {
+        return brief.shore() != null || brief.alternator() != null || brief.kind() == SystemKind.GRID_BACKUP;
     }
 
     private static List<String> row(StringVoltages.Row voltage) {

@@ -63,11 +63,11 @@ final class BankCautions {
                 Severity.DANGER,
                 "bank to inverter",
                 "Put a fuse that can break this current at this voltage right at the bank, before any other device.",
-                "Bridged, the bank drives about %s until something melts; the cable is not reckoned in.",
+                "Short-circuited, the bank drives about %s until something melts; the cable is not reckoned in.",
                 shortCircuit);
         cautions.add(
                 "hotTerminals",
-                Severity.WARNING,
+                Severity.DANGER,
                 "bank",
                 "Tighten to the maker's torque, check again after a month and then each year.",
                 "A loose terminal heats up under %s and can start a fire.",
@@ -83,7 +83,7 @@ final class BankCautions {
         if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
             cautions.add(
                     "lifting",
-                    Severity.WARNING,
+                    Severity.DANGER,
                     "bank",
                     "Lift with two people or a hoist; check what the floor carries.",
                     "One battery weighs %s, the whole bank %s.",
@@ -148,11 +148,9 @@ final class BankCautions {
                     "bank",
                     "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat"
                             + " this air too, and must not spark.",
-                    "Around the bank it gets down to %s: who closes or heats a cupboard against that cold keeps the"
-                            + " hydrogen in. It needs %s of fresh air all the same, and that air takes %s of heat.",
-                    bank.temperature(),
-                    ventilation.flow(),
-                    ventilation.heatLoss());
+                    "Around the bank it gets down to %s: a cupboard closed or heated against that cold keeps the hydrogen"
+                            + " in.",
+                    bank.temperature());
         }
         if (bank.temperature().celsius() < 0) {
             cautions.add(
@@ -178,7 +176,8 @@ final class BankCautions {
                 "lithiumFire",
                 Severity.DANGER,
                 "bank",
-                "Mount on a wall that does not burn, away from escape routes; keep to the maker's distances.",
+                "Mount on what does not burn, away from escape routes; keep to the maker's distances, and fit smoke alarms"
+                        + " where people sleep.",
                 "A damaged or overcharged lithium battery can burn and cannot be put out with little water.");
         if (bank.heated()) {
             cautions.add(
@@ -186,7 +185,7 @@ final class BankCautions {
                     Severity.WARNING,
                     "bank",
                     "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
-                    "Without its heater the bank would fall to freezing air; below 0 °C lithium must not be charged.");
+                    "Without its heater the bank would get as cold as the air; below 0 °C lithium must not be charged.");
         }
         Temperature recordLow = design.brief().site().recordLow();
         boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;

@@ -95,7 +95,7 @@ final class BankChecks {
                     "coldChargeCurrent",
                     charger.chargingCurrent(),
                     cold,
-                    "In full sun %s flow into the bank; with its cells at %s it takes %s. Where that is less, its management or a setting of the controllers must hold the current down while it is cool.",
+                    "In full sun %s flow into the bank; with its cells at %s it takes %s. Its management or a setting of the controllers must hold the current to that while it is cool.",
                     charger.chargingCurrent(),
                     chosen.bank().temperature(),
                     cold));
@@ -110,7 +110,7 @@ final class BankChecks {
                     "highestSupply",
                     settings.absorptionWhenCold(),
                     highest,
-                    "Charging on the coldest day lifts the bus to %s; %s withstands %s. Where it does not, it needs a DC converter.",
+                    "Charging on the coldest day lifts the bus to %s; %s withstands %s. Above that it needs a DC converter.",
                     settings.absorptionWhenCold(),
                     load.name(),
                     highest));
@@ -121,7 +121,7 @@ final class BankChecks {
                     "lowestSupply",
                     settings.disconnect(),
                     lowest,
-                    "Before the disconnect the bus falls to %s; %s runs from %s. Where it does not, it needs a DC converter.",
+                    "Before the disconnect the bus falls to %s; %s runs from %s. Below that it needs a DC converter.",
                     settings.disconnect(),
                     load.name(),
                     lowest));

@@ -107,13 +107,15 @@ final class Cautions {
             stringFuses(together);
         }
         if (strings != null) {
-            storedCharge(strings.product());
+            storedCharge("The capacitors of %s hold the array's voltage after switching off.", strings.product());
             cautions.add(
                     "reversePolarity",
                     Severity.WARNING,
                     circuit,
                     "Measure voltage and polarity of each string before it is connected.",
-                    "A string connected the wrong way round destroys the inverter, or is fed by the others.");
+                    together > 1
+                            ? "A string connected the wrong way round destroys the inverter, or is fed by the others."
+                            : "A string connected the wrong way round destroys the inverter.");
         }
     }
 
@@ -135,6 +137,12 @@ final class Cautions {
                             + " out by the inverter's own transfer or a listed switch.",
                     "While the grid is away the panel stays live from the bank; a second path to the grid would feed"
                             + " the street.");
+            cautions.add(
+                    "safetySupply",
+                    Severity.WARNING,
+                    "essential loads panel",
+                    "Give medical devices, emergency lighting and alarms the supply of their own that codes ask for.",
+                    "This backup ends when the bank is empty or the inverter fails: no life may hang on it.");
         }
     }
 
@@ -151,7 +159,7 @@ final class Cautions {
         }
         cautions.add(
                 "vehicle",
-                Severity.WARNING,
+                Severity.DANGER,
                 "bank",
                 "Bolt batteries and modules down for braking and crash; fuse every cable that leaves the bank within a"
                         + " hand's breadth of it.",
@@ -160,11 +168,11 @@ final class Cautions {
         if (design.brief().alternator() != null) {
             cautions.add(
                     "alternatorLimit",
-                    Severity.WARNING,
+                    Severity.DANGER,
                     "alternator",
-                    "Charge through a DC converter that limits current and stops when the management system opens.",
-                    "An alternator feeds an empty lithium bank with all it has and burns; cut off under load its"
-                            + " voltage surge destroys electronics.");
+                    "Charge through a DC converter that limits current and stops before the battery cuts itself off.",
+                    "Without a limit an alternator feeds an empty bank with all it has and can burn; cut off under load"
+                            + " its voltage surge destroys electronics.");
         }
     }
 
@@ -174,8 +182,8 @@ final class Cautions {
                     "arrayVoltage",
                     Severity.DANGER,
                     circuit,
-                    "Cover the modules or wait for night before touching conductors; use only parts rated for this DC"
-                            + " voltage.",
+                    "Cover the modules or wait for night, and measure, before touching conductors; use only parts rated"
+                            + " for this DC voltage.",
                     "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there"
                             + " is light.",
                     coldest);
@@ -202,16 +210,17 @@ final class Cautions {
                 shortCircuit);
         cautions.add(
                 "arrayFaults",
-                Severity.WARNING,
+                Severity.DANGER,
                 circuit,
                 "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
-                "Damaged insulation in a %s array feeds a fault that no fuse may clear.",
+                "Damaged insulation in an array of %s feeds a fault that can start a fire and that no fuse may clear.",
                 power);
         cautions.add(
                 "windAndSnow",
                 Severity.DANGER,
                 "array",
-                "Have roof or frame checked for wind, snow and the weight of the array itself.",
+                "Have roof or frame checked for wind, snow and the weight of the array itself; work on a roof only secured"
+                        + " against falling.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
         WiringPlan wiring = design.wiring();
@@ -222,7 +231,7 @@ final class Cautions {
                     Severity.WARNING,
                     circuit,
                     "Plan surge protective devices at both ends of the run, and bonding of frames.",
-                    "With a run of %s at a height of %s a stroke nearby destroys controller and loads.",
+                    "With a run of %s, %s above the sea, a stroke nearby can destroy the electronics at both ends.",
                     design.brief().array().cableLength(),
                     design.brief().site().elevation());
         }
@@ -233,23 +242,33 @@ final class Cautions {
             return;
         }
         cautions.add(
+                "liveOutput",
+                Severity.DANGER,
+                "AC output",
+                "Switch the inverter off, disconnect the bank, secure both and measure before touching conductors; fit"
+                        + " residual-current protection.",
+                "The inverter makes %s by itself, with no other supply near: touching it can kill.",
+                design.brief().service().voltage());
+        cautions.add(
                 "neutralEarthBond",
                 Severity.DANGER,
                 "AC output",
-                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator or"
-                        + " shore power is connected.",
+                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator,"
+                        + " shore power or the grid is connected.",
                 "Without the bond no residual-current device trips; with two, currents run where none should.");
-        storedCharge(design.inverter().product());
+        storedCharge(
+                "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
+                design.inverter().product());
     }
 
-    private void storedCharge(String product) {
+    private void storedCharge(String text, String product) {
         cautions.add(
                 "storedCharge",
-                Severity.WARNING,
+                Severity.DANGER,
                 "inverter",
                 "Disconnect the source, wait as the maker says and measure before opening; pre-charge where the maker"
                         + " asks for it.",
-                "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
+                text,
                 product);
     }
 
@@ -266,7 +285,7 @@ final class Cautions {
                     Severity.NOTICE,
                     "bank",
                     "Keep the bank out of bedrooms and escape routes.",
-                    "The bank stands in a heated room where people are.");
+                    "The bank stands indoors, where people are.");
         }
     }
 }

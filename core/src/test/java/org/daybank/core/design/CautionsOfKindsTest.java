@@ -19,7 +19,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What can hurt because of what a system hangs on: told where it hangs on that, and nowhere else. */
 class CautionsOfKindsTest {
     private static final Set<String> OF_KINDS = Set.of(
-            "vehicle", "shoreConnection", "alternatorLimit", "backfeed", "backupPanel", "bankArc", "bankShortCircuit");
+            "vehicle",
+            "shoreConnection",
+            "alternatorLimit",
+            "backfeed",
+            "backupPanel",
+            "safetySupply",
+            "bankArc",
+            "bankShortCircuit");
 
     static Stream<DesignBrief> briefs() {
         DesignBrief mobile = LarkspurRidge.BRIEF.withKind(SystemKind.MOBILE);
@@ -48,7 +55,7 @@ class CautionsOfKindsTest {
         addIf(expected, brief.shore() != null, "shoreConnection");
         addIf(expected, brief.alternator() != null, "alternatorLimit");
         addIf(expected, grid, "backfeed");
-        addIf(expected, kind == SystemKind.GRID_BACKUP, "backupPanel");
+        addIf(expected, kind == SystemKind.GRID_BACKUP, "backupPanel", "safetySupply");
         addIf(expected, kind != SystemKind.GRID_INTERACTIVE, "bankArc", "bankShortCircuit");
         assertThat(told.stream().filter(OF_KINDS::contains)).containsExactlyInAnyOrderElementsOf(expected);
 

@@ -113,6 +113,7 @@ class CautionsTest {
             "arrayVoltage",
             "stringFuses",
             "lightning",
+            "liveOutput",
             "neutralEarthBond",
             "storedCharge",
             "generatorExhaust",
@@ -187,6 +188,7 @@ class CautionsTest {
                         // a dwelling's critical length, IEC 62305 by way of IEC 60364-7-712: 115 / N_g metres
                         || design.brief().array().cableLength().metres()
                                 >= 115 / design.brief().policy().wiring().groundFlashDensity());
+        addIf(expected, "liveOutput", design.inverter() != null);
         addIf(expected, "neutralEarthBond", design.inverter() != null);
         addIf(expected, "storedCharge", design.inverter() != null);
         addIf(expected, "bankIndoors", indoors);
