@@ -4,6 +4,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.daybank.core.quantity.QuantityFormatException;
@@ -25,13 +27,13 @@ public final class Scalars {
         }
     };
 
-    /** The names of the constants of an enum, by their number. */
-    private static final ClassValue<String[]> NAMES = new ClassValue<>() {
+    /** The names of the constants of an enum. */
+    private static final ClassValue<Map<Object, String>> NAMES = new ClassValue<>() {
         @Override
-        protected String[] computeValue(Class<?> type) {
+        protected Map<Object, String> computeValue(Class<?> type) {
             return Arrays.stream(type.getEnumConstants())
-                    .map(constant -> camelCase(((Enum<?>) constant).name()))
-                    .toArray(String[]::new);
+                    .collect(Collectors.toUnmodifiableMap(
+                            constant -> constant, constant -> camelCase(((Enum<?>) constant).name())));
         }
     };
 
@@ -79,7 +81,7 @@ public final class Scalars {
 
     /** The name under which an enum constant crosses the wire: {@code STEP_DOWN_MPPT} is {@code stepDownMppt}. */
     public static String name(Enum<?> constant) {
-        return NAMES.get(constant.getDeclaringClass())[constant.ordinal()];
+        return Objects.requireNonNull(NAMES.get(constant.getDeclaringClass()).get(constant));
     }
 
     private static String camelCase(String constant) {
