@@ -22,7 +22,7 @@ final class Layouts {
         if (array != null) {
             html.add(Rows.figure(
                     "strings",
-                    "Modules: %s in parallel, each of %d in series; on the controllers: %s"
+                    "Modules: %s in parallel, each of %d in series; strings on each controller: %s"
                             .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
                     Collections.nCopies(array.strings(), array.series())));
         }
@@ -61,7 +61,7 @@ final class Layouts {
                 drawn++;
                 html.add(Rows.figure(
                         "tracker-" + drawn,
-                        "%s of each of %s %s: %s in parallel, each of %s in series"
+                        "On %s of each of %s %s: %s in parallel, each of %s in series"
                                 .formatted(
                                         Words.counted(tracker.trackers(), "tracker"),
                                         Words.counted(unit.units(), "unit"),

@@ -193,10 +193,10 @@ final class Cautions {
     private void stringFuses(int strings) {
         cautions.add(
                 "stringFuses",
-                Severity.WARNING,
+                Severity.DANGER,
                 "string",
                 "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
-                "%s strings in parallel can feed more into a faulty one than its modules stand.",
+                "%s strings in parallel can feed more into a faulty one than its modules stand, and set it on fire.",
                 strings);
     }
 
@@ -219,8 +219,8 @@ final class Cautions {
                 "windAndSnow",
                 Severity.DANGER,
                 "array",
-                "Have roof or frame checked for wind, snow and the weight of the array itself; work on a roof only secured"
-                        + " against falling.",
+                "Have roof or frame checked for wind, snow and the weight of the array itself; whoever works on"
+                        + " a roof must be secured against falling.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
         WiringPlan wiring = design.wiring();

@@ -54,10 +54,10 @@ final class WiringCautions {
             StringFusing fusing = sized.fusing().orElseThrow();
             add(
                     "stringFuses",
-                    Severity.WARNING,
+                    Severity.DANGER,
                     circuit.name(),
                     "Give each string a fuse made for photovoltaic direct current, in every pole that is not earthed.",
-                    "The other strings can feed %s backwards into a faulty one; its modules stand %s.",
+                    "The other strings can feed %s backwards into a faulty one; its modules stand %s, and beyond that can catch fire.",
                     fusing.reverseCurrent(),
                     fusing.seriesFuse());
         }
@@ -96,7 +96,7 @@ final class WiringCautions {
                     Severity.DANGER,
                     circuit.name(),
                     action,
-                    "Bridged, it carries up to %s at %s until its device breaks.",
+                    "Short-circuited, it carries up to %s at %s until its device breaks.",
                     circuit.faultCurrent(),
                     circuit.highestVoltage());
         }
