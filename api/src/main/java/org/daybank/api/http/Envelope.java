@@ -1,12 +1,12 @@
 package org.daybank.api.http;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
 import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.Form;
+import org.daybank.api.wire.Json;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 
@@ -15,17 +15,24 @@ final class Envelope {
     private Envelope() {}
 
     /** Writes an answer. */
-    static <Q extends Record, R extends Record> ObjectNode write(
+    static <Q extends Record, R extends Record> byte[] write(
             Calculation<Q, R> calculation, Bound<Q> asked, R found, boolean withWorking) {
-        ObjectNode envelope = JsonNodeFactory.instance.objectNode();
-        envelope.set("given", RecordWriter.write(asked.value()));
-        envelope.set("result", RecordWriter.write(found));
-        envelope.set("assumptions", list(asked.assumptions()));
-        envelope.set("cautions", list(calculation.cautions().apply(found)));
-        if (withWorking) {
-            envelope.set("working", RecordWriter.write(calculation.working().apply(found)));
-        }
-        return envelope;
+        return Json.bytes(out -> {
+            out.writeStartObject();
+            member(out, "given", asked.value());
+            member(out, "result", found);
+            member(out, "assumptions", asked.assumptions());
+            member(out, "cautions", calculation.cautions().apply(found));
+            if (withWorking) {
+                member(out, "working", calculation.working().apply(found));
+            }
+            out.writeEndObject();
+        });
+    }
+
+    private static void member(JsonGenerator out, String name, Object value) throws IOException {
+        out.writeFieldName(name);
+        RecordWriter.write(out, value);
     }
 
     /** The components of a result that can be asked for one by one: those that are one value. */
@@ -40,11 +47,5 @@ final class Envelope {
                         ? figures(Shape.of(part.raw()))
                         : Stream.of(part.name())
                                 .filter(name -> part.form() != Form.LIST && part.form() != Form.OBJECT));
-    }
-
-    private static ArrayNode list(List<? extends Record> records) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode(records.size());
-        records.forEach(record -> list.add(RecordWriter.write(record)));
-        return list;
     }
 }

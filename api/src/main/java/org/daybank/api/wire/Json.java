@@ -1,6 +1,7 @@
 package org.daybank.api.wire;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -10,6 +11,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -24,6 +27,8 @@ public final class Json {
 
     /** Longest number, in characters, that is read. */
     public static final int MAX_NUMBER_LENGTH = 60;
+
+    private static final int SHORT_ANSWER = 8192;
 
     private static final Pattern DIGIT_FOR_NAME =
             Pattern.compile("Unexpected character \\('\\d'.*was expecting double-quote to start field name.*");
@@ -69,6 +74,30 @@ public final class Json {
             return MAPPER.writeValueAsBytes(tree);
         } catch (JsonProcessingException impossible) {
             throw new UncheckedIOException(impossible);
+        }
+    }
+
+    /** Writes JSON as it is made. */
+    public interface Writer {
+        /** Writes one value. */
+        void writeTo(JsonGenerator out) throws IOException;
+    }
+
+    /** The bytes of what a writer writes, in UTF-8. */
+    public static byte[] bytes(Writer writer) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(SHORT_ANSWER);
+        try (JsonGenerator out = MAPPER.createGenerator(bytes)) {
+            writer.writeTo(out);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The tree of what was written. */
+    static JsonNode tree(TokenBuffer tokens) throws IOException {
+        try (JsonParser parser = tokens.asParser(MAPPER)) {
+            return MAPPER.readTree(parser);
         }
     }
 

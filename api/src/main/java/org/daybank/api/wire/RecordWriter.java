@@ -1,9 +1,13 @@
 package org.daybank.api.wire;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.TreeNode;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Latitude;
@@ -20,50 +24,52 @@ public final class RecordWriter {
     /** Lists of more quantities than this are written as a series, with the unit once. */
     static final int LONGEST_LIST = 48;
 
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-
     private RecordWriter() {}
 
     /** A record as an object, without what its reader has already. */
     public static ObjectNode write(Record record) {
-        ObjectNode members = NODES.objectNode();
-        for (Shape.Part part : Shape.of(record.getClass()).parts()) {
-            Object value = part.untold() ? null : present(part.in(record));
-            if (value != null && part.inline()) {
-                members.setAll(write((Record) value));
-            } else if (value != null) {
-                members.set(part.name(), value(value));
-            }
-        }
-        return members;
+        return (ObjectNode) value(record);
     }
 
     /** Any value that stands in a record. */
     public static JsonNode value(Object value) {
-        if (value instanceof Enum<?> constant) {
-            return NODES.textNode(Scalars.name(constant));
+        try (TokenBuffer tokens = new TokenBuffer(null, false)) {
+            write(tokens, value);
+            return Json.tree(tokens);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
-        return switch (Form.of(value.getClass())) {
-            case QUANTITY -> quantity((Quantity) value);
-            case NUMBER -> number(value);
-            case MONEY ->
-                NODES.objectNode()
-                        .put("amount", ((Money) value).amount())
-                        .put("currency", ((Money) value).currency().getCurrencyCode());
-            case FLAG -> NODES.booleanNode((Boolean) value);
-            case SERIES -> series((HourlySeries) value);
-            case NAME, TEXT -> NODES.textNode(value.toString());
-            case OBJECT -> write((Record) value);
-            case LIST -> list((List<?>) value);
-            case TREE -> (JsonNode) value;
-        };
+    }
+
+    /**
+     * Writes any value that stands in a record.
+     *
+     * @throws IOException when what it is written to does not take it
+     */
+    public static void write(JsonGenerator out, Object value) throws IOException {
+        switch (Form.of(value.getClass())) {
+            case QUANTITY -> quantity(out, (Quantity) value);
+            case NUMBER -> number(out, bare(value));
+            case MONEY -> money(out, (Money) value);
+            case FLAG -> out.writeBoolean((Boolean) value);
+            case SERIES -> series(out, (HourlySeries) value);
+            case NAME -> out.writeString(Scalars.name((Enum<?>) value));
+            case TEXT -> out.writeString(value.toString());
+            case OBJECT -> {
+                out.writeStartObject();
+                members(out, (Record) value);
+                out.writeEndObject();
+            }
+            case LIST -> list(out, (List<?>) value);
+            case TREE -> out.writeTree((TreeNode) value);
+        }
     }
 
     /** The bare number of a value that is one: what stands in a quantity's {@code value}. */
     public static JsonNode number(double number) {
-        return number == Math.rint(number) && Math.abs(number) < 1e15
-                ? NODES.numberNode((long) number)
-                : NODES.numberNode(number);
+        return isWhole(number)
+                ? JsonNodeFactory.instance.numberNode((long) number)
+                : JsonNodeFactory.instance.numberNode(number);
     }
 
     /**
@@ -84,50 +90,91 @@ public final class RecordWriter {
         throw new IllegalArgumentException("No component " + name);
     }
 
-    private static JsonNode number(Object value) {
-        if (value instanceof Ratio ratio) {
-            return number(ratio.fraction());
-        }
-        if (value instanceof Latitude latitude) {
-            return number(latitude.degrees());
-        }
-        if (value instanceof Longitude longitude) {
-            return number(longitude.degrees());
-        }
-        return number(((Number) value).doubleValue());
-    }
-
-    private static ObjectNode quantity(Quantity quantity) {
-        return NODES.objectNode()
-                .<ObjectNode>set("value", number(quantity.baseValue()))
-                .put("unit", quantity.baseUnit().code());
-    }
-
-    private static ObjectNode series(HourlySeries series) {
-        ArrayNode values = NODES.arrayNode(series.size());
-        for (int hour = 0; hour < series.size(); hour++) {
-            values.add(number(series.at(hour)));
-        }
-        ObjectNode members = NODES.objectNode().put("unit", series.unit().code());
-        members.set("values", values);
-        return members;
-    }
-
-    private static JsonNode list(List<?> list) {
-        if (list.size() > LONGEST_LIST && list.stream().allMatch(Quantity.class::isInstance)) {
-            ArrayNode values = NODES.arrayNode(list.size());
-            list.forEach(element -> values.add(number(((Quantity) element).baseValue())));
-            return NODES.objectNode()
-                    .put("unit", ((Quantity) list.get(0)).baseUnit().code())
-                    .set("values", values);
-        }
-        ArrayNode elements = NODES.arrayNode(list.size());
-        list.forEach(element -> elements.add(value(element)));
-        return elements;
-    }
-
     /** What a value that may be an optional holds; null when that is nothing. */
     public static @Nullable Object present(@Nullable Object value) {
         return value instanceof Optional<?> optional ? optional.orElse(null) : value;
+    }
+
+    /** The components, those of inlined ones in their place. */
+    private static void members(JsonGenerator out, Record record) throws IOException {
+        for (Shape.Part part : Shape.of(record.getClass()).parts()) {
+            Object value = part.untold() ? null : present(part.in(record));
+            if (value != null && part.inline()) {
+                members(out, (Record) value);
+            } else if (value != null) {
+                out.writeFieldName(part.name());
+                write(out, value);
+            }
+        }
+    }
+
+    private static boolean isWhole(double number) {
+        return number == Math.rint(number) && Math.abs(number) < 1e15;
+    }
+
+    private static void number(JsonGenerator out, double number) throws IOException {
+        if (isWhole(number)) {
+            out.writeNumber((long) number);
+        } else {
+            out.writeNumber(number);
+        }
+    }
+
+    private static double bare(Object value) {
+        if (value instanceof Ratio ratio) {
+            return ratio.fraction();
+        }
+        if (value instanceof Latitude latitude) {
+            return latitude.degrees();
+        }
+        if (value instanceof Longitude longitude) {
+            return longitude.degrees();
+        }
+        return ((Number) value).doubleValue();
+    }
+
+    private static void quantity(JsonGenerator out, Quantity quantity) throws IOException {
+        out.writeStartObject();
+        out.writeFieldName("value");
+        number(out, quantity.baseValue());
+        out.writeStringField("unit", quantity.baseUnit().code());
+        out.writeEndObject();
+    }
+
+    private static void money(JsonGenerator out, Money money) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("amount", money.amount());
+        out.writeStringField("currency", money.currency().getCurrencyCode());
+        out.writeEndObject();
+    }
+
+    private static void series(JsonGenerator out, HourlySeries series) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("unit", series.unit().code());
+        out.writeArrayFieldStart("values");
+        for (int hour = 0; hour < series.size(); hour++) {
+            number(out, series.at(hour));
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private static void list(JsonGenerator out, List<?> list) throws IOException {
+        if (list.size() > LONGEST_LIST && list.stream().allMatch(Quantity.class::isInstance)) {
+            out.writeStartObject();
+            out.writeStringField("unit", ((Quantity) list.get(0)).baseUnit().code());
+            out.writeArrayFieldStart("values");
+            for (Object element : list) {
+                number(out, ((Quantity) element).baseValue());
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+            return;
+        }
+        out.writeStartArray();
+        for (Object element : list) {
+            write(out, element);
+        }
+        out.writeEndArray();
     }
 }
