@@ -61,7 +61,7 @@ def wrk(path, body, seconds, connections, folder):
         ["wrk", "-t1", f"-c{connections}", f"-d{seconds}s", "--latency", "-s", script, f"http://127.0.0.1:{PORT}{path}"],
         capture_output=True, text=True, check=True).stdout
     errors = re.findall(r"(Socket errors.*|Non-2xx.*)", told)
-    return float(re.search(r"Requests/sec:\s+([\d.]+)", told).group(1)), re.search(r"99%\s+(\S+)", told).group(1), errors
+    return float(re.search(r"Requests/sec:\s+([\d.]+)", told).group(1)), re.search(r"99%\s+([\d.]+\w+)", told).group(1), errors
 
 
 def main():

@@ -10,9 +10,9 @@ import io.javalin.http.HttpStatus;
 import io.javalin.router.Endpoint;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import org.daybank.api.http.AccessLog;
 import org.daybank.api.http.ApiKey;
 import org.daybank.api.http.Contract;
 import org.daybank.api.http.Cors;
@@ -26,12 +26,10 @@ import org.daybank.api.http.TransportErrors;
 import org.daybank.core.catalog.Catalog;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.GracefulHandler;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
+import org.eclipse.jetty.util.component.LifeCycle;
 
 /** The server: the routes, with limits, request ids, an access log and a graceful stop around them. */
 public final class Service {
-    private static final Logger ACCESS = LoggerFactory.getLogger("access");
     private static final long STOP_MILLIS = 8000;
 
     /** So much of a body is awaited before a thread is given to its request: half-sent bodies cost none. */
@@ -54,6 +52,7 @@ public final class Service {
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         Readiness readiness = new Readiness();
+        AccessLog accessLog = new AccessLog(System.err);
         config.jetty.modifyHttpConfiguration(http -> http.setRequestHeaderSize(TransportErrors.MAX_HEADER_BYTES));
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
@@ -62,9 +61,15 @@ public final class Service {
             server.setHandler(new GracefulHandler(new EagerContentHandler(
                     new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false))));
             readiness.watch(server);
+            server.addEventListener(new LifeCycle.Listener() {
+                @Override
+                public void lifeCycleStopped(LifeCycle stopped) {
+                    accessLog.close();
+                }
+            });
         });
         Metrics metrics = new Metrics(settings.openMetrics());
-        config.requestLogger.http((context, millis) -> log(context, millis, metrics));
+        config.requestLogger.http((context, millis) -> log(context, millis, metrics, accessLog));
         config.routes.before(RequestId::give);
         config.routes.before(new Cors(settings.corsOrigins())::allow);
         ApiKey key = new ApiKey(settings.apiKey());
@@ -98,19 +103,13 @@ public final class Service {
                 path, context -> context.status(HttpStatus.NO_CONTENT).header("Allow", String.join(", ", known))));
     }
 
-    private static void log(Context context, Float millis, Metrics metrics) {
+    private static void log(Context context, Float millis, Metrics metrics, AccessLog accessLog) {
         Endpoint endpoint = context.endpoints().matchedHttpEndpoint();
         metrics.count(
                 endpoint == null ? "other" : endpoint.method.name(),
                 endpoint == null ? "none" : endpoint.path,
                 context.statusCode(),
                 millis);
-        ACCESS.info(
-                "id={} method={} path={} status={} ms={}",
-                RequestId.of(context),
-                context.method().name(),
-                context.req().getRequestURI(),
-                context.statusCode(),
-                String.format(Locale.ROOT, "%.1f", millis));
+        accessLog.note(context, millis);
     }
 }

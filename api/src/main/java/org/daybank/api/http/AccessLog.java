@@ -1,0 +1,78 @@
+package org.daybank.api.http;
+
+import io.javalin.http.Context;
+import java.io.PrintStream;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+
+/**
+ * A line for each request, written by a thread of its own: threads that answer do not wait for each other to write. Where lines
+ * come faster than they can be written, they wait rather than lose one.
+ */
+public final class AccessLog {
+    private static final int MOST_WAITING = 10_000;
+    private static final String END = "";
+
+    private final BlockingQueue<String> lines = new LinkedBlockingQueue<>(MOST_WAITING);
+    private final PrintStream out;
+    private final Thread writer = new Thread(this::write, "access-log");
+
+    /** Writes to a stream from now on. */
+    public AccessLog(PrintStream out) {
+        this.out = out;
+        writer.setDaemon(true);
+        writer.start();
+    }
+
+    /** Notes a request that was answered. */
+    public void note(Context context, float millis) {
+        put("%s access id=%s method=%s path=%s status=%d ms=%s%n"
+                .formatted(
+                        Instant.now(),
+                        RequestId.of(context),
+                        context.method().name(),
+                        context.req().getRequestURI(),
+                        context.statusCode(),
+                        String.format(Locale.ROOT, "%.1f", millis)));
+    }
+
+    /** Writes what waits, and no more after that. */
+    public void close() {
+        put(END);
+        try {
+            writer.join();
+        } catch (InterruptedException stopping) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void put(String line) {
+        try {
+            lines.put(line);
+        } catch (InterruptedException stopping) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void write() {
+        List<String> batch = new ArrayList<>();
+        try {
+            while (true) {
+                batch.add(lines.take());
+                lines.drainTo(batch);
+                out.print(String.join("", batch));
+                out.flush();
+                if (batch.contains(END)) {
+                    return;
+                }
+                batch.clear();
+            }
+        } catch (InterruptedException stopping) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}
