@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -59,10 +59,12 @@ public final class HeavyWork {
             Thread.currentThread().interrupt();
             throw full(context);
         }
-        Future<T> result = workers.submit(() -> {
+        FutureTask<T> result = new FutureTask<>(work);
+        workers.execute(() -> {
             try {
-                return work.call();
+                result.run();
             } finally {
+                // also where the work was given up before it began
                 places.release();
             }
         });
