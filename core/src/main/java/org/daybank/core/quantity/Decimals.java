@@ -15,6 +15,8 @@ final class Decimals {
     static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?(\\d+))?");
 
     private static final int MAX_EXPONENT_DIGITS = 3;
+    private static final int MOST_NEAR_DIGITS = 6;
+    private static final double NEAR_MIDDLE = 1e-6;
 
     private Decimals() {}
 
@@ -45,7 +47,25 @@ final class Decimals {
 
     /** Text of this number to so many significant digits, for reading. */
     static String rounded(double number, int significantDigits) {
-        return plain(new BigDecimal(number).round(new MathContext(significantDigits)));
+        return plain(near(number, significantDigits)
+                .orElseGet(() -> new BigDecimal(number).round(new MathContext(significantDigits))));
+    }
+
+    /**
+     * A number of everyday size to so many significant digits by floating point, which is several times faster than decimal
+     * arithmetic; nothing where it lies so near the middle between two that floating point might take the wrong one.
+     */
+    static Optional<BigDecimal> near(double number, int significantDigits) {
+        double size = Math.abs(number);
+        if (!(size >= 0.001 && size < 1e6) || significantDigits > MOST_NEAR_DIGITS) {
+            return Optional.empty();
+        }
+        int decimals = significantDigits - 1 - (int) Math.floor(Math.log10(size));
+        double scaled = decimals < 0 ? number / Math.pow(10, -decimals) : number * Math.pow(10, decimals);
+        double whole = Math.rint(scaled);
+        return Math.abs(Math.abs(scaled - whole) - 0.5) < NEAR_MIDDLE
+                ? Optional.empty()
+                : Optional.of(BigDecimal.valueOf((long) whole, decimals));
     }
 
     /** Reads decimal degrees, with or without their unit. */

@@ -47,8 +47,9 @@ final class UnitTable {
         return bySpelling.containsKey(spelling);
     }
 
-    boolean holds(Unit unit) {
-        return units.contains(unit);
+    /** The enum of its units. */
+    Class<?> unitType() {
+        return units.get(0).getClass();
     }
 
     double parse(CharSequence text) {
@@ -106,7 +107,12 @@ final class UnitTable {
     /** Text to so many significant digits. */
     String print(double base, int significantDigits) {
         Unit unit = readableUnit(base);
-        return Decimals.plain(number(base, unit).round(new MathContext(significantDigits))) + " " + unit.symbol();
+        Scale scale = unit.definition().scale();
+        Optional<BigDecimal> near =
+                scale.shift().signum() == 0 ? Decimals.near(scale.fromBase(base), significantDigits) : Optional.empty();
+        return Decimals.plain(near.orElseGet(() -> number(base, unit).round(new MathContext(significantDigits))))
+                + " "
+                + unit.symbol();
     }
 
     /** The shortest decimal that is this number, as a number of the unit. */

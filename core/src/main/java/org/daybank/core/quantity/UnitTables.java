@@ -1,6 +1,9 @@
 package org.daybank.core.quantity;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** The dimensions and their units: one table each. */
 final class UnitTables {
@@ -59,11 +62,14 @@ final class UnitTables {
             TIME_SPAN,
             ANGLE);
 
+    private static final Map<Class<?>, UnitTable> BY_UNIT =
+            ALL.stream().collect(Collectors.toUnmodifiableMap(UnitTable::unitType, table -> table));
+
     private UnitTables() {}
 
     /** The table that holds a unit. */
     static UnitTable of(Unit unit) {
-        return ALL.stream().filter(table -> table.holds(unit)).findFirst().orElseThrow();
+        return Objects.requireNonNull(BY_UNIT.get(unit.getClass()));
     }
 
     /** Why a unit does not fit where it stands: it measures something else, or nothing known. */

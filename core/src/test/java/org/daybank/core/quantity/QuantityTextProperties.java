@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.IntRange;
 
 /** Text goes both ways without loss, whatever the dimension, the unit and the size of the number. */
@@ -88,6 +90,20 @@ class QuantityTextProperties {
         // half a unit of the last digit is at most 5 · 10^-n of the value
         assertThat(rounded)
                 .isCloseTo(value.baseValue(), within(5.001 * Math.pow(10, -digits) * Math.abs(value.baseValue())));
+    }
+
+    @Property(tries = 5000)
+    void roundedTextIsTheWrittenNumberRoundedHalfUp(
+            @ForAll @BigRange(min = "0.0002", max = "998") @net.jqwik.api.constraints.Scale(5) BigDecimal written,
+            @ForAll @IntRange(min = 1, max = 9) int digits) {
+        Charge charge = Charge.parse(written + " Ah");
+
+        String[] words = charge.rounded(digits).split(" ", -1);
+        BigDecimal rounded = written.round(new MathContext(digits));
+        assertThat(words[1]).isEqualTo("Ah");
+        assertThat(new BigDecimal(words[0])).isEqualByComparingTo(rounded);
+        assertThat(words[0].length())
+                .isLessThanOrEqualTo(rounded.toPlainString().length());
     }
 
     @Property
