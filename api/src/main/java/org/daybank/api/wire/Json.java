@@ -28,7 +28,7 @@ public final class Json {
     /** Longest number, in characters, that is read. */
     public static final int MAX_NUMBER_LENGTH = 60;
 
-    private static final int SHORT_ANSWER = 8192;
+    private static final int SHORT_ANSWER = 16_384;
 
     private static final Pattern DIGIT_FOR_NAME =
             Pattern.compile("Unexpected character \\('\\d'.*was expecting double-quote to start field name.*");

@@ -1,7 +1,9 @@
 package org.daybank.api.wire;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.TreeNode;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -23,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 public final class RecordWriter {
     /** Lists of more quantities than this are written as a series, with the unit once. */
     static final int LONGEST_LIST = 48;
+
+    private static final SerializableString VALUE = new SerializedString("value");
+    private static final SerializableString UNIT = new SerializedString("unit");
 
     private RecordWriter() {}
 
@@ -102,7 +107,7 @@ public final class RecordWriter {
             if (value != null && part.inline()) {
                 members(out, (Record) value);
             } else if (value != null) {
-                out.writeFieldName(part.name());
+                out.writeFieldName(part.key());
                 write(out, value);
             }
         }
@@ -135,9 +140,10 @@ public final class RecordWriter {
 
     private static void quantity(JsonGenerator out, Quantity quantity) throws IOException {
         out.writeStartObject();
-        out.writeFieldName("value");
+        out.writeFieldName(VALUE);
         number(out, quantity.baseValue());
-        out.writeStringField("unit", quantity.baseUnit().code());
+        out.writeFieldName(UNIT);
+        out.writeString(quantity.baseUnit().code());
         out.writeEndObject();
     }
 

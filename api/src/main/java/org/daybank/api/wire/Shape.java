@@ -1,5 +1,7 @@
 package org.daybank.api.wire;
 
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -104,6 +106,7 @@ public final class Shape {
      * @param untold whether answers leave it out, since their reader has it already
      * @param assumed what is assumed when it is absent, if something is
      * @param nullable whether it may stay absent
+     * @param key its name as JSON writes it
      * @param accessor reads it
      */
     public record Part(
@@ -113,9 +116,13 @@ public final class Shape {
             boolean untold,
             @Nullable Assumed assumed,
             boolean nullable,
+            SerializableString key,
             Method accessor) {
 
         static Part of(RecordComponent component) {
+            Method accessor = component.getAccessor();
+            // all of them are public; this spares the check at each call
+            accessor.setAccessible(true);
             return new Part(
                     component.getName(),
                     component.getGenericType(),
@@ -123,7 +130,8 @@ public final class Shape {
                     component.isAnnotationPresent(ToldElsewhere.class),
                     component.getAnnotation(Assumed.class),
                     component.getAnnotatedType().isAnnotationPresent(Nullable.class),
-                    component.getAccessor());
+                    new SerializedString(component.getName()),
+                    accessor);
         }
 
         /** The type without its type arguments. */
