@@ -46,7 +46,7 @@ final class Body {
         long begun = System.nanoTime();
         try (InputStream in = context.bodyInputStream()) {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            byte[] chunk = new byte[CHUNK];
+            byte[] chunk = new byte[chunk(context.contentLength())];
             for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
                 bytes.write(chunk, 0, read);
                 if (bytes.size() > maxBytes) {
@@ -63,6 +63,11 @@ final class Body {
         } catch (IOException broken) {
             throw new BadRequestResponse("The body ended before it was complete");
         }
+    }
+
+    /** How much is taken at once: all of a small body that says its length. */
+    private static int chunk(int length) {
+        return length < 0 ? CHUNK : Math.max(1, Math.min(length, CHUNK));
     }
 
     private static boolean late(long begun) {

@@ -1,6 +1,7 @@
 package org.daybank.api.http;
 
 import io.javalin.http.Context;
+import java.util.HexFormat;
 import java.util.concurrent.ThreadLocalRandom;
 
 /** The name of one request, in the log and in the answer. */
@@ -12,7 +13,7 @@ public final class RequestId {
 
     /** Names a request. */
     public static void give(Context context) {
-        String id = "%016x".formatted(ThreadLocalRandom.current().nextLong());
+        String id = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
         context.attribute(HEADER, id);
         context.header(HEADER, id);
     }
