@@ -1,7 +1,9 @@
 package org.daybank.api;
 
 import io.javalin.Javalin;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import org.daybank.core.catalog.Catalog;
 
 /** Starts the service from the command line. */
@@ -19,10 +21,10 @@ public final class Main {
             return;
         }
         Settings settings;
-        Catalog onOffer;
+        Supplier<Catalog> onOffer;
         try {
             settings = Settings.read(List.of(arguments), System.getenv());
-            onOffer = settings.catalog() == null ? Catalog.sample() : CatalogFile.read(settings.catalog());
+            onOffer = settings.catalog() == null ? Catalog::sample : own(settings.catalog());
         } catch (IllegalArgumentException refused) {
             System.err.println(refused.getMessage());
             System.exit(2);
@@ -31,5 +33,19 @@ public final class Main {
         Javalin service = Service.start(settings, onOffer);
         System.out.printf("Daybank answers on http://%s:%d%n", settings.host(), service.port());
         settings.told().forEach(line -> System.out.println("  " + line));
+        // the bundled sample is read only now: what does not need it is answered sooner
+        Catalog products = onOffer.get();
+        System.out.printf(
+                "  on offer: %d modules, %d batteries, %d controllers, %d inverters%n",
+                products.modules().size(),
+                products.batteries().size(),
+                products.controllers().size(),
+                products.inverters().size());
+    }
+
+    /** A catalogue of the user's, read before anything is answered: it may not be right. */
+    private static Supplier<Catalog> own(Path path) {
+        Catalog own = CatalogFile.read(path);
+        return () -> own;
     }
 }

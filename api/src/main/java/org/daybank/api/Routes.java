@@ -5,6 +5,7 @@ import static org.daybank.api.http.Route.get;
 import static org.daybank.api.http.Route.post;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.daybank.api.http.Answers;
 import org.daybank.api.http.Calculation;
@@ -150,7 +151,7 @@ final class Routes {
      * @param onOffer the products that count where a request names none
      */
     static List<Route> all(
-            Contract contract, Catalog onOffer, HeavyWork heavyWork, Metrics metrics, Readiness readiness) {
+            Contract contract, Supplier<Catalog> onOffer, HeavyWork heavyWork, Metrics metrics, Readiness readiness) {
         Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
                 get("/", Pages::front),

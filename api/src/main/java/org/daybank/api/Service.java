@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.daybank.api.http.AccessLog;
 import org.daybank.api.http.ApiKey;
 import org.daybank.api.http.Contract;
@@ -35,6 +36,9 @@ public final class Service {
     /** So much of a body is awaited before a thread is given to its request: half-sent bodies cost none. */
     private static final long AWAITED_BYTES = 16_384;
 
+    /** To remember the headers of a connection takes some 100 kB for each, and spares next to nothing. */
+    private static final int NO_HEADERS_KEPT = 0;
+
     private Service() {}
 
     /**
@@ -42,18 +46,21 @@ public final class Service {
      *
      * @param onOffer the products that count where a request names none
      */
-    public static Javalin start(Settings settings, Catalog onOffer) {
+    public static Javalin start(Settings settings, Supplier<Catalog> onOffer) {
         return Javalin.create(config -> configure(config, settings, onOffer)).start(settings.host(), settings.port());
     }
 
-    private static void configure(JavalinConfig config, Settings settings, Catalog onOffer) {
+    private static void configure(JavalinConfig config, Settings settings, Supplier<Catalog> onOffer) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
         config.http.compressionStrategy = CompressionStrategy.NONE;
         Readiness readiness = new Readiness();
         AccessLog accessLog = new AccessLog(System.err);
-        config.jetty.modifyHttpConfiguration(http -> http.setRequestHeaderSize(TransportErrors.MAX_HEADER_BYTES));
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(TransportErrors.MAX_HEADER_BYTES);
+            http.setHeaderCacheSize(NO_HEADERS_KEPT);
+        });
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(true);

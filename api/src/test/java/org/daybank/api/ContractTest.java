@@ -50,7 +50,7 @@ class ContractTest {
                                 method -> written.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
         Set<String> served = Routes.all(
                         new Contract(),
-                        Catalog.sample(),
+                        Catalog::sample,
                         new HeavyWork(1, Duration.ofSeconds(1)),
                         new Metrics(false),
                         new Readiness())

@@ -38,7 +38,7 @@ final class RunningService implements AutoCloseable {
     RunningService(Catalog onOffer, String... options) {
         List<String> arguments = new ArrayList<>(List.of("--port", "0"));
         arguments.addAll(List.of(options));
-        this.service = Service.start(Settings.read(arguments, Map.of()), onOffer);
+        this.service = Service.start(Settings.read(arguments, Map.of()), () -> onOffer);
     }
 
     int port() {

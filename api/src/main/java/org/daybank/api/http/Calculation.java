@@ -3,6 +3,7 @@ package org.daybank.api.http;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.working.Assumption;
 import org.daybank.core.working.Caution;
@@ -91,7 +92,7 @@ public record Calculation<Q extends Record, R extends Record>(
      * @param onOffer the products that count where a request names none
      * @param heavyWork bounds what takes the machine for a while
      */
-    public List<Route> routes(Catalog onOffer, HeavyWork heavyWork) {
+    public List<Route> routes(Supplier<Catalog> onOffer, HeavyWork heavyWork) {
         return new CalculationRoutes<>(this, onOffer, heavyWork).routes();
     }
 

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Bound;
@@ -31,10 +32,10 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private static final Pattern CONTROLS = Pattern.compile("\\p{Cntrl}+");
 
     private final Calculation<Q, R> calculation;
-    private final Catalog onOffer;
+    private final Supplier<Catalog> onOffer;
     private final HeavyWork heavyWork;
 
-    CalculationRoutes(Calculation<Q, R> calculation, Catalog onOffer, HeavyWork heavyWork) {
+    CalculationRoutes(Calculation<Q, R> calculation, Supplier<Catalog> onOffer, HeavyWork heavyWork) {
         this.calculation = calculation;
         this.onOffer = onOffer;
         this.heavyWork = heavyWork;
@@ -93,8 +94,8 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
 
     private R found(Context context, Q asked) {
         return calculation.heavy()
-                ? heavyWork.within(context, () -> calculation.answer(asked, onOffer))
-                : calculation.answer(asked, onOffer);
+                ? heavyWork.within(context, () -> calculation.answer(asked, onOffer.get()))
+                : calculation.answer(asked, onOffer.get());
     }
 
     private void answer(Context context, Bound<Q> asked, boolean withWorking) {

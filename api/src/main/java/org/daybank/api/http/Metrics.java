@@ -21,7 +21,7 @@ import java.util.concurrent.TimeUnit;
 public final class Metrics {
     private static final String TEXT = "text/plain; version=0.0.4; charset=utf-8";
 
-    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    private final Once<PrometheusMeterRegistry> registry = new Once<>(Metrics::bound);
     private final Map<Kind, Timer> timers = new ConcurrentHashMap<>();
     private final boolean open;
 
@@ -35,11 +35,16 @@ public final class Metrics {
      */
     public Metrics(boolean open) {
         this.open = open;
+    }
+
+    private static PrometheusMeterRegistry bound() {
+        PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
         new ClassLoaderMetrics().bindTo(registry);
         new ProcessorMetrics().bindTo(registry);
         new UptimeMetrics().bindTo(registry);
+        return registry;
     }
 
     /**
@@ -59,7 +64,7 @@ public final class Metrics {
                 .tag("method", kind.method())
                 .tag("path", kind.path())
                 .tag("status", String.valueOf(kind.status()))
-                .register(registry);
+                .register(registry.get());
     }
 
     /**
@@ -72,7 +77,7 @@ public final class Metrics {
             throw new NotFoundResponse("Metrics are told to this machine alone");
         }
         context.header("Cache-Control", "no-store");
-        context.contentType(TEXT).result(registry.scrape().getBytes(StandardCharsets.UTF_8));
+        context.contentType(TEXT).result(registry.get().scrape().getBytes(StandardCharsets.UTF_8));
     }
 
     private static boolean isHere(String address) {

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.load.TypicalLoad;
@@ -18,8 +19,8 @@ public final class Offers {
     private final Once<JsonNode> products;
 
     /** Offers the products of a catalogue. */
-    public Offers(Catalog catalog) {
-        this.products = new Once<>(() -> RecordWriter.write(catalog));
+    public Offers(Supplier<Catalog> catalog) {
+        this.products = new Once<>(() -> RecordWriter.write(catalog.get()));
     }
 
     /** Answers every product. */

@@ -3,6 +3,7 @@ package org.daybank.api.http;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.List;
+import java.util.function.Supplier;
 import org.daybank.api.request.SweepRequest;
 import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.wire.Binder;
@@ -40,7 +41,7 @@ public final class Sweeps {
      * @param onOffer the products that count where a base names none
      * @param heavyWork bounds how many run at once
      */
-    public List<Route> routes(Catalog onOffer, HeavyWork heavyWork) {
+    public List<Route> routes(Supplier<Catalog> onOffer, HeavyWork heavyWork) {
         return List.of(
                 Route.post("/v1/sweep", answering(null, onOffer, heavyWork)),
                 Route.post("/v1/sweep.csv", answering(RowFormat.CSV, onOffer, heavyWork)),
@@ -66,15 +67,16 @@ public final class Sweeps {
                 SweepReader.draft(calculations, onOffer, request.sweep()), request.draws(), request.seed());
     }
 
-    private Handler answering(@Nullable RowFormat fixed, Catalog onOffer, HeavyWork heavyWork) {
+    private Handler answering(@Nullable RowFormat fixed, Supplier<Catalog> onOffer, HeavyWork heavyWork) {
         return context -> answer(context, fixed == null ? accepted(context) : fixed, onOffer, heavyWork);
     }
 
-    private void answer(Context context, RowFormat format, Catalog onOffer, HeavyWork heavyWork) {
+    private void answer(Context context, RowFormat format, Supplier<Catalog> onOffer, HeavyWork heavyWork) {
         new QueryOptions(context).refuseOthers();
         SweepRequest request =
                 Binder.bind(SweepRequest.class, Json.read(Body.read(context))).value();
-        CompiledSweep sweep = SweepReader.draft(calculations, onOffer, request).compile();
+        CompiledSweep sweep =
+                SweepReader.draft(calculations, onOffer.get(), request).compile();
         SweepRequest.RowRange rows = request.rows();
         long from = rows == null ? 0 : rows.from();
         long to = rows == null || rows.to() == null ? sweep.count() : rows.to();

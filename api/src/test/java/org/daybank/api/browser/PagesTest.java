@@ -42,7 +42,7 @@ class PagesTest {
         Assumptions.assumeTrue(
                 program.isPresent(),
                 "no Chromium: name one by the system property daybank.chromium or the environment variable CHROMIUM");
-        service = Service.start(Settings.read(List.of("--port", "0"), Map.of()), Catalog.sample());
+        service = Service.start(Settings.read(List.of("--port", "0"), Map.of()), Catalog::sample);
         origin = "http://127.0.0.1:" + service.port();
         browser = Chromium.start(program.orElseThrow());
     }
