@@ -20,13 +20,13 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(HERE)))
 JAR = os.path.join(ROOT, "api", "target", "daybank-api-0.1.0-runnable.jar")
 EXAMPLES = os.path.join(ROOT, "openapi", "examples")
-MEMORY = ["-Xmx192m", "-XX:+UseSerialGC"]
+MEMORY = ["-Xmx192m", "-Xmn32m", "-XX:+UseSerialGC"]
 PORT = 18080
 WARMING = 40  # seconds until all that matters is compiled, on two cores
 
 
 def start(command, path="/health", log=subprocess.DEVNULL):
-    """Starts a server; gives the process and the seconds to its first 200."""
+    """Starts a server; gives the process and the seconds to its first answer."""
     begun = time.perf_counter()
     process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=log)
     while True:
