@@ -64,7 +64,7 @@ public final class Service {
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(true);
-            server.setErrorHandler(new TransportErrors());
+            server.setErrorHandler(new TransportErrors(accessLog));
             server.setHandler(new GracefulHandler(new EagerContentHandler(
                     new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false))));
             readiness.watch(server);

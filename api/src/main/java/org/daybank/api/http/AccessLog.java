@@ -30,11 +30,21 @@ public final class AccessLog {
 
     /** Notes a request that was answered. */
     public void note(Context context, float millis) {
+        note(
+                RequestId.of(context),
+                context.method().name(),
+                context.req().getRequestURI(),
+                context.statusCode(),
+                millis);
+    }
+
+    /** Notes a request by what is known of it. */
+    void note(String id, String method, String path, int status, float millis) {
         // plain joining: the general formatter takes longer than many a calculation
-        put(Instant.now() + " access id=" + RequestId.of(context)
-                + " method=" + context.method().name()
-                + " path=" + context.req().getRequestURI()
-                + " status=" + context.statusCode()
+        put(Instant.now() + " access id=" + id
+                + " method=" + method
+                + " path=" + path
+                + " status=" + status
                 + " ms=" + Math.round(millis * 10) / 10.0
                 + System.lineSeparator());
     }

@@ -13,9 +13,14 @@ public final class RequestId {
 
     /** Names a request. */
     public static void give(Context context) {
-        String id = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
+        String id = fresh();
         context.attribute(HEADER, id);
         context.header(HEADER, id);
+    }
+
+    /** A name that no other request has. */
+    static String fresh() {
+        return HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
     }
 
     /** The name of a request. */
