@@ -8,6 +8,7 @@ import example.client.ApiClient;
 import example.client.api.CalculatorsApi;
 import example.client.model.BankCapacityRequest;
 import example.client.model.SystemDesignRequest;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -18,7 +19,9 @@ import org.junit.jupiter.api.Test;
 
 /** Clients generated from the contract get what plain HTTP gets. They are made by the profile {@code clients}. */
 class GeneratedClientsTest {
-    private static final Path TYPESCRIPT = Path.of("target", "clients", "typescript");
+    private static final Path CLIENTS = Path.of("target", "clients");
+    private static final Path PYTHON = CLIENTS.resolve("python");
+    private static final Path TYPESCRIPT = CLIENTS.resolve("typescript");
 
     @AutoClose
     private static final RunningService service = new RunningService();
@@ -42,17 +45,37 @@ class GeneratedClientsTest {
     @Test
     void typeScriptClientGetsTheSame() throws Exception {
         Program.assumeInstalled("npx");
-        Files.copy(
-                Path.of("src", "clients", "typescript", "call.ts"),
-                TYPESCRIPT.resolve("call.ts"),
-                StandardCopyOption.REPLACE_EXISTING);
+        bring("typescript", "call.ts");
         Program.run(TYPESCRIPT, "", "npx", "--yes", "-p", "typescript@5.9.3", "tsc", "--strict", "--target", "es2022", "--lib", "es2022,dom",
                 "--module", "commonjs", "--outDir", "compiled", "call.ts");
 
+        answersAlike(TYPESCRIPT, "node", "compiled/call.js");
+    }
+
+    @Test
+    void pythonClientGetsTheSame() throws Exception {
+        Program.assumeInstalled("python3");
+        bring("python", "call.py");
+        Program.run(PYTHON, "", Program.PYTHON, "-m", "venv", "environment");
+        Program.run(PYTHON, "", "environment/bin/python", "-m", "pip", "install", "-q", "-r", "requirements.txt");
+
+        answersAlike(PYTHON, "environment/bin/python", "call.py");
+    }
+
+    /** Puts the program that calls a client beside it. */
+    private static void bring(String language, String program) throws IOException {
+        Files.copy(
+                Path.of("src", "clients", language, program),
+                CLIENTS.resolve(language).resolve(program),
+                StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** Has two requests answered by way of a client. */
+    private static void answersAlike(Path folder, String runner, String program) throws IOException, InterruptedException {
         JsonNode bank = plain("/v1/bank-capacity", "bank-capacity");
         JsonNode system = plain("/v1/system-design", "system-design");
-        JsonNode answers = RunningService.json(
-                Program.run(TYPESCRIPT, "[" + bank.path("given") + "," + system.path("given") + "]", "node", "compiled/call.js", address()));
+        String requests = "[" + bank.path("given") + "," + system.path("given") + "]";
+        JsonNode answers = RunningService.json(Program.run(folder, requests, runner, program, address()));
         same(answers.get(0), bank);
         same(answers.get(1), system);
     }
