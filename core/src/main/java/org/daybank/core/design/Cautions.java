@@ -179,7 +179,7 @@ final class Cautions {
     private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
             cautions.add(
-                    "arrayVoltage",
+                    "directVoltage",
                     Severity.DANGER,
                     circuit,
                     "Cover the modules or wait for night, and measure, before touching conductors; use only parts rated"
@@ -227,7 +227,7 @@ final class Cautions {
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
             cautions.add(
-                    "lightning",
+                    "surgeProtection",
                     Severity.WARNING,
                     circuit,
                     "Plan surge protective devices at both ends of the run, and bonding of frames.",

@@ -26,7 +26,7 @@ final class GridCautions {
                 .ifPresent(
                         voltage -> cautions.add(
                                 caution(
-                                        "arrayVoltage",
+                                        "directVoltage",
                                         Severity.DANGER,
                                         "array to inverter",
                                         "On the coldest morning the strings of one of the choices reach %s of direct current: deadly, and there whenever there is light."

@@ -20,8 +20,8 @@ final class WiringCautions {
         WiringCautions all = new WiringCautions();
         plan.circuits().forEach(all::circuit);
         all.add(
-                "preliminarySizing",
-                Severity.NOTICE,
+                "preliminarySizes",
+                Severity.WARNING,
                 "wiring",
                 "Have every conductor, device and disconnect checked against the code that holds at the site, the makers' instructions and how the cables really lie.",
                 "Conductors and overcurrent devices are sized to plan and to price with.");

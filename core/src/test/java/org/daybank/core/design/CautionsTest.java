@@ -110,9 +110,9 @@ class CautionsTest {
             "batteryManagement",
             "lithiumFire",
             "heatedBank",
-            "arrayVoltage",
+            "directVoltage",
             "stringFuses",
-            "lightning",
+            "surgeProtection",
             "liveOutput",
             "neutralEarthBond",
             "storedCharge",
@@ -175,14 +175,14 @@ class CautionsTest {
         addIf(expected, "closedCupboard", !lithium && around < 0);
         addIf(expected, "heatedBank", lithium && heated);
         addIf(expected, "chargingInTheCold", lithium && !indoors && !heated && recordLow < 0);
-        addIf(expected, "arrayVoltage", coldest > 60);
+        addIf(expected, "directVoltage", coldest > 60);
         addIf(
                 expected,
                 "stringFuses",
                 (fullest - 1) * oneString > module.seriesFuse().amperes());
         addIf(
                 expected,
-                "lightning",
+                "surgeProtection",
                 design.brief().site().elevation().metres() > 1000
                         || design.brief().array().cableLength().metres() > 30
                         // a dwelling's critical length, IEC 62305 by way of IEC 60364-7-712: 115 / N_g metres

@@ -112,7 +112,7 @@ class QuarryLaneTest {
     void cautionsAppearWhenTheirCauseIsThere() {
         assertThat(ANSWER.cautions())
                 .extracting(Caution::code)
-                .containsExactly("arrayVoltage", "backfeed", "preliminarySizes");
+                .containsExactly("directVoltage", "backfeed", "preliminarySizes");
         // microinverters keep the array's voltage below what is dangerous to touch
         GridInverterSelection micro =
                 GridInverterSelection.of(GRID, ARRAY, List.of(), SAMPLE.microinverters(), GridPolicy.standard());
@@ -138,7 +138,7 @@ class QuarryLaneTest {
                     GridPolicy.standard());
             assertThat(one.stringInverters().ranked()).hasSize(1);
             assertThat(one.cautions().stream()
-                            .anyMatch(caution -> caution.code().equals("arrayVoltage")))
+                            .anyMatch(caution -> caution.code().equals("directVoltage")))
                     .isEqualTo(volts > 60);
         }
         GridInverterSelection none = GridInverterSelection.of(GRID, ARRAY, List.of(), List.of(), GridPolicy.standard());

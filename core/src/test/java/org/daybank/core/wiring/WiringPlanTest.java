@@ -90,23 +90,23 @@ class WiringPlanTest {
     void cautionsAppearExactlyWithTheirCauses() {
         Circuit lamps = Circuits.supply(CircuitKind.AC_OUTPUT, 230, 2, 5);
         Circuit loads = Circuits.supply(CircuitKind.DC_LOADS, 24, 5, 3).withHighestVoltage(Voltage.volts(30));
-        assertThat(cautions(IEC, lamps)).containsExactly("preliminarySizing");
-        assertThat(cautions(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizing");
+        assertThat(cautions(IEC, lamps)).containsExactly("preliminarySizes");
+        assertThat(cautions(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizes");
         assertThat(cautions(IEC, loads.withFaultCurrent(Current.kiloamperes(3))))
-                .containsExactly("bankShortCircuit", "preliminarySizing");
+                .containsExactly("bankShortCircuit", "preliminarySizes");
         // 60 V of direct current may be touched
         Circuit sixty = loads.withFaultCurrent(Current.kiloamperes(3)).withHighestVoltage(Voltage.volts(60));
         assertThat(cautions(IEC, sixty)).doesNotContain("directVoltage");
         assertThat(cautions(IEC, sixty.withHighestVoltage(Voltage.volts(61)))).contains("directVoltage");
-        assertThat(cautions(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizing");
+        assertThat(cautions(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizes");
         assertThat(cautions(IEC, Circuits.array(38)))
-                .containsExactly("directVoltage", "surgeProtection", "preliminarySizing");
+                .containsExactly("directVoltage", "surgeProtection", "preliminarySizes");
         assertThat(cautions(IEC, Circuits.string(3)))
-                .containsExactly("directVoltage", "stringFuses", "preliminarySizing");
+                .containsExactly("directVoltage", "stringFuses", "preliminarySizes");
         assertThat(cautions(IEC.withMetal(Metal.ALUMINIUM), lamps))
-                .containsExactly("aluminiumTerminals", "preliminarySizing");
+                .containsExactly("aluminiumTerminals", "preliminarySizes");
         assertThat(cautions(IEC, Circuits.supply(CircuitKind.AC_OUTPUT, 230, 20, 9000)))
-                .containsExactly("circuitDoesNotFit", "preliminarySizing");
+                .containsExactly("circuitDoesNotFit", "preliminarySizes");
     }
 
     @Test
