@@ -81,7 +81,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void page(Context context, BiFunction<R, List<Assumption>, String> page) {
         new QueryOptions(context).refuseOthers();
         Bound<Q> asked = asked(context);
-        Pages.sheet(context, page.apply(found(context, asked.value()), asked.assumptions()));
+        Pages.sheet(context, page.apply(found(asked.value()), asked.assumptions()));
     }
 
     private Bound<Q> asked(Context context) {
@@ -92,14 +92,14 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         return Binder.bind(calculation.request(), Json.read(Body.read(context)));
     }
 
-    private R found(Context context, Q asked) {
+    private R found(Q asked) {
         return calculation.heavy()
-                ? heavyWork.within(context, () -> calculation.answer(asked, onOffer.get()))
+                ? heavyWork.within(() -> calculation.answer(asked, onOffer.get()))
                 : calculation.answer(asked, onOffer.get());
     }
 
     private void answer(Context context, Bound<Q> asked, boolean withWorking) {
-        R found = found(context, asked.value());
+        R found = found(asked.value());
         Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
     }
 
@@ -142,7 +142,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
 
     private void table(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {
         boolean marked = options.flag("bom");
-        R found = found(context, form.bind(options.others()).value());
+        R found = found(form.bind(options.others()).value());
         byte[] table = flat.csv(found);
         Answers.send(context, Answers.CSV, marked ? joined(BYTE_ORDER_MARK, table) : table);
     }
@@ -150,7 +150,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private void figure(Context context, QueryOptions options, FlatForm<Q> form) {
         String unit = options.text("in");
         Figure figure = Figure.of(calculation, context.pathParam("figure"));
-        R found = found(context, form.bind(options.others()).value());
+        R found = found(form.bind(options.others()).value());
         Answers.text(context, figure.text(found, unit));
     }
 

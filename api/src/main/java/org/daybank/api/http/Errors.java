@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.MethodNotAllowedResponse;
+import io.javalin.http.ServiceUnavailableResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -24,6 +25,9 @@ public final class Errors {
 
     private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
     private static final int IN_DETAIL = 5;
+
+    /** When to ask again what could not be answered for want of room. */
+    static final String RETRY_SECONDS = "5";
 
     /** The response of the contract that describes each kind of error. */
     private static final Map<Integer, String> RESPONSES = Map.of(
@@ -53,6 +57,9 @@ public final class Errors {
             String allowed = String.join(", ", refused.getDetails().values());
             context.header("Allow", allowed);
             detail = "This path answers " + allowed;
+        }
+        if (refused instanceof ServiceUnavailableResponse) {
+            context.header("Retry-After", RETRY_SECONDS);
         }
         send(context, refused.getStatus(), detail, List.of());
     }

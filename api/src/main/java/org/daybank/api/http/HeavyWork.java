@@ -1,6 +1,5 @@
 package org.daybank.api.http;
 
-import io.javalin.http.Context;
 import io.javalin.http.GatewayTimeoutResponse;
 import io.javalin.http.ServiceUnavailableResponse;
 import java.time.Duration;
@@ -19,7 +18,6 @@ import java.util.concurrent.TimeoutException;
  * that there is never more of it than allowed.
  */
 public final class HeavyWork {
-    private static final String RETRY_SECONDS = "5";
     private static final int MOST_WAITING = 64;
     private static final long WAIT_SECONDS = 5;
 
@@ -50,14 +48,14 @@ public final class HeavyWork {
      * @throws ServiceUnavailableResponse when there is none for a while
      * @throws GatewayTimeoutResponse when the work takes too long
      */
-    <T> T within(Context context, Callable<T> work) {
+    <T> T within(Callable<T> work) {
         try {
             if (places.getQueueLength() >= MOST_WAITING || !places.tryAcquire(WAIT_SECONDS, TimeUnit.SECONDS)) {
-                throw full(context);
+                throw full();
             }
         } catch (InterruptedException stopping) {
             Thread.currentThread().interrupt();
-            throw full(context);
+            throw full();
         }
         FutureTask<T> result = new FutureTask<>(work);
         workers.execute(() -> {
@@ -82,7 +80,7 @@ public final class HeavyWork {
                             .formatted(timeLimit.toSeconds()));
         } catch (InterruptedException stopping) {
             Thread.currentThread().interrupt();
-            throw full(context);
+            throw full();
         }
     }
 
@@ -91,9 +89,9 @@ public final class HeavyWork {
      *
      * @throws ServiceUnavailableResponse when there is none
      */
-    void atOnce(Context context, Runnable work) {
+    void atOnce(Runnable work) {
         if (!places.tryAcquire()) {
-            throw full(context);
+            throw full();
         }
         try {
             work.run();
@@ -102,8 +100,7 @@ public final class HeavyWork {
         }
     }
 
-    private ServiceUnavailableResponse full(Context context) {
-        context.header("Retry-After", RETRY_SECONDS);
+    private ServiceUnavailableResponse full() {
         return new ServiceUnavailableResponse(
                 "%d designs, simulations or sweeps run already; ask again later".formatted(atOnce));
     }

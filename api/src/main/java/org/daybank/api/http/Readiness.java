@@ -23,7 +23,6 @@ public final class Readiness {
         Server watched = server;
         context.header("Cache-Control", "no-store");
         if (watched == null || !watched.isStarted()) {
-            context.header("Retry-After", "5");
             throw new ServiceUnavailableResponse("The service is starting or stopping");
         }
         context.contentType(Answers.TEXT).result("ready");

@@ -81,7 +81,7 @@ public final class Sweeps {
         long from = rows == null ? 0 : rows.from();
         long to = rows == null || rows.to() == null ? sweep.count() : rows.to();
         check(sweep, from, to);
-        heavyWork.atOnce(context, () -> {
+        heavyWork.atOnce(() -> {
             context.contentType((format == RowFormat.CSV ? CSV : NDJSON) + "; charset=utf-8");
             Answers.vary(context, "Accept, Accept-Encoding");
             RowStream.send(

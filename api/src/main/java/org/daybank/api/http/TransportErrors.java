@@ -38,7 +38,7 @@ public final class TransportErrors extends ErrorHandler {
                     default -> "The request is not readable as HTTP";
                 });
         if (status == HttpStatus.SERVICE_UNAVAILABLE_503) {
-            response.getHeaders().put(HttpHeader.RETRY_AFTER, "5");
+            response.getHeaders().put(HttpHeader.RETRY_AFTER, Errors.RETRY_SECONDS);
         }
         String id = RequestId.fresh();
         response.getHeaders().put(RequestId.HEADER, id);
