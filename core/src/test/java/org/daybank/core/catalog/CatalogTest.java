@@ -54,10 +54,10 @@ class CatalogTest {
 
     @Test
     void sampleHasAStringThatOnlyTheColdBreaks() {
-        // Three PL-375 on an HN-140: 3 · 41.2 V = 123.6 V at 25 °C, under 140 V · 0.98 = 137.2 V; at −29 °C
+        // Three PL-375 on an HN-T40: 3 · 41.2 V = 123.6 V at 25 °C, under 140 V · 0.98 = 137.2 V; at −29 °C
         // 123.6 · (1 + 0.0028 · 54) = 142.3 V, over even the 140 V that destroy it
         PvModule module = named(SAMPLE.modules(), PvModule::model, "PL-375");
-        ChargeController controller = named(SAMPLE.controllers(), ChargeController::model, "HN-140");
+        ChargeController controller = named(SAMPLE.controllers(), ChargeController::model, "HN-T40");
         double warm = 3 * module.openCircuitVoltage().volts();
         double cold = warm * (1 + module.openCircuitVoltageCoefficient().perKelvin() * (-29 - 25));
 

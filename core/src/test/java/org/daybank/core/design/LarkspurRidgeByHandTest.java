@@ -108,7 +108,7 @@ class LarkspurRidgeByHandTest {
 
     @Test
     void heaterAndControllerAndTheDays() {
-        // Controller HN-140: 0.7 W. Heater: 1.2 W/K · (5 °C − air).
+        // Controller HN-T40: 0.7 W. Heater: 1.2 W/K · (5 °C − air).
         // December, −5.8 °C: 1.2 · 10.8 = 12.96 W, with the controller 13.66 W, 327.84 Wh a day
         // January,  −6.1 °C: 1.2 · 11.1 = 13.32 W, with the controller 14.02 W, 336.48 Wh a day
         // July, 15.9 °C: none; 24 · 0.7 = 16.8 Wh
@@ -338,7 +338,7 @@ class LarkspurRidgeByHandTest {
         // Charging takes 16 · 3.5 V + 5 V = 61 V: 2 in series, 51.85 V, do not reach it; 3 do, 77.776 V
         // (margin 0.27502)
         // 3 in series 127.6108 V: too much for 100 V controllers, 140 V · 0.98 = 137.2 V take it (margin 0.06989)
-        assertThat(charger.product()).isEqualTo("HN-140");
+        assertThat(charger.product()).isEqualTo("HN-T40");
         assertThat(charger.count()).isEqualTo(1);
         assertThat(charger.array().series()).isEqualTo(3);
         assertThat(charger.array().stringsOnEach()).containsExactly(2);
@@ -358,7 +358,7 @@ class LarkspurRidgeByHandTest {
 
         Map<String, List<String>> broken =
                 rules(SystemDesign.part(DESIGN.controllers()).rejected());
-        assertThat(broken.get("HN-100L")).containsExactly("coldestOpenCircuitVoltage");
+        assertThat(broken.get("HN-T30")).containsExactly("coldestOpenCircuitVoltage");
         assertThat(broken.get("HN-P60")).containsExactly("moduleGroup");
     }
 

@@ -106,7 +106,7 @@ class MapleStreetByHandTest {
         // Fridges 280 W · 0.45 = 126 W, variance 280² · 0.45 · 0.55 = 19404; rack 95 W; lights 88 W from 17 to 23:
         //   18 hours: 24 + 1.0126972 · 221 + 2.156881e-5 · (48841 + 19404) = 24 + 223.80607 + 1.47196 = 249.27803
         //    6 hours: 24 + 1.0126972 · 309 + 2.156881e-5 · (95481 + 19404) = 24 + 312.92342 + 2.47793 = 339.40135
-        // 18 · 249.27803 + 6 · 339.40135 = 6523.4127 Wh; controller HN-140 0.7 W · 24 h = 16.8 Wh: 6540.2127 Wh, every
+        // 18 · 249.27803 + 6 · 339.40135 = 6523.4127 Wh; controller HN-T40 0.7 W · 24 h = 16.8 Wh: 6540.2127 Wh, every
         // day
         MonthBudget december = DESIGN.energyBudget().in(Month.DECEMBER);
         assertThat(december.inverterLoss().wattHours()).isCloseTo(6523.4127 - 5832, within(1e-3));
@@ -187,7 +187,7 @@ class MapleStreetByHandTest {
     @Test
     void stringsAndController() {
         ChargerFit charger = SystemDesign.part(DESIGN.charger());
-        assertThat(charger.product()).isEqualTo("HN-140");
+        assertThat(charger.product()).isEqualTo("HN-T40");
         assertThat(charger.array().product()).isEqualTo("PL-435N");
         // Coldest 39.4 V · (1 + 0.0025 · 43) = 43.6355 V; hottest: cells 41 + 23/800 · 1000 = 69.75 °C, 32.9 · (1 −
         // 0.00345 ·

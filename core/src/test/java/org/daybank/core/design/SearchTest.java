@@ -63,7 +63,7 @@ class SearchTest {
 
     private static ChargeController controller(String name, String price, double selfConsumption) {
         return SAMPLE.controllers().stream()
-                .filter(controller -> controller.model().equals("HN-075"))
+                .filter(controller -> controller.model().equals("HN-T15"))
                 .findFirst()
                 .orElseThrow()
                 .withModel(name)

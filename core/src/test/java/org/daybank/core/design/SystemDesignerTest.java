@@ -281,7 +281,7 @@ class SystemDesignerTest {
                 .allSatisfy(rejection ->
                         assertThat(rejection.broken()).extracting(Finding::rule).contains("chemistry"));
         assertThat(SystemDesign.part(refused.controllers()).rejected())
-                .filteredOn(rejection -> rejection.product().equals("HN-060"))
+                .filteredOn(rejection -> rejection.product().equals("HN-T10"))
                 .flatExtracting(Rejection::broken)
                 .extracting(Finding::rule)
                 .contains("busVoltage");

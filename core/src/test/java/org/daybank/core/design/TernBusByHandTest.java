@@ -107,7 +107,7 @@ class TernBusByHandTest {
         //   16 hours: 11 + 1.0095390 ·  5.35714 + 6.698846e-5 · (  28.699 + 3381.059) = 16.63666
         //    8 hours: 11 + 1.0095390 · 63.21429 + 6.698846e-5 · (3996.046 + 7844.324) = 75.61045
         // 16 · 16.63666 + 8 · 75.61045 = 871.0702 Wh, of which the loads take 8 · 57.85714 + 24 · 5.35714 = 591.4286 Wh
-        // Lights 54 W · 6 h · 5/7 = 231.4286 Wh, / 0.97 = 238.5862 Wh; controller HN-075 0.4 W · 24 h = 9.6 Wh
+        // Lights 54 W · 6 h · 5/7 = 231.4286 Wh, / 0.97 = 238.5862 Wh; controller HN-T15 0.4 W · 24 h = 9.6 Wh
         // 871.0702 + 238.5862 + 9.6 = 1119.2563 Wh; in summer the fan's 28 W · 4 h / 0.97 = 115.4639 Wh more: 1234.7202
         // Wh
         MonthBudget december = DESIGN.energyBudget().in(Month.DECEMBER);
@@ -183,7 +183,7 @@ class TernBusByHandTest {
     void oneModuleOnItsController() {
         ChargerFit charger = SystemDesign.part(DESIGN.charger());
         assertThat(charger.array().product()).isEqualTo("PL-450");
-        assertThat(charger.product()).isEqualTo("HN-075");
+        assertThat(charger.product()).isEqualTo("HN-T15");
         // Coldest 49.6 V · (1 + 0.0028 · 37) = 54.73856 V of 75 V · 0.98 = 73.5 V: 0.25526
         assertMargin(charger.limits(), "coldestOpenCircuitVoltage", 0.25526);
         // Hottest: cells 33 + 25/800 · 1000 = 64.25 °C; 41.3 · (1 − 0.0041 · 39.25) · 0.98 = 33.96072 V, over 28 + 4 V:

@@ -40,7 +40,7 @@ class ContoursReferenceTest {
                         Voltage.volts(48),
                         1,
                         1))
-                .controller(Systems.controller("HN-600").withOutputCurrent(Current.amperes(500)))
+                .controller(Systems.controller("HN-T80X").withOutputCurrent(Current.amperes(500)))
                 .build();
         return Simulator.run(
                         system,

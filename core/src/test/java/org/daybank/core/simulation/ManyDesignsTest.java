@@ -66,7 +66,7 @@ class ManyDesignsTest {
                         1,
                         1))
                 .housing(BankHousing.standard())
-                .controller(Systems.controller("HN-600").withOutputCurrent(Current.amperes(500)));
+                .controller(Systems.controller("HN-T80X").withOutputCurrent(Current.amperes(500)));
     }
 
     static ManyDesigns many(SimulatedSystem system, SunnyYears sun, SimulationPolicy policy) {
@@ -90,7 +90,7 @@ class ManyDesignsTest {
                 for (int modules = 1; modules <= 8; modules++) {
                     SimulatedSystem system = cabin(modules, 100)
                             .loads(Systems.steady(essential ? 120 : 0, essential ? 0 : 120))
-                            .controller(Systems.controller("HN-600")
+                            .controller(Systems.controller("HN-T80X")
                                     .withOutputCurrent(Current.amperes(500))
                                     .withSelfConsumption(Power.watts(own)))
                             .build();

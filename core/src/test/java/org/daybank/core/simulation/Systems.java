@@ -103,7 +103,7 @@ final class Systems {
         return SimulatedSystemBuilder.builder()
                 .loads(loads)
                 .array(modules(3, 1))
-                .controller(controller("HN-150"))
+                .controller(controller("HN-T60"))
                 .bank(BankLayout.of(battery("BK-L48-280H"), Voltage.volts(48), 1, parallel))
                 .housing(WARM_ROOM)
                 .depthOfDischarge(Ratio.of(0.8));

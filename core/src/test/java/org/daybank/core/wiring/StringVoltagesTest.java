@@ -23,8 +23,8 @@ class StringVoltagesTest {
             .moduleColdestVoltage(Voltage.volts(42.6))
             .lengths(List.of(Length.metres(10), Length.metres(38)))
             .controllers(List.of(
-                    new ControllerLimit("HN-100", Voltage.volts(98)),
-                    new ControllerLimit("HN-140", Voltage.volts(137.2))))
+                    new ControllerLimit("HN-T20", Voltage.volts(98)),
+                    new ControllerLimit("HN-T40", Voltage.volts(137.2))))
             .build();
 
     private final List<StringVoltages.Row> rows =
@@ -61,7 +61,7 @@ class StringVoltagesTest {
         assertThat(rows)
                 .extracting(StringVoltages.Row::controllers)
                 .containsExactly(
-                        List.of("HN-100", "HN-140"), List.of("HN-100", "HN-140"), List.of("HN-140"), List.of());
+                        List.of("HN-T20", "HN-T40"), List.of("HN-T20", "HN-T40"), List.of("HN-T40"), List.of());
         // one that stands just the 85.2 V of two
         assertThat(StringVoltages.of(
                                 SIX.withControllers(List.of(new ControllerLimit("just", Voltage.volts(85.2)))),
