@@ -21,6 +21,8 @@ import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sweeps over HTTP, as a client sees them. */
 class SweepServiceTest {
@@ -259,6 +261,25 @@ class SweepServiceTest {
     private static HttpResponse<String> accepting(String accept) {
         return service.send(service.request("/v1/sweep", "Content-Type", "application/json", "Accept", accept)
                 .POST(HttpRequest.BodyPublishers.ofString(BANK)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+                    "kind": "triangular", "from": "1 d", "likeliest": "3 d", "to": "2 d"     | /to
+                    "kind": "triangular", "from": "4 d", "likeliest": "3 d", "to": "5 d"     | /likeliest
+                    "kind": "uniform", "from": "2 d", "to": "1 d"                            | /to
+                    "kind": "normal", "mean": "2 d", "deviation": "-1 d"                     | /deviation
+                    "kind": "logNormal", "median": "0 d", "factor": 2                        | /median
+                    "kind": "logNormal", "median": "2 d", "factor": 0.5                      | /factor
+                    """)
+    void namesTheMemberOfADistributionThatIsWrong(String distribution, String member) {
+        String request = "{\"calculator\": \"bank-capacity\", \"base\": {\"dailyEnergy\": \"2 kWh\","
+                + " \"nominalVoltage\": \"24 V\", \"chemistry\": \"agm\", \"lowest\": \"5 Cel\"},"
+                + " \"axes\": [{\"path\": \"policy.autonomy\", \"distribution\": {" + distribution + "}}],"
+                + " \"sampling\": {\"method\": \"random\", \"count\": 5}}";
+
+        assertThat(pointers(Refusal.document(service.post("/v1/sweep", request), 400)))
+                .isEqualTo(Set.of("/axes/0/distribution" + member));
     }
 
     private static Set<String> pointers(JsonNode problem) {

@@ -79,7 +79,8 @@ final class SweepReader<Q extends Record, R extends Record> {
             attempt(at + "/path", () -> {
                 WirePath place = WirePath.of(calculation.request(), asked.path());
                 places.add(place);
-                attempt(at, () -> axes.add(axis(asked, place.type(), at)));
+                String chosen = asked.distribution() == null ? at : at + "/distribution";
+                attempt(chosen, () -> axes.add(axis(asked, place.type(), at)));
             });
         }
         List<String> outputs = request.outputs() == null ? Envelope.figures(calculation) : request.outputs();

@@ -22,9 +22,9 @@ public sealed interface Distribution {
         return new Uniform(from, to);
     }
 
-    /** Rising in a line from the least value to the likeliest, and falling from there to the most. */
-    static <T> Distribution triangular(T least, T likeliest, T most) {
-        return new Triangular(least, likeliest, most);
+    /** Rising in a line from the lower end to the likeliest value, and falling from there to the upper end. */
+    static <T> Distribution triangular(T from, T likeliest, T to) {
+        return new Triangular(from, likeliest, to);
     }
 
     /** The bell of Gauss, by mean and standard deviation; a deviation of temperatures is a difference of temperatures. */
@@ -67,17 +67,17 @@ public sealed interface Distribution {
     }
 
     /**
-     * Rising in a line from the least value to the likeliest, and falling from there to the most.
+     * Rising in a line from the lower end to the likeliest value, and falling from there to the upper end.
      *
-     * @param least lower end
+     * @param from lower end
      * @param likeliest where the density is highest
-     * @param most upper end
+     * @param to upper end
      */
-    record Triangular(Object least, Object likeliest, Object most) implements Distribution {
+    record Triangular(Object from, Object likeliest, Object to) implements Distribution {
         /** Refuses values out of order. */
         public Triangular {
-            Ordered.check("likeliest", least, likeliest);
-            Ordered.check("most", likeliest, most);
+            Ordered.check("likeliest", from, likeliest);
+            Ordered.check("to", likeliest, to);
         }
 
         @Override
@@ -87,9 +87,9 @@ public sealed interface Distribution {
 
         @Override
         public double quantile(double unit) {
-            double low = NumberForm.number(least);
+            double low = NumberForm.number(from);
             double mode = NumberForm.number(likeliest);
-            double high = NumberForm.number(most);
+            double high = NumberForm.number(to);
             double width = high - low;
             double below = width == 0 ? 0 : (mode - low) / width;
             return unit < below
