@@ -47,9 +47,4 @@ public record FieldPath(List<Step> steps) {
         }
         return new FieldPath(List.copyOf(steps));
     }
-
-    /** What comes after the first step. */
-    List<Step> rest() {
-        return steps.subList(1, steps.size());
-    }
 }

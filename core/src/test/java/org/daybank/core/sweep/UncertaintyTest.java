@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.working.InvalidInput;
@@ -105,6 +107,43 @@ class UncertaintyTest {
                         0))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("note is not a number");
+    }
+
+    /** Linear between neighbours: a place of 0.05 · 4 in five values is a fifth of the way from the first to the second. */
+    @Test
+    void percentilesLieBetweenNeighbours() {
+        assertThat(Uncertainty.Percentiles.of(new double[] {10, 20, 30, 40, 50}))
+                .usingRecursiveComparison()
+                .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-12 ? 0 : 1, Double.class)
+                .isEqualTo(new Uncertainty.Percentiles(12, 14, 20, 30, 40, 46, 48));
+    }
+
+    /**
+     * With one input the crossed case is that of the second sample: the calculator sees each number of the first sample once and
+     * each of the second twice. Mean and deviation are those of both samples together.
+     */
+    @Test
+    void meanAndDeviationAreThoseOfBothSamples() {
+        Map<Double, Integer> seen = new ConcurrentHashMap<>();
+        Uncertainty.Spread spread = Uncertainty.of(
+                        Sweep.of(new Angles(0.5, 0, 0), at -> {
+                                    seen.merge(at.x(), 1, Integer::sum);
+                                    return new Outcome(at.x() * at.x());
+                                })
+                                .vary("x", Axis.drawn(Distribution.uniform(3.0, 5.0)))
+                                .output("value"),
+                        16,
+                        3)
+                .outputs()
+                .get(0);
+        seen.remove(0.5);
+        assertThat(seen.values()).containsOnly(1, 2).hasSize(32);
+        double mean = seen.keySet().stream().mapToDouble(x -> x * x).sum() / 32;
+        double squares = seen.keySet().stream()
+                .mapToDouble(x -> Math.pow(x * x - mean, 2))
+                .sum();
+        assertThat(spread.mean()).isEqualTo(mean, within(1e-12));
+        assertThat(spread.deviation()).isEqualTo(Math.sqrt(squares / 31), within(1e-12));
     }
 
     /** Means by the textbook: triangular (a + b + c) / 3; lognormal median · exp(ln² factor / 2). */
