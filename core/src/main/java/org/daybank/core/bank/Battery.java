@@ -98,12 +98,13 @@ public record Battery(
                         "outOfRange",
                         "nominalVoltage must be one of %s but is %s".formatted(VOLTAGES, nominalVoltage))
                 .that(
-                        chemistry != Chemistry.LITHIUM_IRON_PHOSPHATE
+                        chemistry == null
+                                || chemistry.family() != BatteryFamily.LITHIUM
                                 || nominalVoltage == null
                                 || nominalVoltage.compareTo(Voltage.volts(12)) >= 0,
                         "nominalVoltage",
                         "inconsistent",
-                        "a lithium iron phosphate battery has 12, 24 or 48 V but this one has " + nominalVoltage)
+                        "a lithium battery has 12, 24 or 48 V but this one has " + nominalVoltage)
                 .required("capacity", capacity)
                 .required("resistance", resistance)
                 .above("resistance", resistance, Resistance.ZERO)
@@ -129,7 +130,7 @@ public record Battery(
         chargeRateByTemperature =
                 Objects.requireNonNullElse(chargeRateByTemperature, typical.chargeRateByTemperature());
         coldestCharge = Objects.requireNonNullElse(
-                coldestCharge, Temperature.celsius(chemistry.family() == BatteryFamily.LITHIUM ? 0 : -30));
+                coldestCharge, typical.chargeRateByTemperature().begin());
         new Checks()
                 .that(
                         peakDischargeCurrent.compareTo(maximumDischargeCurrent) >= 0,
@@ -142,9 +143,7 @@ public record Battery(
 
     /** Cells in series within one. */
     public int cells() {
-        return chemistry == Chemistry.LITHIUM_IRON_PHOSPHATE
-                ? chemistry.cellsFor(nominalVoltage)
-                : (int) Math.round(nominalVoltage.volts() / 2);
+        return chemistry.cellsFor(nominalVoltage);
     }
 
     /** True nominal voltage of one. */

@@ -52,6 +52,11 @@ public record ChargeRateSteps(List<Step> steps) {
                 .toList());
     }
 
+    /** The coldest temperature of the cells for which a rate is stated. */
+    public Temperature begin() {
+        return steps.get(0).from();
+    }
+
     /** The rate at a temperature: that of the warmest step begun, below all of them that of the coldest. */
     public Ratio at(Temperature cells) {
         Ratio rate = steps.get(0).rate();

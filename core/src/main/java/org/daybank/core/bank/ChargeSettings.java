@@ -1,5 +1,6 @@
 package org.daybank.core.bank;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
@@ -27,8 +28,10 @@ import org.daybank.core.working.Working;
  * @param absorptionWhenCold absorption voltage at the coldest bank temperature: the highest the bus sees in an everyday
  *     charge; an equalising charge goes higher still
  * @param absorptionWhenHot absorption voltage at the hottest bank temperature
- * @param chargingFrom coldest cell temperature at which charging is allowed; only lithium has one
+ * @param chargingFrom coldest cell temperature at which charging is allowed, of the battery where one is chosen; only lithium
+ *     has one
  */
+@RecordBuilder
 public record ChargeSettings(
         @ToldElsewhere Facts facts,
         @ToldElsewhere ChargePolicy policy,
@@ -44,7 +47,8 @@ public record ChargeSettings(
         VoltageCoefficient compensation,
         Voltage absorptionWhenCold,
         Voltage absorptionWhenHot,
-        Optional<Temperature> chargingFrom) {
+        Optional<Temperature> chargingFrom)
+        implements ChargeSettingsBuilder.With {
     private static final Temperature REFERENCE = Temperature.celsius(25);
 
     /**
@@ -104,7 +108,12 @@ public record ChargeSettings(
                 compensation,
                 absorption.plus(shift(compensation, facts.coldest(), policy)),
                 absorption.plus(shift(compensation, facts.hottest(), policy)),
-                lithium ? Optional.of(Temperature.celsius(0)) : Optional.empty());
+                lithium ? Optional.of(cell.chargeRateByTemperature().begin()) : Optional.empty());
+    }
+
+    /** The same for one battery, whose data sheet says from which temperature it may be charged. */
+    public ChargeSettings forBattery(Battery battery) {
+        return withChargingFrom(chargingFrom.map(typical -> battery.coldestCharge()));
     }
 
     /** How far a charging voltage moves at a temperature; beyond the clamps no further. */

@@ -77,7 +77,7 @@ public enum Chemistry {
         return traits().family();
     }
 
-    /** Cells in series on a bus called 12, 24 or 48 V. */
+    /** Cells in series in what is called 12, 24 or 48 V; of lead-acid, 2 or 6 V as well. */
     public int cellsFor(Voltage nominal) {
         return (int) Math.round(traits().cellsPer12V() * nominal.volts() / 12);
     }

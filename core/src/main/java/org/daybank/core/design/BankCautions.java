@@ -185,7 +185,9 @@ final class BankCautions {
                     Severity.WARNING,
                     "bank",
                     "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
-                    "Without its heater the bank would get as cold as the air; below 0 °C lithium must not be charged.");
+                    "Without its heater the bank would get as cold as the air; below %s its lithium cells must not be"
+                            + " charged.",
+                    bank.battery().coldestCharge());
         }
         Temperature recordLow = design.brief().site().recordLow();
         boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;

@@ -151,7 +151,7 @@ final class BankDesigner {
                 .filter(fit -> fit.product().equals(chosen.charger().product()))
                 .findFirst()
                 .orElse(chosen.charger());
-        ChargeSettings settings = search.needs().settings(voltage, chemistry);
+        ChargeSettings settings = search.needs().settings(voltage, chemistry).forBattery(layout.battery());
         return SystemDesignBuilder.builder()
                 .brief(draft.brief())
                 .complete(true)

@@ -102,6 +102,34 @@ class BatteryTest {
                 .isEqualTo(chemistry.family() == BatteryFamily.LITHIUM ? Optional.of(begins) : Optional.empty());
     }
 
+    /** What its own sheet says wins over what is typical; lead-acid has no such set-point. */
+    @ParameterizedTest
+    @EnumSource(Chemistry.class)
+    void settingsForABatteryAllowChargingFromWhereItsSheetDoes(Chemistry chemistry) {
+        Battery cautious = BatteryBuilder.builder()
+                .model("cautious")
+                .chemistry(chemistry)
+                .nominalVoltage(Voltage.volts(12))
+                .capacity(DischargeCurve.parse("20 h: 100 Ah"))
+                .resistance(Resistance.milliohms(5))
+                .coldestCharge(Temperature.celsius(5))
+                .mass(Mass.kilograms(20))
+                .price(Money.of("100", "EUR"))
+                .build();
+        ChargeSettings settings = ChargeSettings.of(
+                new ChargeSettings.Facts(
+                        chemistry, Voltage.volts(24), Temperature.celsius(-10), Temperature.celsius(30)),
+                ChargePolicy.standard());
+
+        assertThat(settings.forBattery(cautious).chargingFrom())
+                .isEqualTo(
+                        chemistry.family() == BatteryFamily.LITHIUM
+                                ? Optional.of(Temperature.celsius(5))
+                                : Optional.empty());
+        assertThat(settings.forBattery(cautious).withChargingFrom(settings.chargingFrom()))
+                .isEqualTo(settings);
+    }
+
     @Test
     void everythingMissingIsToldAtOnce() {
         assertThatThrownBy(() -> BatteryBuilder.builder()
@@ -136,7 +164,7 @@ class BatteryTest {
                         .amperes())
                 .isEqualTo(100);
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(6)))
-                .hasMessage("a lithium iron phosphate battery has 12, 24 or 48 V but this one has 6 V");
+                .hasMessage("a lithium battery has 12, 24 or 48 V but this one has 6 V");
         assertThatThrownBy(() -> Batteries.AGM_12V.withNominalVoltage(Voltage.volts(8)))
                 .hasMessage("nominalVoltage must be one of [2 V, 6 V, 12 V, 24 V, 48 V] but is 8 V");
     }

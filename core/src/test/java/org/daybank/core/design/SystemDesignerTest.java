@@ -105,6 +105,24 @@ class SystemDesignerTest {
     }
 
     @Test
+    void theSettingsLetItChargeFromWhereTheChosenBatteryMay() {
+        Catalog cautious = new Catalog(
+                SAMPLE.modules(),
+                SAMPLE.batteries().stream()
+                        .map(battery -> battery.withColdestCharge(Temperature.celsius(3)))
+                        .toList(),
+                SAMPLE.controllers(),
+                SAMPLE.inverters());
+        SystemDesign design = SystemDesigner.design(
+                LarkspurRidge.BRIEF
+                        .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
+                        .withBank(new BankHousing(BankLocation.INDOORS, null, null, null)),
+                cautious);
+
+        assertThat(SystemDesign.part(design.chargeSettings()).chargingFrom()).contains(Temperature.celsius(3));
+    }
+
+    @Test
     void aHeaterIndoorsWarmsFromWhatTheRoomIs() {
         SystemDesign design = design(LarkspurRidge.BRIEF
                 .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
