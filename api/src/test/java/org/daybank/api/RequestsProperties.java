@@ -78,6 +78,7 @@ class RequestsProperties {
 
     @Property(tries = TRIES, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
     void everyRequestIsAnsweredByTheContract(@ForAll long seed) {
+        Statistics.label("seeds").collect(seed);
         Random random = new Random(seed);
         RequestMaker maker = new RequestMaker(SCHEMAS.contract(), random);
         for (int i = 0; i < REQUESTS; i++) {
