@@ -25,6 +25,7 @@ import org.daybank.api.http.RequestId;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.TransportErrors;
 import org.daybank.core.catalog.Catalog;
+import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.component.LifeCycle;
@@ -38,6 +39,9 @@ public final class Service {
 
     /** To remember the headers of a connection takes some 100 kB for each, and spares next to nothing. */
     private static final int NO_HEADERS_KEPT = 0;
+
+    /** Connections that may wait to be accepted: a client that comes in a crowd beyond them is let in a second later. */
+    private static final int MOST_AT_THE_DOOR = 1024;
 
     private Service() {}
 
@@ -69,6 +73,13 @@ public final class Service {
                     new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false))));
             readiness.watch(server);
             server.addEventListener(new LifeCycle.Listener() {
+                @Override
+                public void lifeCycleStarting(LifeCycle starting) {
+                    for (ServerConnector connector : server.getBeans(ServerConnector.class)) {
+                        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
+                    }
+                }
+
                 @Override
                 public void lifeCycleStopped(LifeCycle stopped) {
                     accessLog.close();

@@ -21,8 +21,8 @@ class HostileClientsTest {
     private static final String PATH = "/v1/bank-capacity";
     private static final String POST = "POST " + PATH + " HTTP/1.1\r\nHost: here\r\nContent-Type: application/json\r\n";
 
-    /** How many connections are opened at once; ten thousand take more files than many machines allow. */
-    private static final int CONNECTIONS = Integer.getInteger("daybank.hostile.connections", 400);
+    /** How many connections are opened at once: more than there are threads. {@code crowd.py} opens ten thousand. */
+    private static final int CONNECTIONS = 400;
 
     @AutoClose
     private static final RunningService service = new RunningService();
