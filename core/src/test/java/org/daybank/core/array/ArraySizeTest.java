@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.daybank.core.bank.Chemistry;
@@ -35,6 +36,7 @@ import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
 /** Sizes by hand for a site where every day has eight hours and gives 4 kWh/m², in December 2 kWh/m², at 13 °C by day. */
@@ -58,6 +60,8 @@ class ArraySizeTest {
             .price(Money.of("100", "EUR"))
             .build();
 
+    private static final HourlySeries AIR = HourlySeries.celsius(even(13));
+
     private static final IrradianceDistribution SUN = sun(4, 2);
 
     private static Site site(double decemberSnow) {
@@ -75,20 +79,24 @@ class ArraySizeTest {
                 .build();
     }
 
-    /** Eight even hours a day that bring so much, in air of 13 °C. */
-    private static IrradianceDistribution sun(double kilowattHours, double inDecember) {
+    private static double[] even(double number) {
+        double[] hours = new double[HourCalendar.COMMON];
+        Arrays.fill(hours, number);
+        return hours;
+    }
+
+    /** Eight even hours a day that bring so much. */
+    private static HourlySun hours(double kilowattHours, double inDecember) {
         HourCalendar calendar = new HourCalendar(2025, HourCalendar.COMMON);
         double[] watts = new double[HourCalendar.COMMON];
-        double[] air = new double[HourCalendar.COMMON];
         for (int hour = 0; hour < watts.length; hour++) {
             boolean december = hour >= calendar.firstHour(Month.DECEMBER);
             boolean day = hour % 24 >= 8 && hour % 24 < 16;
             watts[hour] = day ? 1000 * (december ? inDecember : kilowattHours) / 8 : 0;
-            air[hour] = 13;
         }
         HourlySeries series = HourlySeries.wattsPerSquareMetre(watts);
         HourlySeries none = HourlySeries.wattsPerSquareMetre(new double[HourCalendar.COMMON]);
-        HourlySun sun = new HourlySun(
+        return new HourlySun(
                 ExposureBuilder.builder()
                         .plane(new Plane(Angle.degrees(60), Angle.degrees(180)))
                         .build(),
@@ -99,11 +107,16 @@ class ArraySizeTest {
                 none,
                 series,
                 series);
+    }
+
+    /** Such hours by their classes, in air of 13 °C. */
+    private static IrradianceDistribution sun(double kilowattHours, double inDecember) {
+        HourlySun sun = hours(kilowattHours, inDecember);
         WeatherYear weather = WeatherYearBuilder.builder()
                 .place(new Place(Latitude.degrees(45), Longitude.degrees(0), UtcOffset.hours(0), null))
                 .year(2025)
-                .global(series)
-                .air(HourlySeries.celsius(air))
+                .global(sun.planeOfArray())
+                .air(AIR)
                 .build();
         return IrradianceDistribution.of(sun, weather);
     }
@@ -226,6 +239,83 @@ class ArraySizeTest {
         assertThat(none.possible()).isTrue();
         assertThat(none.modules()).isZero();
         assertThat(none.inDesignMonth().arrayToLoadRatio()).isEqualTo(Ratio.ZERO);
+    }
+
+    @Test
+    void theLastArrayThatIsPossible() {
+        ArraySize size = ArraySize.of(need(2000), ModuleYield.tracking(MODULE, site(0), SUN, POLICY), POLICY);
+        assertThat(size.withModules(ArraySize.MOST_MODULES).possible()).isTrue();
+        assertThat(size.withModules(ArraySize.MOST_MODULES + 1).possible()).isFalse();
+    }
+
+    @Test
+    void aSearchAsksOnlyForTheExactNumber() {
+        ModuleYield yield = ModuleYield.tracking(MODULE, site(0), SUN, POLICY);
+        // as above: 2063.8298 · 1.3 / 676.8225
+        assertThat(ArraySize.exactModules(need(2000), yield, POLICY)).isCloseTo(3.9641, within(1e-4));
+        assertThat(ArraySize.exactModules(need(0), yield, POLICY)).isZero();
+        ModuleYield dark = ModuleYield.tracking(MODULE, site(0), sun(4, 0), POLICY);
+        assertThat(ArraySize.exactModules(need(1), dark, POLICY)).isEqualTo(Double.MAX_VALUE);
+    }
+
+    @Test
+    void theWorkingShowsTheFormulaOfItsModelAndPath() {
+        for (YieldModel model : YieldModel.values()) {
+            ArrayPolicy policy = POLICY.withYieldModel(model);
+            ModuleYield tracked = ModuleYield.tracking(MODULE, site(0), SUN, policy);
+            ModuleYield direct =
+                    ModuleYield.direct(MODULE, 1, Voltage.volts(12), Voltage.volts(13.2), site(0), SUN, policy);
+            boolean diode = model == YieldModel.SINGLE_DIODE;
+            assertThat(formula(tracked, policy)).startsWith(diode ? "E₁ = Σ P_mp(G, T_cell)" : "E₁ = Σ P · G");
+            assertThat(formula(direct, policy))
+                    .startsWith("E₁ = U_nominal / n ·")
+                    .contains(diode ? "I(U_charging / n, G, T_cell)" : "I_mp · G");
+        }
+    }
+
+    private static String formula(ModuleYield yield, ArrayPolicy policy) {
+        return ArraySize.of(need(2000), yield, policy).working().steps().get(1).formula();
+    }
+
+    /** The numbers of {@link #trackedArray}, as one would write them. */
+    @Test
+    void theWorkingShowsTheNumbersOfTheDesignMonth() {
+        List<Energy> needs = new ArrayList<>(Collections.nCopies(12, Energy.wattHours(1)));
+        needs.set(11, Energy.wattHours(2000));
+        List<Ratio> afterDark = new ArrayList<>(Collections.nCopies(12, Ratio.ZERO));
+        afterDark.set(11, Ratio.of(0.5));
+        List<Step> steps = ArraySize.of(
+                        new ArrayNeed(needs, afterDark, null),
+                        ModuleYield.tracking(MODULE, site(0), SUN, POLICY),
+                        POLICY)
+                .working()
+                .steps();
+        assertThat(steps.get(0).substituted()).isEqualTo("2 kWh · (1 − 0.5 + 0.5 / 0.94)");
+        assertThat(steps.get(0).result()).isEqualTo("2.064 kWh");
+        assertThat(steps.get(1).result()).isEqualTo("676.8 Wh");
+        assertThat(steps.get(1).source()).startsWith("in proportion to irradiance");
+        assertThat(steps.get(2).substituted()).isEqualTo("2.064 kWh · 1.3 / 676.8 Wh = 3.964");
+        assertThat(steps.get(2).result()).isEqualTo("4");
+    }
+
+    /** At 500 W/m² in air of 13 °C: cells 28.625 °C, 400 W · 0.5 · 0.9855 = 197.1 W; 10 A · 0.5 = 5 A. By night nothing. */
+    @Test
+    void outputOfEveryHour() {
+        ModuleOutput output = ModuleOutput.of(MODULE, YieldModel.PROPORTIONAL);
+        HourlySeries best = output.best(hours(4, 2), AIR);
+        assertThat(best.at(7)).isZero();
+        assertThat(best.at(8)).isCloseTo(197.1, within(1e-9));
+        HourlySeries current = output.current(Voltage.volts(13), hours(4, 2), AIR);
+        assertThat(current.at(8)).isCloseTo(5, within(1e-12));
+        assertThat(current.at(16)).isZero();
+        // the circuit of the data sheet gives what the sheet says at 1000 W/m² and 25 °C, here in air of 25 − 31.25 °C
+        HourlySeries cold = HourlySeries.celsius(even(25 - 31.25));
+        ModuleOutput diode = ModuleOutput.of(MODULE, YieldModel.SINGLE_DIODE);
+        assertThat(diode.best(hours(8, 8), cold).at(8)).isCloseTo(400, within(1e-6));
+        assertThat(diode.current(Voltage.volts(40), hours(8, 8), cold).at(8)).isCloseTo(10, within(1e-6));
+        assertThat(diode.current(Voltage.volts(60), hours(8, 8), cold).at(8))
+                .as("above its open-circuit voltage")
+                .isZero();
     }
 
     @Test
