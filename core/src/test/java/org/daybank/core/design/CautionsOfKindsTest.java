@@ -3,16 +3,19 @@ package org.daybank.core.design;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.working.Caution;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -38,7 +41,8 @@ class CautionsOfKindsTest {
                 mobile.withShore(shore),
                 mobile.withAlternator(alternator),
                 LarkspurRidge.BRIEF.withKind(SystemKind.GRID_INTERACTIVE),
-                LarkspurRidge.BRIEF.withKind(SystemKind.GRID_BACKUP));
+                LarkspurRidge.BRIEF.withKind(SystemKind.GRID_BACKUP),
+                QuarryLane.BRIEF);
     }
 
     @ParameterizedTest
@@ -66,6 +70,24 @@ class CautionsOfKindsTest {
             assertThat(told.contains("storedCharge")).isEqualTo(strings);
             assertThat(told.contains("reversePolarity")).isEqualTo(strings);
         }
+    }
+
+    /** The workshop's one string, on an inverter with capacitors: some 500 V on the coldest morning. */
+    @Test
+    void anArrayInStringsIsWarnedOfAsOne() {
+        SystemDesign design = SystemDesigner.design(QuarryLane.BRIEF, Catalog.sample());
+        Map<String, Caution> told =
+                design.cautions().stream().collect(Collectors.toMap(Caution::code, caution -> caution, (a, b) -> a));
+
+        assertThat(told.get("directVoltage").subject()).isEqualTo("array to inverter");
+        assertThat(told.get("connectorsUnderLoad").subject()).isEqualTo("array to inverter");
+        StringInverterFit strings =
+                SystemDesign.part(SystemDesign.part(design.grid()).stringInverters());
+        assertThat(told.get("storedCharge").text().toString()).contains(strings.product());
+        assertThat(told.get("reversePolarity").text().toString())
+                .isEqualTo("A string connected the wrong way round destroys the inverter.");
+        assertThat(told).doesNotContainKey("stringFuses");
+        assertThat(told.keySet()).contains("windAndSnow", "arrayFaults", "preliminarySizes");
     }
 
     private static void addIf(Set<String> codes, boolean cause, String... these) {

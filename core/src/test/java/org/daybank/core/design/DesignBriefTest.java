@@ -1,0 +1,141 @@
+package org.daybank.core.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Collections;
+import java.util.List;
+import org.daybank.core.bank.Chemistry;
+import org.daybank.core.load.EnergyDemand;
+import org.daybank.core.load.Load;
+import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Current;
+import org.daybank.core.quantity.Latitude;
+import org.daybank.core.quantity.Length;
+import org.daybank.core.quantity.Power;
+import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.quantity.Voltage;
+import org.daybank.core.simulation.Alternator;
+import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.site.WeatherYear;
+import org.daybank.core.sun.SunPolicy;
+import org.daybank.core.sun.SyntheticPolicy;
+import org.daybank.core.sun.SyntheticWeather;
+import org.daybank.core.working.InvalidInput;
+import org.daybank.core.working.Problem;
+import org.junit.jupiter.api.Test;
+
+/** What a brief and its wishes may say, and what is refused before anything is calculated. */
+class DesignBriefTest {
+    private static final DesignBrief RIDGE = LarkspurRidge.BRIEF;
+
+    @Test
+    void aBriefNeedsASiteAndLoads() {
+        assertThat(problems(() -> DesignBriefBuilder.builder().build())).containsExactly("/site", "/loads");
+        assertThat(problems(() -> RIDGE.withLoads(List.of()))).containsExactly("/loads");
+        Load lamp = RIDGE.loads().get(0);
+        assertThat(RIDGE.withLoads(Collections.nCopies(EnergyDemand.MOST_LOADS, lamp))
+                        .loads())
+                .hasSize(500);
+        assertThatThrownBy(() -> RIDGE.withLoads(Collections.nCopies(EnergyDemand.MOST_LOADS + 1, lamp)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("loads must be at most 500 but are 501");
+    }
+
+    @Test
+    void whatBelongsToAVehicleIsForMobileSystems() {
+        ShorePower shore = new ShorePower(Power.kilowatts(2), null, null);
+        Alternator alternator = new Alternator(Current.amperes(30), null);
+        assertThat(problems(() -> RIDGE.withShore(shore))).containsExactly("/shore");
+        assertThat(problems(() -> RIDGE.withAlternator(alternator))).containsExactly("/alternator");
+        assertThatCode(() -> RIDGE.withKind(SystemKind.MOBILE).withShore(shore).withAlternator(alternator))
+                .doesNotThrowAnyException();
+    }
+
+    @Test
+    void anAvailabilityIsForSystemsWithoutAGrid() {
+        Wishes steady = Wishes.none().withAvailability(Ratio.percent(99));
+        assertThatCode(() -> RIDGE.withWishes(steady).withKind(SystemKind.MOBILE))
+                .doesNotThrowAnyException();
+        assertThat(problems(() -> RIDGE.withWishes(steady).withKind(SystemKind.GRID_INTERACTIVE)))
+                .containsExactly("/wishes/availability");
+        assertThat(problems(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withWishes(steady)))
+                .containsExactly("/wishes/availability");
+    }
+
+    @Test
+    void aBackupIsForEssentialLoads() {
+        List<Load> spare =
+                RIDGE.loads().stream().map(load -> load.withEssential(false)).toList();
+        assertThatCode(() -> RIDGE.withLoads(spare)).doesNotThrowAnyException();
+        assertThat(problems(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withLoads(spare)))
+                .containsExactly("/loads");
+    }
+
+    /** A weather year may come from two degrees of latitude away, and stands in for the site where there is none. */
+    @Test
+    void aWeatherYearIsThatOfTheSite() {
+        WeatherYear weather =
+                SyntheticWeather.year(RIDGE.site(), 3, 0, SunPolicy.standard(), SyntheticPolicy.standard());
+        DesignBrief withoutSite = DesignBriefBuilder.builder()
+                .loads(RIDGE.loads())
+                .weather(weather)
+                .build();
+        assertThat(withoutSite.site().latitude()).isEqualTo(RIDGE.site().latitude());
+        DesignBrief here = RIDGE.withWeather(weather);
+        double latitude = RIDGE.site().latitude().degrees();
+        assertThatCode(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude + 1.99))))
+                .doesNotThrowAnyException();
+        assertThat(problems(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude - 2.01)))))
+                .containsExactly("/weather/place/latitude");
+        assertThat(problems(() -> here.withWeather(weather.withAir(null)))).containsExactly("/weather/air");
+        SystemPolicy none = SystemPolicy.standard().withSimulatedYears(0);
+        assertThatCode(() -> here.withPolicy(RIDGE.policy().withSystem(none))
+                        .withWishes(Wishes.none().withAvailability(Ratio.percent(99))))
+                .as("its hours show an availability")
+                .doesNotThrowAnyException();
+    }
+
+    @Test
+    void wishesAreWithinWhatThereIs() {
+        assertThat(problems(
+                        () -> new Wishes(Voltage.volts(36), List.of(), null, null, Ratio.of(1.01), TimeSpan.days(731))))
+                .containsExactlyInAnyOrder("/nominalVoltage", "/availability", "/deliveredWithin", "/chemistries");
+        assertThatCode(() -> new Wishes(
+                        Voltage.volts(48), List.of(Chemistry.GEL), null, null, Ratio.ONE, TimeSpan.days(730)))
+                .doesNotThrowAnyException();
+    }
+
+    @Test
+    void anArrayStandsSomewhere() {
+        assertThat(problems(() -> new ArrayWish(Angle.degrees(91), Angle.degrees(361), Length.metres(5001))))
+                .containsExactly("/tilt", "/azimuth", "/cableLength");
+        assertThatCode(() -> new ArrayWish(Angle.degrees(90), Angle.degrees(-360), Length.ZERO))
+                .doesNotThrowAnyException();
+    }
+
+    @Test
+    void anArrayOnTheGridHasASize() {
+        assertThat(problems(() -> new GridWish(0, Power.kilowatts(10_001), null, null)))
+                .containsExactly("/modules", "/power");
+        assertThat(problems(() -> new GridWish(1, null, Ratio.of(-0.1), null))).containsExactly("/coverage");
+        assertThatCode(() -> new GridWish(10_000, Power.watts(1), null, null)).doesNotThrowAnyException();
+    }
+
+    @Test
+    void partsAndPoliciesAreWhole() {
+        assertThat(problems(() -> new SimulationBrief(null, null, null, null))).containsExactly("/brief", "/parts");
+        assertThat(problems(() -> DesignPolicy.standard().withSystem(null))).containsExactly("/system");
+    }
+
+    private static List<String> problems(Runnable making) {
+        try {
+            making.run();
+        } catch (InvalidInput refused) {
+            return refused.problems().stream().map(Problem::path).toList();
+        }
+        return List.of();
+    }
+}
