@@ -13,6 +13,7 @@ import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Finding;
 import org.daybank.core.working.InvalidInput;
@@ -167,6 +168,8 @@ class SimulatorTest {
         // each run lifts the bank from about 0.3 to about 0.8: 0.5 · 14336 = 7168 Wh at 0.94 · (1800 − 100) W takes 5 h
         assertThat(year.engineTime().hours() / year.engineStarts()).isCloseTo(5, within(0.6));
         assertThat(check(simulation, "engineStop").met()).isTrue();
+        // in whole hours of some 1598 W: after four 6392 Wh are in, after five 7990
+        assertThat(check(simulation, "engineStop").actual()).isEqualTo(TimeSpan.hours(5));
         assertThat(simulation.reliability().months().get(0).fuel().litres()).isPositive();
     }
 
