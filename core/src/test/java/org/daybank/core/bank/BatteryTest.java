@@ -77,26 +77,32 @@ class BatteryTest {
         }
     }
 
-    /** What is typical of a chemistry stands in its table; nothing beside it may forbid what the table allows. */
-    @ParameterizedTest
-    @EnumSource(Chemistry.class)
-    void chargingBeginsWhereTheTypicalRatesBegin(Chemistry chemistry) {
-        Temperature begins =
-                chemistry.traits().chargeRateByTemperature().steps().get(0).from();
-        Battery silent = BatteryBuilder.builder()
+    /** A battery whose sheet says the least there is to say. */
+    private static BatteryBuilder silent(Chemistry chemistry) {
+        return BatteryBuilder.builder()
                 .model("silent")
                 .chemistry(chemistry)
                 .nominalVoltage(Voltage.volts(12))
                 .capacity(DischargeCurve.parse("20 h: 100 Ah"))
                 .resistance(Resistance.milliohms(5))
                 .mass(Mass.kilograms(20))
-                .price(Money.of("100", "EUR"))
-                .build();
+                .price(Money.of("100", "EUR"));
+    }
+
+    /** What is typical of a chemistry stands in its table; nothing beside it may forbid what the table allows. */
+    @ParameterizedTest
+    @EnumSource(Chemistry.class)
+    void chargingBeginsWhereTheTypicalRatesBegin(Chemistry chemistry) {
+        Temperature begins =
+                chemistry.traits().chargeRateByTemperature().steps().get(0).from();
+        Battery silent = silent(chemistry).build();
         ChargeSettings settings = ChargeSettings.of(
                 new ChargeSettings.Facts(
                         chemistry, Voltage.volts(12), Temperature.celsius(-40), Temperature.celsius(30)),
                 ChargePolicy.standard());
 
+        // as the contract says: lithium from 0 °C on, lead-acid from −30 °C
+        assertThat(begins).isEqualTo(Temperature.celsius(chemistry.family() == BatteryFamily.LITHIUM ? 0 : -30));
         assertThat(silent.coldestCharge()).isEqualTo(begins);
         assertThat(settings.chargingFrom())
                 .isEqualTo(chemistry.family() == BatteryFamily.LITHIUM ? Optional.of(begins) : Optional.empty());
@@ -106,16 +112,8 @@ class BatteryTest {
     @ParameterizedTest
     @EnumSource(Chemistry.class)
     void settingsForABatteryAllowChargingFromWhereItsSheetDoes(Chemistry chemistry) {
-        Battery cautious = BatteryBuilder.builder()
-                .model("cautious")
-                .chemistry(chemistry)
-                .nominalVoltage(Voltage.volts(12))
-                .capacity(DischargeCurve.parse("20 h: 100 Ah"))
-                .resistance(Resistance.milliohms(5))
-                .coldestCharge(Temperature.celsius(5))
-                .mass(Mass.kilograms(20))
-                .price(Money.of("100", "EUR"))
-                .build();
+        Battery cautious =
+                silent(chemistry).coldestCharge(Temperature.celsius(5)).build();
         ChargeSettings settings = ChargeSettings.of(
                 new ChargeSettings.Facts(
                         chemistry, Voltage.volts(24), Temperature.celsius(-10), Temperature.celsius(30)),

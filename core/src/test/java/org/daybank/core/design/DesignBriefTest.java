@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Collections;
 import java.util.List;
+import org.daybank.core.Refused;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.load.EnergyDemand;
 import org.daybank.core.load.Load;
@@ -24,7 +25,6 @@ import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
 import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.junit.jupiter.api.Test;
 
 /** What a brief and its wishes may say, and what is refused before anything is calculated. */
@@ -33,8 +33,8 @@ class DesignBriefTest {
 
     @Test
     void aBriefNeedsASiteAndLoads() {
-        assertThat(problems(() -> DesignBriefBuilder.builder().build())).containsExactly("/site", "/loads");
-        assertThat(problems(() -> RIDGE.withLoads(List.of()))).containsExactly("/loads");
+        assertThat(Refused.places(() -> DesignBriefBuilder.builder().build())).containsExactly("/site", "/loads");
+        assertThat(Refused.places(() -> RIDGE.withLoads(List.of()))).containsExactly("/loads");
         Load lamp = RIDGE.loads().get(0);
         assertThat(RIDGE.withLoads(Collections.nCopies(EnergyDemand.MOST_LOADS, lamp))
                         .loads())
@@ -48,8 +48,8 @@ class DesignBriefTest {
     void whatBelongsToAVehicleIsForMobileSystems() {
         ShorePower shore = new ShorePower(Power.kilowatts(2), null, null);
         Alternator alternator = new Alternator(Current.amperes(30), null);
-        assertThat(problems(() -> RIDGE.withShore(shore))).containsExactly("/shore");
-        assertThat(problems(() -> RIDGE.withAlternator(alternator))).containsExactly("/alternator");
+        assertThat(Refused.places(() -> RIDGE.withShore(shore))).containsExactly("/shore");
+        assertThat(Refused.places(() -> RIDGE.withAlternator(alternator))).containsExactly("/alternator");
         assertThatCode(() -> RIDGE.withKind(SystemKind.MOBILE).withShore(shore).withAlternator(alternator))
                 .doesNotThrowAnyException();
     }
@@ -59,9 +59,9 @@ class DesignBriefTest {
         Wishes steady = Wishes.none().withAvailability(Ratio.percent(99));
         assertThatCode(() -> RIDGE.withWishes(steady).withKind(SystemKind.MOBILE))
                 .doesNotThrowAnyException();
-        assertThat(problems(() -> RIDGE.withWishes(steady).withKind(SystemKind.GRID_INTERACTIVE)))
+        assertThat(Refused.places(() -> RIDGE.withWishes(steady).withKind(SystemKind.GRID_INTERACTIVE)))
                 .containsExactly("/wishes/availability");
-        assertThat(problems(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withWishes(steady)))
+        assertThat(Refused.places(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withWishes(steady)))
                 .containsExactly("/wishes/availability");
     }
 
@@ -70,7 +70,7 @@ class DesignBriefTest {
         List<Load> spare =
                 RIDGE.loads().stream().map(load -> load.withEssential(false)).toList();
         assertThatCode(() -> RIDGE.withLoads(spare)).doesNotThrowAnyException();
-        assertThat(problems(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withLoads(spare)))
+        assertThat(Refused.places(() -> RIDGE.withKind(SystemKind.GRID_BACKUP).withLoads(spare)))
                 .containsExactly("/loads");
     }
 
@@ -88,9 +88,10 @@ class DesignBriefTest {
         double latitude = RIDGE.site().latitude().degrees();
         assertThatCode(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude + 1.99))))
                 .doesNotThrowAnyException();
-        assertThat(problems(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude - 2.01)))))
+        assertThat(Refused.places(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude - 2.01)))))
                 .containsExactly("/weather/place/latitude");
-        assertThat(problems(() -> here.withWeather(weather.withAir(null)))).containsExactly("/weather/air");
+        assertThat(Refused.places(() -> here.withWeather(weather.withAir(null))))
+                .containsExactly("/weather/air");
         SystemPolicy none = SystemPolicy.standard().withSimulatedYears(0);
         assertThatCode(() -> here.withPolicy(RIDGE.policy().withSystem(none))
                         .withWishes(Wishes.none().withAvailability(Ratio.percent(99))))
@@ -100,7 +101,7 @@ class DesignBriefTest {
 
     @Test
     void wishesAreWithinWhatThereIs() {
-        assertThat(problems(
+        assertThat(Refused.places(
                         () -> new Wishes(Voltage.volts(36), List.of(), null, null, Ratio.of(1.01), TimeSpan.days(731))))
                 .containsExactlyInAnyOrder("/nominalVoltage", "/availability", "/deliveredWithin", "/chemistries");
         assertThatCode(() -> new Wishes(
@@ -110,7 +111,7 @@ class DesignBriefTest {
 
     @Test
     void anArrayStandsSomewhere() {
-        assertThat(problems(() -> new ArrayWish(Angle.degrees(91), Angle.degrees(361), Length.metres(5001))))
+        assertThat(Refused.places(() -> new ArrayWish(Angle.degrees(91), Angle.degrees(361), Length.metres(5001))))
                 .containsExactly("/tilt", "/azimuth", "/cableLength");
         assertThatCode(() -> new ArrayWish(Angle.degrees(90), Angle.degrees(-360), Length.ZERO))
                 .doesNotThrowAnyException();
@@ -118,24 +119,18 @@ class DesignBriefTest {
 
     @Test
     void anArrayOnTheGridHasASize() {
-        assertThat(problems(() -> new GridWish(0, Power.kilowatts(10_001), null, null)))
+        assertThat(Refused.places(() -> new GridWish(0, Power.kilowatts(10_001), null, null)))
                 .containsExactly("/modules", "/power");
-        assertThat(problems(() -> new GridWish(1, null, Ratio.of(-0.1), null))).containsExactly("/coverage");
+        assertThat(Refused.places(() -> new GridWish(1, null, Ratio.of(-0.1), null)))
+                .containsExactly("/coverage");
         assertThatCode(() -> new GridWish(10_000, Power.watts(1), null, null)).doesNotThrowAnyException();
     }
 
     @Test
     void partsAndPoliciesAreWhole() {
-        assertThat(problems(() -> new SimulationBrief(null, null, null, null))).containsExactly("/brief", "/parts");
-        assertThat(problems(() -> DesignPolicy.standard().withSystem(null))).containsExactly("/system");
-    }
-
-    private static List<String> problems(Runnable making) {
-        try {
-            making.run();
-        } catch (InvalidInput refused) {
-            return refused.problems().stream().map(Problem::path).toList();
-        }
-        return List.of();
+        assertThat(Refused.places(() -> new SimulationBrief(null, null, null, null)))
+                .containsExactly("/brief", "/parts");
+        assertThat(Refused.places(() -> DesignPolicy.standard().withSystem(null)))
+                .containsExactly("/system");
     }
 }

@@ -5,12 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.daybank.core.Refused;
 import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.junit.jupiter.api.Test;
 
 /** Alternator, shore power and engine: what they bring in an hour, and what they refuse to be. */
@@ -44,31 +43,22 @@ class BesideTheSunTest {
 
     @Test
     void whatBringsNothingIsRefused() {
-        assertThat(problems(() -> new Alternator(null, null))).containsExactly("/current");
-        assertThat(problems(() -> new Alternator(Current.ZERO, null))).containsExactly("/current");
-        assertThat(problems(() -> new ShorePower(Power.ZERO, null, null))).containsExactly("/power");
-        assertThat(problems(() -> new ShorePower(Power.watts(1), null, Ratio.percent(49))))
+        assertThat(Refused.places(() -> new Alternator(null, null))).containsExactly("/current");
+        assertThat(Refused.places(() -> new Alternator(Current.ZERO, null))).containsExactly("/current");
+        assertThat(Refused.places(() -> new ShorePower(Power.ZERO, null, null))).containsExactly("/power");
+        assertThat(Refused.places(() -> new ShorePower(Power.watts(1), null, Ratio.percent(49))))
                 .containsExactly("/chargerEfficiency");
-        assertThat(problems(() -> engine(0, 0.4, 0.8))).containsExactly("/power");
+        assertThat(Refused.places(() -> engine(0, 0.4, 0.8))).containsExactly("/power");
     }
 
     @Test
     void anEngineStopsAboveWhereItStarts() {
-        assertThat(problems(() -> engine(1000, 0.5, 0.5))).containsExactly("/stopAbove");
-        assertThat(problems(() -> engine(1000, 0.96, 1.0))).containsExactly("/startBelow", "/stopAbove");
+        assertThat(Refused.places(() -> engine(1000, 0.5, 0.5))).containsExactly("/stopAbove");
+        assertThat(Refused.places(() -> engine(1000, 0.96, 1.0))).containsExactly("/startBelow", "/stopAbove");
         assertThatCode(() -> engine(1000, 0.5, 0.51)).doesNotThrowAnyException();
     }
 
     private static EngineRule engine(double watts, double start, double stop) {
         return new EngineRule(Power.watts(watts), Ratio.of(start), Ratio.of(stop), null, null, null);
-    }
-
-    private static List<String> problems(Runnable making) {
-        try {
-            making.run();
-        } catch (InvalidInput refused) {
-            return refused.problems().stream().map(Problem::path).toList();
-        }
-        return List.of();
     }
 }

@@ -7,11 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
+import org.daybank.core.Refused;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
@@ -20,7 +20,7 @@ class AxisTest {
 
     @Test
     void aListHasOneToAMillionValues() {
-        assertThat(problems(() -> Axis.of())).containsExactly("/values");
+        assertThat(Refused.places(() -> Axis.of())).containsExactly("/values");
         assertThat(new Axis.Listed(Collections.nCopies(Axis.MOST, "x")).values())
                 .hasSize(Axis.MOST);
         assertThatThrownBy(() -> new Axis.Listed(Collections.nCopies(Axis.MOST + 1, "x")))
@@ -30,14 +30,14 @@ class AxisTest {
 
     @Test
     void aRangeHasTwoEndsOfOneKindAndOneToAMillionValues() {
-        assertThat(problems(() -> Axis.range(Power.watts(1), Energy.wattHours(2), 0)))
+        assertThat(Refused.places(() -> Axis.range(Power.watts(1), Energy.wattHours(2), 0)))
                 .containsExactly("/count", "/to");
         assertThatThrownBy(() -> Axis.range(Power.watts(1), Energy.wattHours(2), 2))
                 .hasMessageContaining("must be two quantities or numbers of one kind but are 1 W and 2 Wh");
-        assertThat(problems(() -> Axis.range("a", "b", 2))).containsExactly("/to");
-        assertThat(problems(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/to");
-        assertThat(problems(() -> new Axis.Range(1.0, null, 2, true))).containsExactly("/to");
-        assertThat(problems(() -> Axis.range(1.0, 2.0, Axis.MOST + 1))).containsExactly("/count");
+        assertThat(Refused.places(() -> Axis.range("a", "b", 2))).containsExactly("/to");
+        assertThat(Refused.places(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/to");
+        assertThat(Refused.places(() -> new Axis.Range(1.0, null, 2, true))).containsExactly("/to");
+        assertThat(Refused.places(() -> Axis.range(1.0, 2.0, Axis.MOST + 1))).containsExactly("/count");
         assertThatCode(() -> Axis.range(2.0, -1.0, Axis.MOST)).doesNotThrowAnyException();
         assertThatCode(() -> Axis.range(2.0, -1.0, 1)).doesNotThrowAnyException();
     }
@@ -47,8 +47,8 @@ class AxisTest {
         assertThatThrownBy(() -> Axis.logRange(0.0, 1.0, 2))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("must be above zero but are 0.0 and 1.0");
-        assertThat(problems(() -> Axis.logRange(1.0, 0.0, 2))).containsExactly("/from");
-        assertThat(problems(() -> Axis.logRange(-1.0, -2.0, 2))).containsExactly("/from");
+        assertThat(Refused.places(() -> Axis.logRange(1.0, 0.0, 2))).containsExactly("/from");
+        assertThat(Refused.places(() -> Axis.logRange(-1.0, -2.0, 2))).containsExactly("/from");
         assertThatCode(() -> Axis.logRange(1e-9, 1.0, 2)).doesNotThrowAnyException();
     }
 
@@ -91,14 +91,5 @@ class AxisTest {
         assertThat((double) drawn.drawn(0.3)).isEqualTo(48, within(1e-12));
         assertThat(drawn.count()).isZero();
         assertThatThrownBy(() -> drawn.at(0)).isInstanceOf(IllegalStateException.class);
-    }
-
-    private static List<String> problems(Runnable making) {
-        try {
-            making.run();
-        } catch (InvalidInput refused) {
-            return refused.problems().stream().map(Problem::path).toList();
-        }
-        return List.of();
     }
 }

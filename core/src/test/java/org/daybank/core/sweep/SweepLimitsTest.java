@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.daybank.core.Refused;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
@@ -230,14 +231,10 @@ class SweepLimitsTest {
                 .containsExactly("/outputs sum: fewer than two of the cases have an answer");
     }
 
+    /** Place and words of everything that is told. */
     private static List<String> problems(Runnable making) {
-        try {
-            making.run();
-        } catch (InvalidInput refused) {
-            return refused.problems().stream()
-                    .map(problem -> problem.path() + " " + problem.message())
-                    .toList();
-        }
-        return List.of();
+        return Refused.problems(making).stream()
+                .map(problem -> problem.path() + " " + problem.message())
+                .toList();
     }
 }
