@@ -6,16 +6,13 @@
 Needs as many open files as there are connections, in the service as well (ulimit -n).
 """
 import os
-import signal
 import socket
-import subprocess
 import sys
 import time
 import urllib.request
 
-ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__)))))
-JAR = os.path.join(ROOT, "api", "target", "daybank-api-0.1.0-runnable.jar")
-PORT = 18080
+from measure import EXAMPLES, PORT, SERVICE, resident, start, stop
+
 POST = b"POST /v1/bank-capacity HTTP/1.1\r\nHost: here\r\nContent-Type: application/json\r\n"
 CROWDS = [
     ("idle", b""),
@@ -25,9 +22,7 @@ CROWDS = [
 
 
 def status(process):
-    with open(f"/proc/{process.pid}/status") as text:
-        told = dict(line.split(":", 1) for line in text)
-    return f"resident {int(told['VmRSS'].split()[0]) // 1024} MB, {told['Threads'].strip()} threads"
+    return f"resident {resident(process):.0f} MB, {len(os.listdir(f'/proc/{process.pid}/task'))} threads"
 
 
 def answered(body):
@@ -40,11 +35,9 @@ def answered(body):
 
 def main():
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 10_000
-    with open(os.path.join(ROOT, "openapi", "examples", "bank-capacity.request.json"), "rb") as file:
+    with open(os.path.join(EXAMPLES, "bank-capacity.request.json"), "rb") as file:
         body = file.read()
-    command = ["java", "-Xmx192m", "-Xmn32m", "-XX:+UseSerialGC", "-jar", JAR, "--port", str(PORT)]
-    process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-    time.sleep(5)
+    process, _ = start(SERVICE)
     print("alone:", answered(body) + ",", status(process))
     for name, begun in CROWDS:
         started = time.perf_counter()
@@ -57,8 +50,7 @@ def main():
                 connection.close()
             time.sleep(2)
     started = time.perf_counter()
-    process.send_signal(signal.SIGTERM)
-    process.wait(60)
+    stop(process)
     print(f"told to stop with the last crowd there: ended in {time.perf_counter() - started:.1f} s")
 
 

@@ -22,6 +22,7 @@ JAR = os.path.join(ROOT, "api", "target", "daybank-api-0.1.0-runnable.jar")
 EXAMPLES = os.path.join(ROOT, "openapi", "examples")
 MEMORY = ["-Xmx192m", "-Xmn32m", "-XX:+UseSerialGC"]
 PORT = 18080
+SERVICE = ["java", *MEMORY, "-jar", JAR, "--port", str(PORT)]
 WARMING = 40  # seconds until all that matters is compiled, on two cores
 
 
@@ -46,7 +47,7 @@ def start(command, path="/health", log=subprocess.DEVNULL):
 
 def stop(process):
     process.send_signal(signal.SIGTERM)
-    process.wait(20)
+    process.wait(60)
 
 
 def resident(process):
@@ -71,8 +72,7 @@ def main():
         body = file.read()
     with tempfile.TemporaryDirectory() as folder:
         subprocess.run(["javac", "-proc:none", "-cp", JAR, "-d", folder, os.path.join(HERE, "Echo.java"), os.path.join(HERE, "Hello.java")], check=True)
-        service = ["java", *MEMORY, "-jar", JAR, "--port", str(PORT)]
-        process, _ = start(service)
+        process, _ = start(SERVICE)
         request = urllib.request.Request(f"http://127.0.0.1:{PORT}/v1/bank-capacity", body.encode(), {"Content-Type": "application/json"})
         answer = urllib.request.urlopen(request).read()
         stop(process)
@@ -82,7 +82,7 @@ def main():
         print(f"bodies: {len(body)} bytes in, {len(answer)} bytes out")
 
         rates = {}
-        for name, command, path in [("echo", echo, "/echo"), ("bank-capacity", service, "/v1/bank-capacity")]:
+        for name, command, path in [("echo", echo, "/echo"), ("bank-capacity", SERVICE, "/v1/bank-capacity")]:
             process, _ = start(command)
             wrk(path, body, WARMING, 16, folder)
             runs = [wrk(path, body, seconds, 16, folder) for _ in range(3)]
@@ -97,13 +97,13 @@ def main():
 
         archives = {}
         hello = ["java", *MEMORY, "-cp", f"{JAR}:{folder}", "Hello", str(PORT)]
-        for name, command in [("hello", hello), ("service", service)]:
+        for name, command in [("hello", hello), ("service", SERVICE)]:
             archives[name] = os.path.join(folder, name + ".jsa")
             process, _ = start([command[0], f"-XX:ArchiveClassesAtExit={archives[name]}", *command[1:]])
             stop(process)
         times = {}
         for turn in range(7):
-            for name, command in [("hello", hello), ("service", service)]:
+            for name, command in [("hello", hello), ("service", SERVICE)]:
                 for kind, option in [("plain", []), ("archive", [f"-XX:SharedArchiveFile={archives[name]}"])]:
                     process, took = start([command[0], *option, *command[1:]])
                     stop(process)
@@ -113,4 +113,5 @@ def main():
             print(f"first 200, {kind}: hello {least:.2f} s, service {ours:.2f} s, ratio {ours / least:.2f}")
 
 
-main()
+if __name__ == "__main__":
+    main()
