@@ -82,7 +82,7 @@ final class Routes {
                             ChargerSelectionRequest.class,
                             ChargerSelection.class,
                             ChargerSelectionRequest::answer)
-                    .cautions(ChargerSelection::cautions),
+                    .hazards(ChargerSelection::hazards),
             calculation(
                     "/v1/inverter-selection",
                     InverterSelectionRequest.class,
@@ -93,7 +93,7 @@ final class Routes {
                             GridInverterSelectionRequest.class,
                             GridInverterSelection.class,
                             GridInverterSelectionRequest::answer)
-                    .cautions(GridInverterSelection::cautions)
+                    .hazards(GridInverterSelection::hazards)
                     .working(GridInverterSelection::working),
             calculation(
                             "/v1/shade-comparison",
@@ -109,7 +109,7 @@ final class Routes {
                     .working(ChargeSettings::working)
                     .alsoFlat(),
             calculation("/v1/wiring", WiringRequest.class, WiringRequest.Answer.class, WiringRequest::answer)
-                    .cautions(answer -> answer.plan().cautions())
+                    .hazards(answer -> answer.plan().hazards())
                     .working(answer -> answer.plan().working())
                     .alsoFlat(
                             "circuits",
@@ -120,13 +120,13 @@ final class Routes {
                             GeneratorRequest.class,
                             GeneratorRequest.Answer.class,
                             GeneratorRequest::answer)
-                    .cautions(GeneratorRequest.Answer::cautions)
+                    .hazards(GeneratorRequest.Answer::hazards)
                     .working(GeneratorRequest.Answer::working),
             calculation("/v1/grid-bill", GridBillRequest.class, GridBillRequest.Answer.class, GridBillRequest::answer)
-                    .cautions(GridBillRequest.Answer::cautions)
+                    .hazards(GridBillRequest.Answer::hazards)
                     .working(GridBillRequest.Answer::working),
             calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
-                    .cautions(SystemDesign::cautions)
+                    .hazards(SystemDesign::hazards)
                     .working(SystemDesign::working)
                     .heavyWork()
                     .alsoPage(HandOverSheet::of),

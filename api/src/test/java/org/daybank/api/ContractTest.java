@@ -269,7 +269,7 @@ class ContractTest {
         JsonNode again = answer(calculation, answer.path("given").toString());
         assertThat(again.path("result")).as("given, posted back").isEqualTo(answer.path("result"));
         assertThat(again.path("given")).isEqualTo(answer.path("given"));
-        assertThat(again.path("cautions")).isEqualTo(answer.path("cautions"));
+        assertThat(again.path("hazards")).isEqualTo(answer.path("hazards"));
         assertThat(again.path("working")).isEqualTo(answer.path("working"));
         for (JsonNode assumption : answer.path("assumptions")) {
             assertThat(answer.path("given").at(assumption.path("path").asText()))

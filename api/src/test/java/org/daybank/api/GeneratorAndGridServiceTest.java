@@ -27,7 +27,7 @@ class GeneratorAndGridServiceTest {
         assertThat(answer.at("/result/rating/value").asDouble()).isEqualTo(8000);
         assertThat(answer.at("/result/sitePower/value").asDouble()).isCloseTo(8000 * 0.9114, within(1e-9));
         assertThat(answer.at("/result").has("engineOrModules")).isFalse();
-        assertThat(answer.at("/cautions").findValuesAsText("code")).contains("generatorExhaust");
+        assertThat(answer.at("/hazards").findValuesAsText("code")).contains("generatorExhaust");
     }
 
     /** What sizes the engine says when a simulation starts it. */

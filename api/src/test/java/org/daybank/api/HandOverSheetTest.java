@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HandOverSheetTest {
     private static final String PATH = "/v1/system-design";
     private static final List<String> ALWAYS =
-            List.of("Summary", "Parts", "One-line diagram", "The year", "Wiring schedule", "Cautions", "Assumptions");
+            List.of("Summary", "Parts", "One-line diagram", "The year", "Wiring schedule", "Hazards", "Assumptions");
 
     @AutoClose
     private static final RunningService service = new RunningService();
@@ -72,8 +72,8 @@ class HandOverSheetTest {
                     .contains(circuit.path("name").asText())
                     .contains(circuit.at("/conductors/size/size").asText());
         }
-        for (JsonNode caution : answer.path("cautions")) {
-            assertThat(text).contains(caution.path("text").asText());
+        for (JsonNode hazard : answer.path("hazards")) {
+            assertThat(text).contains(hazard.path("text").asText());
         }
         for (JsonNode step : answer.at("/working/steps")) {
             assertThat(text).contains(step.path("result").asText());

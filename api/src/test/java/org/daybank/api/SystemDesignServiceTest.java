@@ -199,6 +199,6 @@ class SystemDesignServiceTest {
         JsonNode again = design(answer.path("given").toString());
         assertThat(again.path("given")).isEqualTo(answer.path("given"));
         assertThat(again.path("result")).isEqualTo(answer.path("result"));
-        assertThat(again.path("cautions")).isEqualTo(answer.path("cautions"));
+        assertThat(again.path("hazards")).isEqualTo(answer.path("hazards"));
     }
 }

@@ -30,7 +30,7 @@ class WiringServiceTest {
         assertThat(answer.at("/result/circuits/0/nextSizeUp/size/size").asText())
                 .isEqualTo("2.5 mm²");
         assertThat(answer.at("/result").has("stringVoltages")).isFalse();
-        assertThat(answer.at("/cautions/0/code").asText()).isEqualTo("preliminarySizes");
+        assertThat(answer.at("/hazards/0/code").asText()).isEqualTo("preliminarySizes");
         assertThat(answer.at("/working/steps")).isNotEmpty();
         assertThat(answer.path("assumptions"))
                 .anySatisfy(assumption ->

@@ -49,7 +49,7 @@ class ReadmeTest {
 
         assertThat(design.complete()).isTrue();
         assertThat(design.inverter()).isNull();
-        assertThat(design.cautions()).isNotEmpty();
+        assertThat(design.hazards()).isNotEmpty();
         // 14 W around the clock, over the 0.97 of DC wiring, without what the controller draws: 346.4 Wh
         assertThat(design.energyBudget().heaviestMonth().dailyEnergy().wattHours())
                 .isBetween(346.0, 346.4 + 24 * 3);

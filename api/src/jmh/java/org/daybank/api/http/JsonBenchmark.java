@@ -33,7 +33,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class JsonBenchmark {
     private static final Calculation<SystemDesignRequest, SystemDesign> DESIGN = Calculation.calculation(
                     "/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
-            .cautions(SystemDesign::cautions);
+            .hazards(SystemDesign::hazards);
     private static final Calculation<BankCapacityRequest, BankCapacityRequest.Answer> BANK = Calculation.calculation(
             "/v1/bank-capacity",
             BankCapacityRequest.class,

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.working.Assumption;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Working;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param request what is asked
  * @param result what comes out
  * @param call the library, with the products that count where the request names none
- * @param cautions what to warn of in a result
+ * @param hazards what to warn of in a result
  * @param working the steps behind a result
  * @param flat how it answers GET with query parameters; null when it does not
  * @param heavy whether it takes the machine for a while
@@ -30,13 +30,13 @@ public record Calculation<Q extends Record, R extends Record>(
         Class<Q> request,
         Class<R> result,
         BiFunction<Q, Catalog, R> call,
-        Function<R, List<Caution>> cautions,
+        Function<R, List<Hazard>> hazards,
         Function<R, Working> working,
         @Nullable FlatAnswer<R, ?> flat,
         boolean heavy,
         @Nullable BiFunction<R, List<Assumption>, String> page) {
 
-    /** A calculation asked by POST, without cautions and without steps to show. */
+    /** A calculation asked by POST, without hazards and without steps to show. */
     public static <Q extends Record, R extends Record> Calculation<Q, R> calculation(
             String path, Class<Q> request, Class<R> result, Function<Q, R> call) {
         return calculation(path, request, result, (asked, onOffer) -> call.apply(asked));
@@ -51,11 +51,11 @@ public record Calculation<Q extends Record, R extends Record>(
 
     /** The same with steps to show on {@code working=true}. */
     public Calculation<Q, R> working(Function<R, Working> steps) {
-        return new Calculation<>(path, request, result, call, cautions, steps, flat, heavy, page);
+        return new Calculation<>(path, request, result, call, hazards, steps, flat, heavy, page);
     }
 
-    /** The same with cautions. */
-    public Calculation<Q, R> cautions(Function<R, List<Caution>> warnings) {
+    /** The same with hazards. */
+    public Calculation<Q, R> hazards(Function<R, List<Hazard>> warnings) {
         return new Calculation<>(path, request, result, call, warnings, working, flat, heavy, page);
     }
 
@@ -73,17 +73,17 @@ public record Calculation<Q extends Record, R extends Record>(
      */
     public <T extends Record> Calculation<Q, R> alsoFlat(String element, Class<T> row, Function<R, List<T>> rows) {
         return new Calculation<>(
-                path, request, result, call, cautions, working, new FlatAnswer<>(element, row, rows), heavy, page);
+                path, request, result, call, hazards, working, new FlatAnswer<>(element, row, rows), heavy, page);
     }
 
     /** The same, bounded in number and time. */
     public Calculation<Q, R> heavyWork() {
-        return new Calculation<>(path, request, result, call, cautions, working, flat, true, page);
+        return new Calculation<>(path, request, result, call, hazards, working, flat, true, page);
     }
 
     /** The same, answered as a page as well. */
     public Calculation<Q, R> alsoPage(BiFunction<R, List<Assumption>, String> html) {
-        return new Calculation<>(path, request, result, call, cautions, working, flat, heavy, html);
+        return new Calculation<>(path, request, result, call, hazards, working, flat, heavy, html);
     }
 
     /**

@@ -10,7 +10,7 @@ import org.daybank.api.wire.Json;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 
-/** The one form of every JSON answer: {@code {given, result, assumptions, cautions, working?}}. */
+/** The one form of every JSON answer: {@code {given, result, assumptions, hazards, working?}}. */
 final class Envelope {
     private Envelope() {}
 
@@ -22,7 +22,7 @@ final class Envelope {
             member(out, "given", asked.value());
             member(out, "result", found);
             member(out, "assumptions", asked.assumptions());
-            member(out, "cautions", calculation.cautions().apply(found));
+            member(out, "hazards", calculation.hazards().apply(found));
             if (withWorking) {
                 member(out, "working", calculation.working().apply(found));
             }

@@ -7,7 +7,7 @@ import org.daybank.core.bank.Battery;
 import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * How long does a bank last, and what does a kilowatt-hour out of it cost?
@@ -28,7 +28,7 @@ public record BatteryLifeRequest(
 
     /** Refuses what is missing, and a battery that makes no such bank or says nothing of its life. */
     public BatteryLifeRequest {
-        new Checks()
+        new Validation()
                 .required("battery", battery)
                 .required("nominalVoltage", nominalVoltage)
                 .within("parallel", parallel, 1, MOST)

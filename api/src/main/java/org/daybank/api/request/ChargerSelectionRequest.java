@@ -14,7 +14,7 @@ import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +44,7 @@ public record ChargerSelectionRequest(
 
     /** Refuses what is missing. */
     public ChargerSelectionRequest {
-        new Checks()
+        new Validation()
                 .required("site", site)
                 .required("plane", plane)
                 .required("module", module)

@@ -8,7 +8,7 @@ import org.daybank.core.generator.GeneratorNeed;
 import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.generator.GeneratorSize;
 import org.daybank.core.generator.MoreModules;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -30,8 +30,8 @@ public record GeneratorRequest(
      */
     public record Answer(@Inline GeneratorSize size, Optional<EngineOrModules> engineOrModules) {
         /** What to warn of. */
-        public List<Caution> cautions() {
-            return size.cautions();
+        public List<Hazard> hazards() {
+            return size.hazards();
         }
 
         /** The steps of both. */

@@ -24,8 +24,8 @@ import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.Plane;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Hazard;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -58,7 +58,7 @@ public record GridBillRequest(
         BillPolicy policy) {
     /** Refuses what is missing. */
     public GridBillRequest {
-        new Checks()
+        new Validation()
                 .required("site", site)
                 .notEmpty("loads", loads)
                 .required("plane", plane)
@@ -83,11 +83,11 @@ public record GridBillRequest(
             Optional<BusbarCheck> busbar,
             Optional<CouplingCheck> coupling) {
         /** What to warn of. */
-        public List<Caution> cautions() {
-            List<Caution> cautions = new ArrayList<>(flows.cautions());
-            busbar.ifPresent(check -> cautions.addAll(check.cautions()));
-            coupling.ifPresent(check -> cautions.addAll(check.cautions()));
-            return cautions;
+        public List<Hazard> hazards() {
+            List<Hazard> hazards = new ArrayList<>(flows.hazards());
+            busbar.ifPresent(check -> hazards.addAll(check.hazards()));
+            coupling.ifPresent(check -> hazards.addAll(check.hazards()));
+            return hazards;
         }
 
         /** The steps of flows, bill and backup. */

@@ -16,7 +16,7 @@ import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +46,7 @@ public record GridInverterSelectionRequest(
         SunPolicy sun) {
     /** Refuses what is missing. */
     public GridInverterSelectionRequest {
-        new Checks()
+        new Validation()
                 .required("site", site)
                 .required("plane", plane)
                 .required("module", module)

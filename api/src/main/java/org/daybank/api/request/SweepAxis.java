@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.daybank.core.sweep.Axis;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,7 +48,7 @@ public record SweepAxis(
         long ways = Stream.of(values != null, from != null || to != null, distribution != null)
                 .filter(given -> given)
                 .count();
-        new Checks()
+        new Validation()
                 .required("path", path)
                 .that(
                         ways == 1,

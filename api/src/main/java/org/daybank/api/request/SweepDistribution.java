@@ -6,7 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,7 +50,7 @@ public record SweepDistribution(
 
     /** Refuses members that are missing or have no place. */
     public SweepDistribution {
-        Checks checks = new Checks().required("kind", kind);
+        Validation checks = new Validation().required("kind", kind);
         if (kind != null) {
             Set<String> given = Stream.of(
                             from == null ? "" : "from",

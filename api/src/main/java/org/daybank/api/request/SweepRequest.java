@@ -5,8 +5,8 @@ import java.util.List;
 import org.daybank.core.sweep.Sampling;
 import org.daybank.core.sweep.Sweep;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +32,7 @@ public record SweepRequest(
     /** Refuses what can never be right. */
     public SweepRequest {
         sampling = sampling == null ? Sampling.grid() : sampling;
-        new Checks()
+        new Validation()
                 .required("calculator", calculator)
                 .notEmpty("axes", axes)
                 .that(
@@ -64,7 +64,7 @@ public record SweepRequest(
         /** Refuses what is no range. */
         public RowRange {
             from = Policies.otherwise(from, RowRange.class, "from");
-            new Checks()
+            new Validation()
                     .within("from", from, 0, Integer.MAX_VALUE)
                     .within("to", to, 0, Integer.MAX_VALUE)
                     .that(

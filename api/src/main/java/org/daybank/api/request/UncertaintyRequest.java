@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.daybank.core.sweep.Sampling;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,7 +35,7 @@ public record UncertaintyRequest(
     public UncertaintyRequest {
         draws = Policies.otherwise(draws, UncertaintyRequest.class, "draws");
         seed = Policies.otherwise(seed, UncertaintyRequest.class, "seed");
-        new Checks()
+        new Validation()
                 .required("calculator", calculator)
                 .notEmpty("axes", axes)
                 .notEmpty("outputs", outputs)

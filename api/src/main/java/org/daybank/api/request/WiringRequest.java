@@ -8,7 +8,7 @@ import org.daybank.core.wiring.Circuit;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.wiring.WiringPolicy;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +24,7 @@ public record WiringRequest(
 
     /** Refuses what can never be right. */
     public WiringRequest {
-        new Checks()
+        new Validation()
                 .notEmpty("circuits", circuits)
                 .that(
                         circuits == null || circuits.size() <= MOST_CIRCUITS,

@@ -58,6 +58,6 @@ final class Engine {
                                 Words.of(month.made()),
                                 Words.of(month.fuel())))
                         .toList());
-        return html.add(Missing.checks(size.findings()));
+        return html.add(Missing.checks(size.checks()));
     }
 }

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.design.SystemKind;
 import org.daybank.core.working.Assumption;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 
 /** A design as one page without scripts that asks for nothing else: to read, to print and to hand over. */
 public final class HandOverSheet {
@@ -35,7 +35,7 @@ public final class HandOverSheet {
                 .element("p", "Hand-over sheet", "class", "kind")
                 .element("h1", name)
                 .element("p", kind(design.brief().kind()), "class", "kind")
-                .element("p", "Preliminary. " + Caution.LOCAL_CODE, "class", "strong")
+                .element("p", "Preliminary. " + Hazard.LOCAL_CODE, "class", "strong")
                 .add(signatures())
                 .close()
                 .open("nav", "aria-label", "Sections")
@@ -73,8 +73,8 @@ public final class HandOverSheet {
         sections.put("Engine generator", Engine.of(design));
         sections.put("Wiring schedule", WiringSchedule.of(design));
         sections.put("Settings", Settings.of(design));
-        sections.put("Checks across parts", Missing.checks(design.checks()));
-        sections.put("Cautions", Notes.cautions(design.cautions()));
+        sections.put("Validation across parts", Missing.checks(design.checks()));
+        sections.put("Hazards", Notes.hazards(design.hazards()));
         sections.put("Working", Notes.working(design.working()));
         sections.put("Why others were not chosen", Rejected.of(design));
         sections.put("Assumptions", Notes.assumptions(assumptions));

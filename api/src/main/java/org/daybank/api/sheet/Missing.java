@@ -3,7 +3,7 @@ package org.daybank.api.sheet;
 import java.util.List;
 import org.daybank.core.design.NominalVoltage;
 import org.daybank.core.design.SystemDesign;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** What stood in the way of a complete design, and what else should be known. */
 final class Missing {
@@ -19,22 +19,22 @@ final class Missing {
     }
 
     /** Rules that do not rule a design out, those not kept first. */
-    static Html checks(List<Finding> checks) {
+    static Html checks(List<Check> checks) {
         Html html = new Html();
         if (checks.isEmpty()) {
             return html;
         }
         html.open("ul");
-        checks.stream().filter(check -> !check.met()).forEach(check -> item(html, "Not kept: ", check));
-        checks.stream().filter(Finding::met).forEach(check -> item(html, "", check));
+        checks.stream().filter(check -> !check.passed()).forEach(check -> item(html, "Not kept: ", check));
+        checks.stream().filter(Check::passed).forEach(check -> item(html, "", check));
         return html.close();
     }
 
-    private static void item(Html html, String mark, Finding check) {
+    private static void item(Html html, String mark, Check check) {
         html.open("li");
         if (!mark.isEmpty()) {
             html.element("strong", mark);
         }
-        html.text(check.sentence()).close();
+        html.text(check.message()).close();
     }
 }

@@ -3,30 +3,30 @@ package org.daybank.api.sheet;
 import java.util.List;
 import java.util.stream.Stream;
 import org.daybank.core.working.Assumption;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 import org.daybank.core.working.Working;
 
-/** What stands behind a design and around it: cautions, working, assumptions. */
+/** What stands behind a design and around it: hazards, working, assumptions. */
 final class Notes {
     private Notes() {}
 
     /** The gravest first. */
-    static Html cautions(List<Caution> cautions) {
+    static Html hazards(List<Hazard> hazards) {
         Html html = new Html();
         for (Severity severity : List.of(Severity.DANGER, Severity.WARNING, Severity.NOTICE)) {
-            List<Caution> these =
-                    cautions.stream().filter(one -> one.severity() == severity).toList();
+            List<Hazard> these =
+                    hazards.stream().filter(one -> one.severity() == severity).toList();
             if (!these.isEmpty()) {
-                html.element("h3", heading(severity)).open("dl", "class", "cautions");
+                html.element("h3", heading(severity)).open("dl", "class", "hazards");
                 these.forEach(one -> html.element("dt", "%s: %s".formatted(one.subject(), one.text()))
                         .element(
                                 "dd",
-                                one.action().replace(Caution.LOCAL_CODE, "").strip()));
+                                one.action().replace(Hazard.LOCAL_CODE, "").strip()));
                 html.close();
             }
         }
-        return html.isEmpty() ? html : html.element("p", Caution.LOCAL_CODE, "class", "strong");
+        return html.isEmpty() ? html : html.element("p", Hazard.LOCAL_CODE, "class", "strong");
     }
 
     private static String heading(Severity severity) {

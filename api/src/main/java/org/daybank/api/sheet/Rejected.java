@@ -4,7 +4,7 @@ import java.util.List;
 import org.daybank.core.design.NominalVoltage;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.GridInverterSelection;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
 /** Every product that was not chosen: those that fit as well, and those that do not, with each rule they break. */
@@ -89,13 +89,13 @@ final class Rejected {
         for (Rejection rejection : rejected) {
             html.element("dt", rejection.product())
                     .open("dd")
-                    .list(sentences(rejection.broken()))
+                    .list(sentences(rejection.failedChecks()))
                     .close();
         }
         html.close();
     }
 
-    static List<String> sentences(List<Finding> findings) {
-        return findings.stream().map(finding -> finding.sentence().toString()).toList();
+    static List<String> sentences(List<Check> checks) {
+        return checks.stream().map(check -> check.message().toString()).toList();
     }
 }

@@ -7,7 +7,7 @@ import org.daybank.core.design.SystemKind;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** Every circuit with its conductors, its device and its switch. */
 final class WiringSchedule {
@@ -45,9 +45,9 @@ final class WiringSchedule {
         wiring.circuits().stream()
                 .filter(circuit -> !circuit.fits())
                 .forEach(circuit -> html.element("p", circuit.name() + " does not keep every rule:")
-                        .list(circuit.findings().stream()
-                                .filter(finding -> !finding.met())
-                                .map(Finding::sentence)
+                        .list(circuit.checks().stream()
+                                .filter(check -> !check.passed())
+                                .map(Check::message)
                                 .map(String::valueOf)
                                 .toList()));
         html.element(

@@ -16,10 +16,10 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
 import org.daybank.core.working.Assumption;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Policies;
 import org.daybank.core.working.Problem;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,7 +59,7 @@ class BinderTest {
 
             @Nullable Switching switching) {
         public Lamp {
-            new Checks()
+            new Validation()
                     .required("name", name)
                     .required("power", power)
                     .atLeast("power", power, Power.ZERO)

@@ -7,7 +7,7 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * What is asked of an array.
@@ -37,7 +37,7 @@ public record ArrayNeed(
         dailyEnergy = everyMonth(dailyEnergy);
         afterDark = afterDark == null ? Collections.nCopies(MONTHS, Ratio.of(0.5)) : everyMonth(afterDark);
         chemistry = chemistry == null ? Chemistry.LITHIUM_IRON_PHOSPHATE : chemistry;
-        new Checks()
+        new Validation()
                 .required("dailyEnergy", dailyEnergy)
                 .length("dailyEnergy", dailyEnergy, MONTHS)
                 .eachWithin("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))

@@ -56,7 +56,7 @@ public record ArrayPolicy(
     private static final ArrayPolicy STANDARD = Policies.standard(ArrayPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

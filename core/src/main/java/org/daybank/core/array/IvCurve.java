@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Current against voltage of one module, under one irradiance and at one cell temperature.
@@ -75,7 +75,7 @@ public record IvCurve(
      * @throws org.daybank.core.working.InvalidInput when the voltage is negative
      */
     public Current current(Voltage voltage) {
-        new Checks().atLeast("voltage", voltage, Voltage.ZERO).done();
+        new Validation().atLeast("voltage", voltage, Voltage.ZERO).done();
         DiodeKernel kernel = diode.kernel();
         return Current.amperes(kernel.amperes(voltage.volts(), irradiance.wattsPerSquareMetre(), cell.celsius()));
     }
@@ -87,7 +87,7 @@ public record IvCurve(
      * @throws org.daybank.core.working.InvalidInput when fewer are asked for
      */
     public List<Point> points(int count) {
-        new Checks().atLeast("count", count, 2).done();
+        new Validation().atLeast("count", count, 2).done();
         return IntStream.range(0, count)
                 .mapToObj(i -> openCircuitVoltage.times((double) i / (count - 1)))
                 .map(voltage -> new Point(voltage, current(voltage)))

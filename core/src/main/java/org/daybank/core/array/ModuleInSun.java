@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * Modules of a string that are alike and get the same light.
@@ -38,7 +38,7 @@ public record ModuleInSun(
     public ModuleInSun {
         cell = Policies.otherwise(cell, ModuleInSun.class, "cell");
         count = Policies.otherwise(count, ModuleInSun.class, "count");
-        new Checks()
+        new Validation()
                 .required("name", name)
                 .required("module", module)
                 .required("irradiance", irradiance)

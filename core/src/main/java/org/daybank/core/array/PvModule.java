@@ -10,8 +10,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,7 +91,7 @@ public record PvModule(
      *     of the sheet; everything that is wrong is told at once
      */
     public PvModule {
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("model", model)
                 .required("power", power)
                 .within("power", power, Power.watts(0.1), Power.kilowatts(2))
@@ -142,7 +142,7 @@ public record PvModule(
 
     /** The maximum power point lies inside its corner: over half of the end of the curve, and short of it. */
     private static <Q extends Quantity> void checkKnee(
-            Checks checks, String field, @Nullable Q point, String endField, @Nullable Q end) {
+            Validation checks, String field, @Nullable Q point, String endField, @Nullable Q end) {
         if (point != null && end != null) {
             checks.that(
                     point.baseValue() > end.baseValue() / 2 && point.baseValue() < end.baseValue(),
@@ -154,7 +154,7 @@ public record PvModule(
     }
 
     private static void checkProduct(
-            Checks checks, @Nullable Power power, @Nullable Voltage voltage, @Nullable Current current) {
+            Validation checks, @Nullable Power power, @Nullable Voltage voltage, @Nullable Current current) {
         if (power != null && voltage != null && current != null) {
             Power product = voltage.times(current);
             checks.that(
@@ -168,7 +168,7 @@ public record PvModule(
     }
 
     private static void checkCoefficient(
-            Checks checks, String field, @Nullable TemperatureCoefficient given, double least, double most) {
+            Validation checks, String field, @Nullable TemperatureCoefficient given, double least, double most) {
         checks.within(
                 field,
                 given,
@@ -177,7 +177,7 @@ public record PvModule(
     }
 
     /** A cell of any common technology opens at 0.45 V to 1 V; half cells counted twice fall below. */
-    private static void checkCells(Checks checks, int cells, @Nullable Voltage openCircuit) {
+    private static void checkCells(Validation checks, int cells, @Nullable Voltage openCircuit) {
         checks.within("cellsInSeries", cells, 1, 1000);
         if (cells >= 1 && openCircuit != null) {
             Voltage each = openCircuit.dividedBy(cells);
@@ -192,7 +192,7 @@ public record PvModule(
     }
 
     private static <Q extends Quantity & Comparable<Q>> void checkNotBelow(
-            Checks checks, String field, @Nullable Q given, String limitField, @Nullable Q limit) {
+            Validation checks, String field, @Nullable Q given, String limitField, @Nullable Q limit) {
         if (given != null && limit != null) {
             checks.that(
                     given.compareTo(limit) >= 0,

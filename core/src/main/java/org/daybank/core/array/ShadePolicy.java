@@ -18,7 +18,7 @@ public record ShadePolicy(
     private static final ShadePolicy STANDARD = Policies.standard(ShadePolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

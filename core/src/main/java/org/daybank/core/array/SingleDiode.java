@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -69,7 +69,7 @@ public record SingleDiode(
      * @throws org.daybank.core.working.InvalidInput when either is out of range
      */
     public IvCurve at(Irradiance irradiance, Temperature cell) {
-        new Checks()
+        new Validation()
                 .atMost("irradiance", irradiance, BRIGHTEST)
                 .within("cell", cell, COLDEST, HOTTEST)
                 .done();

@@ -3,7 +3,7 @@ package org.daybank.core.array;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * A string of modules in series, not all alike or not all in the same light. Their order does not matter.
@@ -14,12 +14,12 @@ public record StringInSun(List<ModuleInSun> modules) {
     private static final int MOST_GROUPS = 50;
 
     /**
-     * Checks the groups.
+     * Validation the groups.
      *
      * @throws org.daybank.core.working.InvalidInput when there are none or too many, or a name occurs twice
      */
     public StringInSun {
-        Checks checks = new Checks().notEmpty("modules", modules);
+        Validation checks = new Validation().notEmpty("modules", modules);
         Set<String> names = new HashSet<>();
         if (modules != null) {
             checks.that(

@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * What is asked of a bank.
@@ -55,7 +55,7 @@ public record BankDemand(
      *     curve of the chemistry the temperature factor must be given from the data sheet
      */
     public BankDemand {
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("dailyEnergy", dailyEnergy)
                 .within("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
                 .required("nominalVoltage", nominalVoltage)

@@ -11,8 +11,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param capacity the rated capacity that the need calls for with this battery; absent when it cannot be told
  * @param layout batteries in series and parallel; absent when none exists
  * @param coldChargeCurrent most that the bank may be charged with at that temperature; absent without a layout
- * @param limits every rule, kept or broken
+ * @param checks every rule, kept or broken
  * @param advice customs held against it, followed or not; none of them keeps it from fitting
  */
 public record BankFit(
@@ -37,20 +37,20 @@ public record BankFit(
         @Nullable BankCapacity capacity,
         @Nullable BankLayout layout,
         @Nullable Current coldChargeCurrent,
-        List<Finding> limits,
-        List<Finding> advice)
-        implements Judged {
+        List<Check> checks,
+        List<Check> advice)
+        implements Assessment {
     /** A capacity that falls short of the need by no more than this share reaches it: no string is added for rounding. */
     private static final double ROUNDING = 1e-9;
 
     /** Keeps copies. */
     public BankFit {
-        limits = List.copyOf(limits);
+        checks = List.copyOf(checks);
         advice = List.copyOf(advice);
     }
 
     /** The same held against further rules. */
-    public BankFit and(List<Finding> further) {
+    public BankFit and(List<Check> further) {
         return new BankFit(
                 product,
                 battery,
@@ -59,7 +59,7 @@ public record BankFit(
                 capacity,
                 layout,
                 coldChargeCurrent,
-                Stream.concat(limits.stream(), further.stream()).toList(),
+                Stream.concat(checks.stream(), further.stream()).toList(),
                 advice);
     }
 
@@ -74,41 +74,41 @@ public record BankFit(
      * @param leastStrings from 1
      */
     public static BankFit of(BankNeed need, Battery battery, BankPolicy policy, int leastStrings) {
-        List<Finding> limits = new ArrayList<>();
+        List<Check> checks = new ArrayList<>();
         boolean heated = battery.heater() != null && need.lowest().compareTo(need.heaterSetPoint()) < 0;
         Temperature temperature = heated ? need.heaterSetPoint() : need.lowest();
-        int series = seriesCount(need, battery, limits);
-        judgeCold(battery, heated, temperature, policy, limits);
+        int series = seriesCount(need, battery, checks);
+        judgeCold(battery, heated, temperature, policy, checks);
         Optional<Ratio> factor = battery.temperatureFactor(temperature);
-        limits.add(
+        checks.add(
                 factor.isPresent()
-                        ? Finding.that(
+                        ? Check.that(
                                 "capacityInTheCold",
                                 true,
                                 "At %s it delivers %s of its capacity.",
                                 temperature,
                                 factor.get())
-                        : Finding.that(
+                        : Check.that(
                                 "capacityInTheCold",
                                 false,
                                 "Its capacity at %s is not known: the data sheet says nothing below %s.",
                                 temperature,
                                 battery.capacityByTemperature().coldest()));
         if (series == 0 || factor.isEmpty()) {
-            return new BankFit(battery.model(), battery, temperature, heated, null, null, null, limits, List.of());
+            return new BankFit(battery.model(), battery, temperature, heated, null, null, null, checks, List.of());
         }
         BankCapacity capacity = BankCapacity.needed(demand(need, battery, temperature, factor.get()), policy);
         Ratio parallelFactor = policy.parallelFactor().of(battery.chemistry().family());
         BankLayout layout = carrying(
                 need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "parallelStrings",
                 layout.parallel() <= battery.mostInParallel(),
                 "%s takes %s strings in parallel; at most %s may be connected.",
                 capacity.requiredCapacity(),
                 layout.parallel(),
                 battery.mostInParallel()));
-        limits.addAll(power(need, layout, policy));
+        checks.addAll(power(need, layout, policy));
         return new BankFit(
                 battery.model(),
                 battery,
@@ -117,7 +117,7 @@ public record BankFit(
                 capacity,
                 layout,
                 layout.maximumChargeCurrentAt(temperature),
-                limits,
+                checks,
                 advice(layout, policy));
     }
 
@@ -136,18 +136,18 @@ public record BankFit(
     }
 
     /** Batteries in a string, or none when the bus voltage is no whole multiple of theirs. */
-    private static int seriesCount(BankNeed need, Battery battery, List<Finding> limits) {
+    private static int seriesCount(BankNeed need, Battery battery, List<Check> checks) {
         int series = battery.seriesFor(need.nominalVoltage());
-        limits.add(
+        checks.add(
                 series > 0
-                        ? Finding.that(
+                        ? Check.that(
                                 "seriesCount",
                                 series <= battery.mostInSeries(),
                                 "%s in series make %s; at most %s may be connected in series.",
                                 series,
                                 need.nominalVoltage(),
                                 battery.mostInSeries())
-                        : Finding.that(
+                        : Check.that(
                                 "seriesCount",
                                 false,
                                 "No whole number of %s batteries makes %s.",
@@ -157,8 +157,8 @@ public record BankFit(
     }
 
     private static void judgeCold(
-            Battery battery, boolean heated, Temperature temperature, BankPolicy policy, List<Finding> limits) {
-        limits.add(Finding.atLeast(
+            Battery battery, boolean heated, Temperature temperature, BankPolicy policy, List<Check> checks) {
+        checks.add(Check.atLeast(
                 "chargingTemperature",
                 temperature,
                 battery.coldestCharge(),
@@ -170,7 +170,7 @@ public record BankFit(
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
             Temperature freezing =
                     Electrolyte.freezingPoint(policy.depthOfDischarge().leadAcid());
-            limits.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "freezing",
                     temperature,
                     freezing,
@@ -200,7 +200,7 @@ public record BankFit(
         Battery battery = fewest.battery();
         BankLayout layout = fewest;
         while (layout.parallel() < battery.mostInParallel()
-                && !power(need, layout, policy).stream().allMatch(Finding::met)) {
+                && !power(need, layout, policy).stream().allMatch(Check::passed)) {
             layout = BankLayout.of(
                     battery, need.nominalVoltage(), fewest.series(), layout.parallel() + 1, parallelFactor);
         }
@@ -208,13 +208,13 @@ public record BankFit(
     }
 
     /** What the strings give and take together: rules that another string may meet. */
-    private static List<Finding> power(BankNeed need, BankLayout layout, BankPolicy policy) {
-        List<Finding> limits = new ArrayList<>();
+    private static List<Check> power(BankNeed need, BankLayout layout, BankPolicy policy) {
+        List<Check> checks = new ArrayList<>();
         Power heater = layout.battery().heater();
         if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "heaterPower",
                     asked,
                     heaters,
@@ -223,7 +223,7 @@ public record BankFit(
                     heaters));
         }
         Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "dischargeCurrent",
                 continuous,
                 layout.maximumDischargeCurrent(),
@@ -232,15 +232,15 @@ public record BankFit(
                 layout.maximumDischargeCurrent()));
         Current surge = need.surgePower().dividedBy(layout.disconnectVoltage());
         Current peak = layout.peakDischargeCurrent();
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "surgeCurrent",
                 surge,
                 peak,
                 "A start draws %s at the lowest voltage; the bank gives %s for seconds.",
                 surge,
                 peak));
-        judgeSag(need, layout, policy, limits);
-        return limits;
+        judgeSag(need, layout, policy, checks);
+        return checks;
     }
 
     /**
@@ -248,7 +248,7 @@ public record BankFit(
      * {@code I · (R_bank + R_cable)}, with the current that the start draws at the cut-off. Where that lies over the cut-off,
      * the bus stays over it, since the current only falls as the voltage rises.
      */
-    private static void judgeSag(BankNeed need, BankLayout layout, BankPolicy policy, List<Finding> limits) {
+    private static void judgeSag(BankNeed need, BankLayout layout, BankPolicy policy, List<Check> checks) {
         Voltage cutOff = need.cutOffVoltage();
         if (cutOff == null) {
             return;
@@ -257,7 +257,7 @@ public record BankFit(
         Resistance resistance =
                 layout.resistance().times(policy.resistanceFactor()).plus(need.cableResistance());
         Voltage left = layout.trueNominal().minus(surge.times(resistance));
-        limits.add(Finding.atLeast(
+        checks.add(Check.atLeast(
                 "surgeSag",
                 left,
                 cutOff,
@@ -268,12 +268,12 @@ public record BankFit(
                 cutOff));
     }
 
-    private static List<Finding> advice(BankLayout layout, BankPolicy policy) {
+    private static List<Check> advice(BankLayout layout, BankPolicy policy) {
         if (layout.battery().chemistry().family() != BatteryFamily.LEAD_ACID) {
             return List.of();
         }
         boolean few = layout.parallel() <= policy.advisedLeadAcidStrings();
-        return List.of(Finding.that(
+        return List.of(Check.that(
                 "leadAcidStrings",
                 few,
                 few

@@ -8,8 +8,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.ThermalConductance;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,7 +67,7 @@ public record BankNeed(
         cableResistance = Policies.otherwise(cableResistance, BankNeed.class, "cableResistance");
         heatLoss = Policies.otherwise(heatLoss, BankNeed.class, "heatLoss");
         heaterSetPoint = Policies.otherwise(heaterSetPoint, BankNeed.class, "heaterSetPoint");
-        new Checks()
+        new Validation()
                 .required("dailyEnergy", dailyEnergy)
                 .within("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
                 .within("worstDailyEnergy", worstDailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))

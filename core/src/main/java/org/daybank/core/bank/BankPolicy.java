@@ -91,7 +91,7 @@ public record BankPolicy(
     private static final BankPolicy STANDARD = Policies.standard(BankPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

@@ -3,7 +3,7 @@ package org.daybank.core.bank;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -30,10 +30,10 @@ public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) {
     /** Reads the ranked and the rejected off what was found of each battery. */
     public static BankSelection of(List<BankFit> fits) {
         return new BankSelection(
-                Judged.ranked(
+                Assessment.ranked(
                         fits,
                         Comparator.comparing(
                                 fit -> Objects.requireNonNull(fit.layout()).price())),
-                Judged.rejected(fits));
+                Assessment.rejected(fits));
     }
 }

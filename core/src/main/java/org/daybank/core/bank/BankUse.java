@@ -6,7 +6,7 @@ import java.util.Objects;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * What a bank goes through in a year.
@@ -33,7 +33,7 @@ public record BankUse(
     public record Cycles(Ratio depth, double perYear) {
         /** Refuses what is no cycle. */
         public Cycles {
-            new Checks()
+            new Validation()
                     .required("depth", depth)
                     .within("depth", depth, Ratio.of(0.001), Ratio.ONE)
                     .above("perYear", perYear, 0.0)
@@ -49,7 +49,7 @@ public record BankUse(
      */
     public BankUse {
         cellTemperatures = Objects.requireNonNullElse(cellTemperatures, List.of(Temperature.celsius(25)));
-        new Checks()
+        new Validation()
                 .notEmpty("cycles", cycles)
                 .notEmpty("cellTemperatures", cellTemperatures)
                 .eachWithin("cellTemperatures", cellTemperatures, Temperature.celsius(-60), Temperature.celsius(80))

@@ -15,8 +15,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -88,7 +88,7 @@ public record Battery(
      */
     public Battery {
         mostInParallel = Policies.otherwise(mostInParallel, Battery.class, "mostInParallel");
-        new Checks()
+        new Validation()
                 .required("model", model)
                 .required("chemistry", chemistry)
                 .required("nominalVoltage", nominalVoltage)
@@ -131,7 +131,7 @@ public record Battery(
                 Objects.requireNonNullElse(chargeRateByTemperature, typical.chargeRateByTemperature());
         coldestCharge = Objects.requireNonNullElse(
                 coldestCharge, typical.chargeRateByTemperature().begin());
-        new Checks()
+        new Validation()
                 .that(
                         peakDischargeCurrent.compareTo(maximumDischargeCurrent) >= 0,
                         "peakDischargeCurrent",

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The most that cells may be charged with from a temperature on, in steps as a data sheet lists them. Whether they may be
@@ -31,7 +31,7 @@ public record ChargeRateSteps(List<Step> steps) {
      *     temperature
      */
     public ChargeRateSteps {
-        Checks checks = new Checks().notEmpty("steps", steps);
+        Validation checks = new Validation().notEmpty("steps", steps);
         for (int i = 0; i < steps.size(); i++) {
             checks.within("steps/" + i + "/rate", steps.get(i).rate(), Ratio.ZERO, MOST);
         }

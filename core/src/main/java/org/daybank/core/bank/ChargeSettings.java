@@ -6,8 +6,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -62,7 +62,7 @@ public record ChargeSettings(
     public record Facts(Chemistry chemistry, Voltage nominalVoltage, Temperature coldest, Temperature hottest) {
         /** Refuses what is missing. */
         public Facts {
-            new Checks()
+            new Validation()
                     .required("chemistry", chemistry)
                     .required("nominalVoltage", nominalVoltage)
                     .that(

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Scalars;
+import org.daybank.core.working.Validation;
 
 /**
  * How many cycles of a depth a battery lasts until it is worn, from published points: a straight line between them when both
@@ -35,14 +35,14 @@ public record CycleLife(List<Point> points) {
      *     deeper discharge lasts longer
      */
     public CycleLife {
-        Checks checks = new Checks().notEmpty("points", points);
+        Validation checks = new Validation().notEmpty("points", points);
         for (int i = 0; i < points.size(); i++) {
             checks.within("points/" + i + "/depth", points.get(i).depth(), LEAST_DEPTH, Ratio.ONE)
                     .atLeast("points/" + i + "/cycles", points.get(i).cycles(), 1);
         }
         checks.done();
         points = points.stream().sorted(Comparator.comparing(Point::depth)).toList();
-        Checks order = new Checks();
+        Validation order = new Validation();
         for (int i = 1; i < points.size(); i++) {
             Point shallow = points.get(i - 1);
             Point deep = points.get(i);

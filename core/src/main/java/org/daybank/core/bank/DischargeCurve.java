@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Rated capacity by discharge time, as a data sheet lists it.
@@ -25,7 +25,7 @@ public record DischargeCurve(List<Point> points) {
     public record Point(TimeSpan over, Charge capacity) {
         /** Refuses what is not above zero. */
         public Point {
-            new Checks()
+            new Validation()
                     .required("over", over)
                     .above("over", over, TimeSpan.ZERO)
                     .required("capacity", capacity)
@@ -44,9 +44,9 @@ public record DischargeCurve(List<Point> points) {
      * @throws org.daybank.core.working.InvalidInput when there is none, or a slower discharge yields less or is no slower
      */
     public DischargeCurve {
-        new Checks().notEmpty("points", points).done();
+        new Validation().notEmpty("points", points).done();
         points = points.stream().sorted(Comparator.comparing(Point::over)).toList();
-        Checks order = new Checks();
+        Validation order = new Validation();
         for (int i = 1; i < points.size(); i++) {
             Point faster = points.get(i - 1);
             Point slower = points.get(i);

@@ -28,7 +28,7 @@ public record LifePolicy(
     private static final LifePolicy STANDARD = Policies.standard(LifePolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

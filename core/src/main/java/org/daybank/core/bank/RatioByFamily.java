@@ -3,7 +3,7 @@ package org.daybank.core.bank;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * A ratio that planners set apart for the two families of batteries.
@@ -16,7 +16,10 @@ public record RatioByFamily(Ratio leadAcid, Ratio lithium) {
 
     /** Refuses an absent part. */
     public RatioByFamily {
-        new Checks().required("leadAcid", leadAcid).required("lithium", lithium).done();
+        new Validation()
+                .required("leadAcid", leadAcid)
+                .required("lithium", lithium)
+                .done();
     }
 
     /** The same ratio for both families. */

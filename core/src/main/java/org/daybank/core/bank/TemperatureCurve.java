@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Share of the rated capacity that a battery delivers at a temperature, from published points; linear between them, never
@@ -32,7 +32,7 @@ public record TemperatureCurve(List<Point> points) {
      *     points stand at one temperature
      */
     public TemperatureCurve {
-        Checks checks = new Checks().notEmpty("points", points);
+        Validation checks = new Validation().notEmpty("points", points);
         for (int i = 0; i < points.size(); i++) {
             checks.within("points/" + i + "/share", points.get(i).share(), LEAST, MOST);
         }

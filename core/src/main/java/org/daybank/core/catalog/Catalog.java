@@ -16,8 +16,8 @@ import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Table;
+import org.daybank.core.working.Validation;
 
 /**
  * The products on offer.
@@ -46,13 +46,13 @@ public record Catalog(
         @Assumed(source = "nothing known of what is in stock")
         List<StockLine> stock) {
     /**
-     * Checks the products as a whole.
+     * Validation the products as a whole.
      *
      * @throws org.daybank.core.working.InvalidInput when a list is missing, a model code occurs twice within a list, a line of
      *     the stock names products of several kinds, or prices are in several currencies
      */
     public Catalog {
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("modules", modules)
                 .required("batteries", batteries)
                 .required("controllers", controllers)
@@ -99,7 +99,7 @@ public record Catalog(
 
     private static <T> void offer(
             List<Offered> offered,
-            Checks checks,
+            Validation checks,
             String field,
             List<T> products,
             Function<T, String> model,
@@ -108,7 +108,7 @@ public record Catalog(
         products.forEach(product -> offered.add(new Offered(model.apply(product), price.apply(product))));
     }
 
-    private static void namesNoTwoProducts(Checks checks, List<StockLine> stock, List<Offered> offered) {
+    private static void namesNoTwoProducts(Validation checks, List<StockLine> stock, List<Offered> offered) {
         Map<String, Long> times =
                 offered.stream().collect(Collectors.groupingBy(Offered::model, Collectors.counting()));
         for (int i = 0; i < stock.size(); i++) {
@@ -122,7 +122,7 @@ public record Catalog(
         }
     }
 
-    private static <T> void unique(Checks checks, String field, List<T> products, Function<T, String> model) {
+    private static <T> void unique(Validation checks, String field, List<T> products, Function<T, String> model) {
         Set<String> seen = new HashSet<>();
         for (int i = 0; i < products.size(); i++) {
             String code = model.apply(products.get(i));

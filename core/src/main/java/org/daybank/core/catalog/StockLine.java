@@ -1,7 +1,7 @@
 package org.daybank.core.catalog;
 
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,12 +13,12 @@ import org.jspecify.annotations.Nullable;
  */
 public record StockLine(String model, int inStock, @Nullable TimeSpan leadTime) {
     /**
-     * Checks the line.
+     * Validation the line.
      *
      * @throws org.daybank.core.working.InvalidInput when the model is missing or a value is out of range
      */
     public StockLine {
-        new Checks()
+        new Validation()
                 .required("model", model)
                 .within("inStock", inStock, 0, 1_000_000)
                 .within("leadTime", leadTime, TimeSpan.ZERO, TimeSpan.days(730))

@@ -13,8 +13,8 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -92,7 +92,7 @@ public record ChargeController(
         derating = Policies.otherwise(derating, ChargeController.class, "derating");
         mostInParallel = Policies.otherwise(mostInParallel, ChargeController.class, "mostInParallel");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Checks()
+        new Validation()
                 .required("model", model)
                 .required("kind", kind)
                 .notEmpty("busVoltages", busVoltages)

@@ -8,14 +8,14 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One controller held against one module and a need: how many it takes, the strings on each, and every rule with its
- * margin. Where no layout keeps every rule, the findings are those of the layout that comes nearest.
+ * margin. Where no layout keeps every rule, the checks are those of the layout that comes nearest.
  *
  * @param product model of the controller
  * @param controller its data sheet
@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  *     others
  * @param diversion the load that takes what the bank cannot; absent when diversion is not asked for
  * @param price of the controllers; the modules' price stands with the array
- * @param limits every rule, kept or broken
+ * @param checks every rule, kept or broken
  */
 @RecordBuilder
 public record ChargerFit(
@@ -49,16 +49,16 @@ public record ChargerFit(
         @Nullable Ratio energyAgainstBest,
         @Nullable Diversion diversion,
         Money price,
-        List<Finding> limits)
-        implements Judged, ChargerFitBuilder.With {
+        List<Check> checks)
+        implements Assessment, ChargerFitBuilder.With {
     /** Keeps a copy. */
     public ChargerFit {
-        limits = List.copyOf(limits);
+        checks = List.copyOf(checks);
     }
 
     /** The same held against further rules. */
-    public ChargerFit and(List<Finding> further) {
-        return withLimits(Stream.concat(limits.stream(), further.stream()).toList());
+    public ChargerFit and(List<Check> further) {
+        return withChecks(Stream.concat(checks.stream(), further.stream()).toList());
     }
 
     /** Price of the controllers and the modules. */
@@ -97,6 +97,6 @@ public record ChargerFit(
     }
 
     private static long broken(ChargerFit fit) {
-        return fit.limits().stream().filter(finding -> !finding.met()).count();
+        return fit.checks().stream().filter(check -> !check.passed()).count();
     }
 }

@@ -8,8 +8,8 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What is asked of a charge controller, whichever module feeds it.
@@ -55,7 +55,7 @@ public record ChargerNeed(
         maximumChargeCurrent = Policies.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
         dcLoadCurrent = Policies.otherwise(dcLoadCurrent, ChargerNeed.class, "dcLoadCurrent");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Checks()
+        new Validation()
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
                 .required("chemistry", chemistry)

@@ -30,7 +30,7 @@ public record ChargerPolicy(
     private static final ChargerPolicy STANDARD = Policies.standard(ChargerPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

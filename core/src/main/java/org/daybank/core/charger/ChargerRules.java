@@ -11,7 +11,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** The rules for one controller, module and need. */
 record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController controller, ChargerPolicy policy) {
@@ -63,11 +63,11 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         int strings = (modules + series - 1) / series;
         int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
         ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);
-        List<Finding> limits = new ArrayList<>();
-        judgeBank(limits);
-        judgeStrings(layout, limits);
-        judgeCurrents(layout, count, limits);
-        judgeFunctions(layout, limits);
+        List<Check> checks = new ArrayList<>();
+        judgeBank(checks);
+        judgeStrings(layout, checks);
+        judgeCurrents(layout, count, checks);
+        judgeFunctions(layout, checks);
         Ratio clipping = clipping(layout);
         Energy offered = offer.yearlyThrough(controller).times(layout.modules());
         Energy clipped = offered.times(clipping);
@@ -86,7 +86,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 null,
                 need.functions().contains(ControllerFunction.DIVERSION_CONTROL) ? diverted(layout.power()) : null,
                 controller.price().times(count),
-                limits);
+                checks);
     }
 
     /** Strings that one controller takes by input current, input power, diversion and clipping; at least one. */
@@ -169,14 +169,14 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         return total;
     }
 
-    private void judgeBank(List<Finding> limits) {
-        limits.add(Finding.that(
+    private void judgeBank(List<Check> checks) {
+        checks.add(Check.that(
                 "busVoltage",
                 controller.busVoltages().contains(need.nominalVoltage()),
                 "The bank's nominal voltage is %s; this controller charges %s.",
                 need.nominalVoltage(),
                 controller.busVoltages()));
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "chemistry",
                 controller.chemistries().contains(need.chemistry()),
                 "The bank is %s; this controller can be set up for %s.",
@@ -184,9 +184,9 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 controller.chemistries()));
     }
 
-    private void judgeStrings(ArrayLayout layout, List<Finding> limits) {
+    private void judgeStrings(ArrayLayout layout, List<Check> checks) {
         Voltage coldest = extremes().coldestOpenCircuit(layout.series());
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "coldestOpenCircuitVoltage",
                 coldest,
                 inputLimit(),
@@ -195,7 +195,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 coldest,
                 inputLimit(),
                 policy.openCircuitReserve()));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "systemVoltage",
                 coldest,
                 offer.module().systemVoltage(),
@@ -206,7 +206,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         Voltage hottest = extremes().hottestMaximumPower(layout.series());
         boolean stepUp = controller.kind() == ControllerKind.STEP_UP_MPPT;
         if (stepUp || controller.minimumInputVoltage().compareTo(Voltage.ZERO) > 0) {
-            limits.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "lowestInputVoltage",
                     hottest,
                     controller.minimumInputVoltage(),
@@ -216,7 +216,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     controller.minimumInputVoltage()));
         }
         if (stepUp) {
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "openCircuitBelowBank",
                     coldest,
                     need.lowestVoltage(),
@@ -225,7 +225,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     coldest,
                     need.lowestVoltage()));
         } else {
-            limits.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "hottestMaximumPowerVoltage",
                     hottest,
                     operatingLimit(),
@@ -238,13 +238,13 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
             Voltage group = offer.module().nominalGroup();
             boolean whole = group != null
                     && layout.series() * group.volts() == need.nominalVoltage().volts();
-            limits.add(
+            checks.add(
                     group == null
-                            ? Finding.that(
+                            ? Check.that(
                                     "moduleGroup",
                                     false,
                                     "The module belongs to no 12 V or 24 V group: at the bank's own voltage much of its power is lost.")
-                            : Finding.that(
+                            : Check.that(
                                     "moduleGroup",
                                     whole,
                                     "Modules of the %s group in strings of %s on a %s bank.",
@@ -254,10 +254,10 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         }
     }
 
-    private void judgeCurrents(ArrayLayout layout, int count, List<Finding> limits) {
+    private void judgeCurrents(ArrayLayout layout, int count, List<Check> checks) {
         Current input = shortCircuit(layout.stringsOnEach().get(0));
         Current inputLimit = inputCurrentLimit();
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "inputCurrent",
                 input,
                 inputLimit,
@@ -270,7 +270,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         Power inputPower = controller.maximumInputPower();
         if (inputPower != null) {
             Power connected = rated(layout.stringsOnEach().get(0), layout.series());
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "inputPower",
                     connected,
                     inputPower,
@@ -280,21 +280,21 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     inputPower));
         }
         Ratio clipping = clipping(layout);
-        limits.add(Finding.shareAtMost(
+        checks.add(Check.shareAtMost(
                 "clipping",
                 clipping,
                 policy.clippingLimit(),
                 "With its output full it loses %s of the year's energy; %s is accepted.",
                 clipping,
                 policy.clippingLimit()));
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "controllersInParallel",
                 count <= controller.mostInParallel(),
                 "The array takes %s of them; at most %s may charge one bank together.",
                 count,
                 controller.mostInParallel()));
         Current charging = charging(layout, need.trueNominal());
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "bankChargeCurrent",
                 charging,
                 need.maximumChargeCurrent(),
@@ -303,9 +303,9 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 need.maximumChargeCurrent()));
     }
 
-    private void judgeFunctions(ArrayLayout layout, List<Finding> limits) {
+    private void judgeFunctions(ArrayLayout layout, List<Check> checks) {
         for (ControllerFunction function : need.functions()) {
-            limits.add(Finding.that(
+            checks.add(Check.that(
                     "function",
                     controller.functions().contains(function),
                     "Asked for: %s; this controller has: %s.",
@@ -313,7 +313,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     controller.functions().isEmpty() ? "nothing besides charging" : controller.functions()));
         }
         if (asked(ControllerFunction.LOAD_OUTPUT)) {
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "loadOutputCurrent",
                     need.dcLoadCurrent(),
                     controller.loadOutputCurrent(),
@@ -325,7 +325,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
             Current diverted = diverted(rated(layout.stringsOnEach().get(0), layout.series()))
                     .current();
             Current rating = controller.outputCurrentIn(need.hottestAir());
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "diversionCurrent",
                     diverted,
                     rating,

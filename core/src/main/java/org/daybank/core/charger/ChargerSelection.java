@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -38,7 +38,7 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
 
     /** Reads the ranked and the rejected off what was found of each. */
     public static ChargerSelection of(List<ChargerFit> fits) {
-        return new ChargerSelection(againstBest(Judged.ranked(fits, RECOMMENDED)), Judged.rejected(fits));
+        return new ChargerSelection(againstBest(Assessment.ranked(fits, RECOMMENDED)), Assessment.rejected(fits));
     }
 
     private static List<ChargerFit> againstBest(List<ChargerFit> fits) {
@@ -56,8 +56,8 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
     }
 
     /** What can hurt with the controller that is recommended first. */
-    public List<Caution> cautions() {
+    public List<Hazard> hazards() {
         Diversion diversion = ranked.isEmpty() ? null : ranked.get(0).diversion();
-        return diversion == null ? List.of() : List.of(diversion.caution());
+        return diversion == null ? List.of() : List.of(diversion.hazard());
     }
 }

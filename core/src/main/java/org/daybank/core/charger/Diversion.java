@@ -4,7 +4,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
 /**
@@ -26,13 +26,13 @@ public record Diversion(Power source, Power load, Voltage voltage, Current curre
     }
 
     /** What happens when the load fails. */
-    public Caution caution() {
-        return new Caution(
+    public Hazard hazard() {
+        return new Hazard(
                 "secondChargeControl",
                 Severity.DANGER,
                 "diversion load",
                 "When the diversion load burns out or its cable parts, nothing keeps the array from overcharging the bank.",
                 "Fit a load of at least %s, and a second, independent charge control that disconnects the array. %s"
-                        .formatted(load.rounded(3), Caution.LOCAL_CODE));
+                        .formatted(load.rounded(3), Hazard.LOCAL_CODE));
     }
 }

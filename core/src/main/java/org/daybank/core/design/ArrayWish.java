@@ -3,8 +3,8 @@ package org.daybank.core.design;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,7 +27,7 @@ public record ArrayWish(
      */
     public ArrayWish {
         cableLength = Policies.otherwise(cableLength, ArrayWish.class, "cableLength");
-        new Checks()
+        new Validation()
                 .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
                 .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))
                 .within("cableLength", cableLength, Length.ZERO, Length.metres(5000))

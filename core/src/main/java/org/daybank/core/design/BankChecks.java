@@ -14,26 +14,26 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /** Rules across the parts of a system on a bank that do not rule a design out but should be known. */
 final class BankChecks {
     private BankChecks() {}
 
-    static List<Finding> of(
+    static List<Check> of(
             DesignBrief brief,
             Candidate chosen,
             ChargerFit charger,
             ChargeSettings settings,
             Steering.@Nullable Outcome outcome) {
-        List<Finding> checks = new ArrayList<>();
+        List<Check> checks = new ArrayList<>();
         brief.loads().stream()
                 .filter(load -> load.supply() == Supply.DC)
                 .forEach(load -> checkSupply(load, settings, checks));
         Current least = chosen.layout().minimumChargeCurrent();
         if (least.amperes() > 0) {
-            checks.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "minimumChargeCurrent",
                     charger.chargingCurrent(),
                     least,
@@ -43,7 +43,7 @@ final class BankChecks {
         }
         coldCharge(chosen, charger, checks);
         Ratio worn = wornDepth(brief, chosen);
-        checks.add(Finding.that(
+        checks.add(Check.that(
                 "wornDepth",
                 worn.compareTo(Ratio.ONE) <= 0,
                 "Once the bank is worn to %s of its capacity, the autonomy takes %s of what it then holds.",
@@ -53,11 +53,11 @@ final class BankChecks {
         TimeSpan longest = brief.policy().system().longestRecovery();
         checks.add(
                 recovery == null
-                        ? Finding.that(
+                        ? Check.that(
                                 "recovery",
                                 false,
                                 "In the design month the array has no surplus to refill the bank from its deepest discharge.")
-                        : Finding.atMost(
+                        : Check.atMost(
                                 "recovery",
                                 recovery,
                                 longest,
@@ -74,9 +74,9 @@ final class BankChecks {
         return checks;
     }
 
-    private static Finding reached(Ratio asked, Steering.Outcome outcome) {
+    private static Check reached(Ratio asked, Steering.Outcome outcome) {
         Ratio availability = outcome.simulation().reliability().availability();
-        return Finding.that(
+        return Check.that(
                 "availability",
                 outcome.reached(),
                 outcome.reached()
@@ -88,10 +88,10 @@ final class BankChecks {
     }
 
     /** Cells that are cool take less; told where the coldest spell makes a difference. */
-    private static void coldCharge(Candidate chosen, ChargerFit charger, List<Finding> checks) {
+    private static void coldCharge(Candidate chosen, ChargerFit charger, List<Check> checks) {
         Current cold = chosen.bank().coldChargeCurrent();
         if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
-            checks.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "coldChargeCurrent",
                     charger.chargingCurrent(),
                     cold,
@@ -103,10 +103,10 @@ final class BankChecks {
     }
 
     /** Whether a DC load runs on the bank's own voltage, from the disconnect to charging on the coldest day. */
-    private static void checkSupply(Load load, ChargeSettings settings, List<Finding> checks) {
+    private static void checkSupply(Load load, ChargeSettings settings, List<Check> checks) {
         Voltage highest = load.highestSupply();
         if (highest != null) {
-            checks.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "highestSupply",
                     settings.absorptionWhenCold(),
                     highest,
@@ -117,7 +117,7 @@ final class BankChecks {
         }
         Voltage lowest = load.lowestSupply();
         if (lowest != null) {
-            checks.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "lowestSupply",
                     settings.disconnect(),
                     lowest,

@@ -17,7 +17,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /**
  * The batteries of one chemistry for one bus, in the order of what an ampere hour costs at the least: at the slowest discharge,
@@ -70,7 +70,7 @@ final class BankChoices {
         for (Battery battery : batteries) {
             BankFit fit = judge.fit(least, battery, 1);
             BankLayout layout = fit.layout();
-            if (layout != null && fit.limits().stream().allMatch(BankChoices::metOrOutgrown)) {
+            if (layout != null && fit.checks().stream().allMatch(BankChoices::metOrOutgrown)) {
                 double factor = battery.temperatureFactor(fit.temperature())
                         .map(Ratio::fraction)
                         .orElse(1.0);
@@ -86,8 +86,8 @@ final class BankChoices {
         this.mostChargeAmperes = amperes;
     }
 
-    private static boolean metOrOutgrown(Finding finding) {
-        return finding.met() || OUTGROWN.contains(finding.rule());
+    private static boolean metOrOutgrown(Check check) {
+        return check.passed() || OUTGROWN.contains(check.rule());
     }
 
     /** Most that any bank of these may be charged with. */

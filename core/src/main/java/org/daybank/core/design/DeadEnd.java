@@ -12,7 +12,7 @@ import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
@@ -129,7 +129,7 @@ final class DeadEnd {
     }
 
     /** The rules that the nearest inverter, battery or controller breaks. */
-    List<Finding> reasons() {
+    List<Check> reasons() {
         if (inverters != null && inverter == null) {
             return NearestMiss.of("inverter", NearestMiss.without(inverters.rejected(), "nominalVoltage"));
         }
@@ -137,7 +137,7 @@ final class DeadEnd {
             return NearestMiss.of("battery", NearestMiss.without(batteries.rejected(), "seriesCount"));
         }
         if (!search.coverable(voltage, chemistry, inverter)) {
-            return List.of(Finding.that(
+            return List.of(Check.that(
                     "array",
                     false,
                     "No number of any module on offer covers every month: in one, something must run and no"
@@ -145,7 +145,7 @@ final class DeadEnd {
         }
         ChargerSelection controllers = controllers();
         if (!controllers.ranked().isEmpty()) {
-            return List.of(Finding.that(
+            return List.of(Check.that(
                     "chargeController",
                     false,
                     "Each part fits by itself, but no bank of the catalogue takes what the controllers"
@@ -153,7 +153,7 @@ final class DeadEnd {
         }
         List<Rejection> near = near(controllers);
         return near.isEmpty() && !controllers.rejected().isEmpty()
-                ? List.of(Finding.that(
+                ? List.of(Check.that(
                         "chargeController",
                         false,
                         "No charge controller of the catalogue works at %s and can be set up for %s.",

@@ -16,8 +16,8 @@ import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,7 +91,7 @@ public record DesignBrief(
         wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);
         policy = Objects.requireNonNullElseGet(policy, DesignPolicy::standard);
         site = site == null && weather != null ? weather.site() : site;
-        new Checks()
+        new Validation()
                 .required("site", site)
                 .that(
                         site == null || weather == null || near(site, weather.place()),

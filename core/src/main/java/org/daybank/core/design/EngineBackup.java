@@ -24,7 +24,7 @@ import org.daybank.core.simulation.Reliability;
 import org.daybank.core.simulation.SimulatedMonth;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.site.MonthlyClimate;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -125,8 +125,8 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     }
 
     /** What can hurt someone beside an engine. */
-    public List<Caution> cautions() {
-        return size.cautions();
+    public List<Hazard> hazards() {
+        return size.hazards();
     }
 
     /** The steps behind its size and behind the comparison. */

@@ -35,7 +35,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /** The job for an array that feeds the grid without a bank: how many modules, and the inverters that take them. */
@@ -118,8 +118,8 @@ final class GridDesigner {
         }
         GridArray any = array(yields.extremes(catalog.modules().get(0)), 1);
         return every.stream()
-                .filter(inverter -> judged(any, inverter).limits().stream()
-                        .allMatch(finding -> finding.met() || !OF_THE_GRID.contains(finding.rule())))
+                .filter(inverter -> judged(any, inverter).checks().stream()
+                        .allMatch(check -> check.passed() || !OF_THE_GRID.contains(check.rule())))
                 .toList();
     }
 
@@ -301,10 +301,10 @@ final class GridDesigner {
         return BillOfMaterials.of(Stream.concat(Stream.of(first), inverter).toList());
     }
 
-    private Finding coverage(GridFeed feed) {
+    private Check coverage(GridFeed feed) {
         Ratio coverage = feed.coverage();
         Ratio asked = brief.grid().coverage();
-        return Finding.that(
+        return Check.that(
                 "coverage",
                 coverage == null || coverage.compareTo(asked) >= 0,
                 "In a year the array brings %s, the loads use %s.",
@@ -314,7 +314,7 @@ final class GridDesigner {
 
     /** What stood in the way: the rules that the nearest inverter breaks with any module; all are held against that one. */
     private SystemDesign incomplete(@Nullable GridOption nearest) {
-        List<Finding> reasons = NearestMiss.of("inverter", nearest == null ? List.of() : List.of(nearest.rejection()));
+        List<Check> reasons = NearestMiss.of("inverter", nearest == null ? List.of() : List.of(nearest.rejection()));
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(false)

@@ -9,7 +9,7 @@ import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
@@ -52,8 +52,8 @@ record GridOption(
         return string != null ? string.count() : units().count();
     }
 
-    List<Finding> limits() {
-        return string != null ? string.limits() : units().limits();
+    List<Check> checks() {
+        return string != null ? string.checks() : units().checks();
     }
 
     /** Of modules and inverters. */

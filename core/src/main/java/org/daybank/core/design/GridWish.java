@@ -4,8 +4,8 @@ import org.daybank.core.grid.Tariff;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +37,7 @@ public record GridWish(
      */
     public GridWish {
         coverage = Policies.otherwise(coverage, GridWish.class, "coverage");
-        new Checks()
+        new Validation()
                 .within("modules", modules, 1, 10_000)
                 .within("power", power, Power.watts(1), Power.kilowatts(10_000))
                 .done();

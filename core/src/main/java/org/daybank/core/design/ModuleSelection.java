@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -30,13 +30,13 @@ public record ModuleSelection(List<Choice> ranked, List<Rejection> rejected) {
      * @param connectedTo model of the controllers or inverters
      * @param count how many of these
      * @param price of both
-     * @param limits every rule, kept
+     * @param checks every rule, kept
      */
-    public record Choice(String product, int modules, String connectedTo, int count, Money price, List<Finding> limits)
-            implements Judged {
+    public record Choice(String product, int modules, String connectedTo, int count, Money price, List<Check> checks)
+            implements Assessment {
         /** Keeps a copy. */
         public Choice {
-            limits = List.copyOf(limits);
+            checks = List.copyOf(checks);
         }
     }
 
@@ -48,7 +48,7 @@ public record ModuleSelection(List<Choice> ranked, List<Rejection> rejected) {
                 fit.product(),
                 fit.count(),
                 fit.priceWithArray(),
-                fit.limits())));
+                fit.checks())));
     }
 
     /** Behind inverters that feed the grid. */
@@ -59,11 +59,12 @@ public record ModuleSelection(List<Choice> ranked, List<Rejection> rejected) {
                 option.product(),
                 option.count(),
                 option.price(),
-                option.limits())));
+                option.checks())));
     }
 
     private static ModuleSelection of(Stream<Choice> choices) {
         List<Choice> all = choices.toList();
-        return new ModuleSelection(Judged.ranked(all, Comparator.comparing(Choice::price)), Judged.rejected(all));
+        return new ModuleSelection(
+                Assessment.ranked(all, Comparator.comparing(Choice::price)), Assessment.rejected(all));
     }
 }

@@ -2,7 +2,7 @@ package org.daybank.core.design;
 
 import java.util.Comparator;
 import java.util.List;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Sentence;
 
@@ -12,21 +12,21 @@ final class NearestMiss {
     static final Comparator<Rejection> NEAREST_FIRST =
             // a battery of unknown capacity is not held against every rule: it only seems near
             Comparator.comparing((Rejection rejection) -> breaks(rejection, "capacityInTheCold"))
-                    .thenComparing(rejection -> rejection.broken().size())
+                    .thenComparing(rejection -> rejection.failedChecks().size())
                     .thenComparing(NearestMiss::worstMargin, Comparator.reverseOrder());
 
     private NearestMiss() {}
 
     /** The broken rules of a product, led by its name. */
-    static List<Finding> named(Rejection rejection) {
-        return rejection.broken().stream()
-                .map(finding -> new Finding(
-                        finding.rule(),
+    static List<Check> named(Rejection rejection) {
+        return rejection.failedChecks().stream()
+                .map(check -> new Check(
+                        check.rule(),
                         false,
-                        finding.actual(),
-                        finding.limit(),
-                        finding.margin(),
-                        Sentence.of("The nearest, %s: %s", rejection.product(), finding.sentence())))
+                        check.value(),
+                        check.limit(),
+                        check.margin(),
+                        Sentence.of("The nearest, %s: %s", rejection.product(), check.message())))
                 .toList();
     }
 
@@ -36,23 +36,23 @@ final class NearestMiss {
     }
 
     /** The rules that the nearest of the rejected breaks; that there is none, where nothing was rejected. */
-    static List<Finding> of(String part, List<Rejection> rejected) {
+    static List<Check> of(String part, List<Rejection> rejected) {
         return rejected.stream()
                 .min(NEAREST_FIRST)
                 .map(NearestMiss::named)
                 .filter(broken -> !broken.isEmpty())
-                .orElseGet(() -> List.of(Finding.that(part, false, "The catalogue has no %s for this.", part)));
+                .orElseGet(() -> List.of(Check.that(part, false, "The catalogue has no %s for this.", part)));
     }
 
     private static boolean breaks(Rejection rejection, String rule) {
-        return rejection.broken().stream().anyMatch(finding -> finding.rule().equals(rule));
+        return rejection.failedChecks().stream().anyMatch(check -> check.rule().equals(rule));
     }
 
     /** Signed room to the limit of the rule that is broken the furthest. */
     private static double worstMargin(Rejection rejection) {
-        return rejection.broken().stream()
-                .mapToDouble(finding ->
-                        finding.margin() == null ? 0 : finding.margin().fraction())
+        return rejection.failedChecks().stream()
+                .mapToDouble(
+                        check -> check.margin() == null ? 0 : check.margin().fraction())
                 .min()
                 .orElse(0);
     }

@@ -2,7 +2,7 @@ package org.daybank.core.design;
 
 import java.util.List;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /**
  * The bus voltage chosen, and why each lower one was passed over.
@@ -22,7 +22,7 @@ public record NominalVoltage(Voltage voltage, List<PassedOver> passedOver) {
      * @param voltage what the bus would be called
      * @param reasons with their figures
      */
-    public record PassedOver(Voltage voltage, List<Finding> reasons) {
+    public record PassedOver(Voltage voltage, List<Check> reasons) {
         /** Keeps a copy. */
         public PassedOver {
             reasons = List.copyOf(reasons);

@@ -34,7 +34,7 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
@@ -178,7 +178,7 @@ final class Search {
         return supply.held(
                 chemistries.contains(chemistry)
                         ? fit
-                        : fit.and(List.of(Finding.that(
+                        : fit.and(List.of(Check.that(
                                 "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
     }
 
@@ -195,7 +195,7 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
         EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
         if (catalog.modules().isEmpty()) {
-            Finding none = Finding.that("array", false, "The catalogue has no module.");
+            Check none = Check.that("array", false, "The catalogue has no module.");
             return List.of(new ChargerSelection(
                     List.of(),
                     catalog.controllers().stream()
@@ -234,7 +234,7 @@ final class Search {
             @Nullable BankLayout bank,
             @Nullable String model) {
         EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
-        Finding none = Finding.that("chargeController", false, "The catalogue has no charge controller.");
+        Check none = Check.that("chargeController", false, "The catalogue has no charge controller.");
         return catalog.controllers().stream()
                 .filter(controller -> controller.model().equals(model))
                 .findFirst()
@@ -267,7 +267,7 @@ final class Search {
             ModuleExtremes module,
             ChargeController controller) {
         ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
-        Finding none = Finding.that(
+        Check none = Check.that(
                 "array",
                 false,
                 "No number of %s covers every month.",

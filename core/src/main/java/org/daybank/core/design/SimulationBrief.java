@@ -3,7 +3,7 @@ package org.daybank.core.design;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.KineticWells;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +26,6 @@ public record SimulationBrief(
      * @throws org.daybank.core.working.InvalidInput when the brief or the parts are absent
      */
     public SimulationBrief {
-        new Checks().required("brief", brief).required("parts", parts).done();
+        new Validation().required("brief", brief).required("parts", parts).done();
     }
 }

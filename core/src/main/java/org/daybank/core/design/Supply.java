@@ -12,7 +12,7 @@ import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /** Holds products against the time within which the customer wants them; without such a wish they stay as they are. */
@@ -51,14 +51,14 @@ final class Supply {
     }
 
     /** The rule that so many modules are there in time; none without the wish. */
-    List<Finding> modules(String model, int count) {
+    List<Check> modules(String model, int count) {
         return within == null ? List.of() : rules(within, model, count);
     }
 
-    private List<Finding> rules(TimeSpan asked, String model, int count) {
+    private List<Check> rules(TimeSpan asked, String model, int count) {
         StockLine line = lines.get(model);
         if (line != null && line.inStock() >= count) {
-            return List.of(Finding.atMost(
+            return List.of(Check.atMost(
                     "delivery",
                     TimeSpan.ZERO,
                     asked,
@@ -69,7 +69,7 @@ final class Supply {
         }
         TimeSpan lead = line == null ? null : line.leadTime();
         if (line == null || lead == null) {
-            return List.of(Finding.that(
+            return List.of(Check.that(
                     "delivery",
                     false,
                     "Of %s %s are wanted; %s, and nobody knows when more come, but they are asked for within %s.",
@@ -78,7 +78,7 @@ final class Supply {
                     line == null ? "nothing is known of its stock" : line.inStock() + " are in stock",
                     asked));
         }
-        return List.of(Finding.atMost(
+        return List.of(Check.atMost(
                 "delivery",
                 lead,
                 asked,

@@ -23,8 +23,8 @@ import org.daybank.core.simulation.Reliability;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
@@ -100,7 +100,7 @@ public record SystemDesign(
         @Nullable EssentialPanel essentialPanel,
         @Nullable WiringPlan wiring,
         @Nullable StringVoltages stringVoltages,
-        List<Finding> checks,
+        List<Check> checks,
         List<Alternative> alternatives,
         List<AutonomyPoint> autonomyPrices,
         @Nullable ModuleSelection modules,
@@ -118,8 +118,8 @@ public record SystemDesign(
     }
 
     /** Everything that can hurt someone or something in this design. */
-    public List<Caution> cautions() {
-        return Cautions.of(this);
+    public List<Hazard> hazards() {
+        return Hazards.of(this);
     }
 
     /** The steps behind the numbers, in the order in which they were taken. */

@@ -19,8 +19,8 @@ import org.daybank.core.simulation.SimulatedSystem;
 import org.daybank.core.simulation.SimulatedSystemBuilder;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,7 +75,7 @@ public record SystemParts(
         inverters = Policies.otherwise(inverters, SystemParts.class, "inverters");
         int sharing = controllers;
         int shared = strings;
-        new Checks()
+        new Validation()
                 .required("nominalVoltage", nominalVoltage)
                 .that(
                         nominalVoltage == null || Wishes.VOLTAGES.contains(nominalVoltage),
@@ -136,7 +136,7 @@ public record SystemParts(
      * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, or batteries do not make the voltage
      */
     SimulatedSystem installed(DesignBrief brief, Catalog catalog) {
-        Checks checks = new Checks();
+        Validation checks = new Validation();
         var pv = find(checks, "module", module, catalog.modules(), one -> one.model());
         ChargeController charge =
                 find(checks, "controller", controller, catalog.controllers(), ChargeController::model);
@@ -174,7 +174,7 @@ public record SystemParts(
     }
 
     private static <T> @Nullable T find(
-            Checks checks, String part, String code, List<T> offered, Function<T, String> model) {
+            Validation checks, String part, String code, List<T> offered, Function<T, String> model) {
         T found = offered.stream()
                 .filter(one -> model.apply(one).equals(code))
                 .findFirst()

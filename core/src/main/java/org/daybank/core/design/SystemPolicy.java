@@ -70,7 +70,7 @@ public record SystemPolicy(
     private static final SystemPolicy STANDARD = Policies.standard(SystemPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

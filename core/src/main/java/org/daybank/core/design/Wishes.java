@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +46,7 @@ public record Wishes(
         chemistries = chemistries == null ? List.of(Chemistry.values()) : List.copyOf(chemistries);
         controllerFunctions = List.copyOf(Objects.requireNonNullElse(controllerFunctions, List.of()));
         inverterFunctions = List.copyOf(Objects.requireNonNullElse(inverterFunctions, List.of()));
-        new Checks()
+        new Validation()
                 .that(
                         nominalVoltage == null || VOLTAGES.contains(nominalVoltage),
                         "nominalVoltage",

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -44,7 +44,7 @@ public record EngineOrModules(
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
         double count = Math.ceil(largest.dividedBy(more.moduleYield()));
-        new Checks()
+        new Validation()
                 .that(
                         more.pricePerModule().currency().equals(size.price().currency()),
                         "pricePerModule",

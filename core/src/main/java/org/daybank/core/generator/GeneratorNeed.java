@@ -10,8 +10,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,7 +78,7 @@ public record GeneratorNeed(
         meanLoads = Policies.otherwise(meanLoads, GeneratorNeed.class, "meanLoads");
         elevation = Policies.otherwise(elevation, GeneratorNeed.class, "elevation");
         hottestAir = Policies.otherwise(hottestAir, GeneratorNeed.class, "hottestAir");
-        new Checks()
+        new Validation()
                 .required("chargingVoltage", chargingVoltage)
                 .within("chargingVoltage", chargingVoltage, Voltage.volts(1), Voltage.volts(2000))
                 .required("maximumChargeCurrent", maximumChargeCurrent)

@@ -6,8 +6,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a planner may argue with when an engine generator is sized.
@@ -102,7 +102,7 @@ public record GeneratorPolicy(
     private static final GeneratorPolicy STANDARD = Policies.standard(GeneratorPolicy.class);
 
     /**
-     * Checks each value against its range, and those that hang together.
+     * Validation each value against its range, and those that hang together.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
@@ -121,7 +121,7 @@ public record GeneratorPolicy(
                 serviceLife,
                 startBelow,
                 stopAbove);
-        new Checks()
+        new Validation()
                 .above("mostLoadShare", mostLoadShare, leastLoadShare)
                 .above("stopAbove", stopAbove, startBelow)
                 .that(

@@ -16,8 +16,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Volume;
 import org.daybank.core.simulation.EngineRule;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
@@ -36,7 +36,7 @@ import org.daybank.core.working.Working;
  * @param rating of each set, the next customary size
  * @param sitePower what all sets give at the site
  * @param meanLoadShare share of it that charger and mean loads take
- * @param findings the rules it was held against
+ * @param checks the rules it was held against
  * @param months from January
  * @param yearlyHours that it runs
  * @param yearlyMade energy at its terminals
@@ -59,7 +59,7 @@ public record GeneratorSize(
         Power rating,
         Power sitePower,
         Ratio meanLoadShare,
-        List<Finding> findings,
+        List<Check> checks,
         List<GeneratorMonth> months,
         TimeSpan yearlyHours,
         Energy yearlyMade,
@@ -73,7 +73,7 @@ public record GeneratorSize(
 
     /** Keeps copies. */
     public GeneratorSize {
-        findings = List.copyOf(findings);
+        checks = List.copyOf(checks);
         months = List.copyOf(months);
     }
 
@@ -112,7 +112,7 @@ public record GeneratorSize(
                 rating,
                 sitePower,
                 Ratio.of(mean.dividedBy(sitePower)),
-                findings(need, policy, current, most, mean, sitePower, months),
+                checks(need, policy, current, most, mean, sitePower, months),
                 months,
                 hours,
                 Energy.wattHours(
@@ -153,7 +153,7 @@ public record GeneratorSize(
                         + policy.litresPerHourPerKilowatt() * rated.kilowatts() * hours.hours()));
     }
 
-    private static List<Finding> findings(
+    private static List<Check> checks(
             GeneratorNeed need,
             GeneratorPolicy policy,
             Current current,
@@ -161,15 +161,15 @@ public record GeneratorSize(
             Power mean,
             Power sitePower,
             List<GeneratorMonth> months) {
-        List<Finding> findings = new ArrayList<>();
-        findings.add(Finding.atMost(
+        List<Check> checks = new ArrayList<>();
+        checks.add(Check.atMost(
                 "bankChargeCurrent",
                 current,
                 need.maximumChargeCurrent(),
                 "It charges with %s; the bank takes %s.",
                 current,
                 need.maximumChargeCurrent()));
-        findings.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "mostLoad",
                 most,
                 sitePower.times(policy.mostLoadShare()),
@@ -177,7 +177,7 @@ public record GeneratorSize(
                 most,
                 sitePower,
                 policy.mostLoadShare()));
-        findings.add(Finding.atLeast(
+        checks.add(Check.atLeast(
                 "leastLoad",
                 mean,
                 sitePower.times(policy.leastLoadShare()),
@@ -188,19 +188,19 @@ public record GeneratorSize(
         GeneratorMonth worst = months.stream()
                 .max(Comparator.comparingDouble(GeneratorMonth::shareOfMonth))
                 .orElseThrow();
-        findings.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "hoursOfMonth",
                 worst.hours(),
                 TimeSpan.days(worst.month().minLength()),
                 "In the month that it fills most, %s, it runs %s.",
                 worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
                 worst.hours()));
-        return findings;
+        return checks;
     }
 
     /** What can hurt someone beside an engine. */
-    public List<Caution> cautions() {
-        return GeneratorCautions.of(this);
+    public List<Hazard> hazards() {
+        return GeneratorHazards.of(this);
     }
 
     /** The steps, as one would write them on paper. */

@@ -6,8 +6,8 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * Modules that would be added instead of running an engine.
@@ -41,7 +41,7 @@ public record MoreModules(
     public MoreModules {
         life = Policies.otherwise(life, MoreModules.class, "life");
         interest = Policies.otherwise(interest, MoreModules.class, "interest");
-        new Checks()
+        new Validation()
                 .required("pricePerModule", pricePerModule)
                 .that(
                         pricePerModule == null || pricePerModule.minorUnits() >= 0,

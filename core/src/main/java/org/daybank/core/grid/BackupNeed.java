@@ -4,8 +4,8 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a bank holds for an outage.
@@ -45,7 +45,7 @@ public record BackupNeed(
         sunCounts = Policies.otherwise(sunCounts, BackupNeed.class, "sunCounts");
         chargeEfficiency = Policies.otherwise(chargeEfficiency, BackupNeed.class, "chargeEfficiency");
         longest = Policies.otherwise(longest, BackupNeed.class, "longest");
-        new Checks()
+        new Validation()
                 .required("usable", usable)
                 .above("usable", usable, Energy.ZERO)
                 .done();

@@ -33,7 +33,7 @@ public record BillPolicy(
     private static final BillPolicy STANDARD = Policies.standard(BillPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

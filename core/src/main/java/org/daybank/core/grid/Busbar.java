@@ -1,7 +1,7 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The panel that an inverter feeds.
@@ -12,12 +12,12 @@ import org.daybank.core.working.Checks;
  */
 public record Busbar(Current rating, Current main, Current inverterCurrent) {
     /**
-     * Checks the currents.
+     * Validation the currents.
      *
      * @throws org.daybank.core.working.InvalidInput when one is missing or not above zero
      */
     public Busbar {
-        new Checks()
+        new Validation()
                 .required("rating", rating)
                 .above("rating", rating, Current.ZERO)
                 .required("main", main)

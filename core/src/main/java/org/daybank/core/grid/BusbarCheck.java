@@ -2,8 +2,8 @@ package org.daybank.core.grid;
 
 import java.util.List;
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
 /**
@@ -13,10 +13,9 @@ import org.daybank.core.working.Severity;
  * @param together main and inverter
  * @param limit what the busbar takes when they feed it from opposite ends
  * @param anyPosition whether the busbar's plain rating covers both, so that the inverter may sit anywhere on it
- * @param finding the rule
+ * @param check the rule
  */
-public record BusbarCheck(
-        Current sourceCurrent, Current together, Current limit, boolean anyPosition, Finding finding) {
+public record BusbarCheck(Current sourceCurrent, Current together, Current limit, boolean anyPosition, Check check) {
     /** Holds a busbar against what feeds it. */
     public static BusbarCheck of(Busbar busbar, BusbarPolicy policy) {
         Current source = busbar.inverterCurrent().times(policy.sourceFactor());
@@ -27,7 +26,7 @@ public record BusbarCheck(
                 together,
                 limit,
                 together.compareTo(busbar.rating()) <= 0,
-                Finding.atMost(
+                Check.atMost(
                         "busbar",
                         together,
                         limit,
@@ -40,18 +39,18 @@ public record BusbarCheck(
     }
 
     /** What to warn of: nothing where the inverter may sit anywhere. */
-    public List<Caution> cautions() {
+    public List<Hazard> hazards() {
         if (anyPosition) {
             return List.of();
         }
-        return List.of(new Caution(
+        return List.of(new Hazard(
                 "busbar",
-                finding.met() ? Severity.WARNING : Severity.DANGER,
+                check.passed() ? Severity.WARNING : Severity.DANGER,
                 "panel",
-                finding.sentence() + " An overloaded busbar burns without any device acting.",
-                (finding.met()
+                check.message() + " An overloaded busbar burns without any device acting.",
+                (check.passed()
                                 ? "Put the inverter's breaker at the end away from the main and label it so that nobody moves it. "
                                 : "Take a smaller main, a panel with a larger busbar, a smaller inverter, or connect ahead of the main. ")
-                        + Caution.LOCAL_CODE));
+                        + Hazard.LOCAL_CODE));
     }
 }

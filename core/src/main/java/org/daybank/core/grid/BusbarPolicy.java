@@ -19,7 +19,7 @@ public record BusbarPolicy(
     private static final BusbarPolicy STANDARD = Policies.standard(BusbarPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

@@ -2,8 +2,8 @@ package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Power;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * A grid inverter on the AC output of a multimode inverter, which runs it in an outage and charges the bank from it.
@@ -27,7 +27,7 @@ public record Coupling(
      */
     public Coupling {
         leastLoad = Policies.otherwise(leastLoad, Coupling.class, "leastLoad");
-        new Checks()
+        new Validation()
                 .required("gridInverterPower", gridInverterPower)
                 .above("gridInverterPower", gridInverterPower, Power.ZERO)
                 .required("multimodePower", multimodePower)

@@ -2,20 +2,20 @@ package org.daybank.core.grid;
 
 import java.util.List;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
 /**
  * Whether a multimode inverter and its bank can take what grid inverters push at them in an outage.
  *
  * @param surplus over the load that surely runs
- * @param findings the rules it was held against
+ * @param checks the rules it was held against
  */
-public record CouplingCheck(Power surplus, List<Finding> findings) {
+public record CouplingCheck(Power surplus, List<Check> checks) {
     /** Keeps a copy. */
     public CouplingCheck {
-        findings = List.copyOf(findings);
+        checks = List.copyOf(checks);
     }
 
     /** Holds both against the grid inverters. */
@@ -25,14 +25,14 @@ public record CouplingCheck(Power surplus, List<Finding> findings) {
         return new CouplingCheck(
                 surplus,
                 List.of(
-                        Finding.atMost(
+                        Check.atMost(
                                 "couplingPower",
                                 most,
                                 coupling.multimodePower(),
                                 "The grid inverters give %s; the multimode inverter that must take it all when a load stops is rated %s.",
                                 most,
                                 coupling.multimodePower()),
-                        Finding.atMost(
+                        Check.atMost(
                                 "couplingSurplus",
                                 surplus,
                                 coupling.bankAccepts(),
@@ -43,16 +43,16 @@ public record CouplingCheck(Power surplus, List<Finding> findings) {
     }
 
     /** What to warn of, one for each rule that is broken. */
-    public List<Caution> cautions() {
-        return findings.stream()
-                .filter(finding -> !finding.met())
-                .map(finding -> new Caution(
-                        finding.rule(),
+    public List<Hazard> hazards() {
+        return checks.stream()
+                .filter(check -> !check.passed())
+                .map(check -> new Hazard(
+                        check.rule(),
                         Severity.WARNING,
                         "grid inverter to multimode inverter",
-                        finding.sentence() + " In an outage voltage and frequency run away and the inverters trip.",
+                        check.message() + " In an outage voltage and frequency run away and the inverters trip.",
                         "Put fewer grid inverters behind the multimode inverter, or a larger one; see that it throttles them by frequency. "
-                                + Caution.LOCAL_CODE))
+                                + Hazard.LOCAL_CODE))
                 .toList();
     }
 }

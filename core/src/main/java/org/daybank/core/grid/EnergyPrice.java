@@ -4,8 +4,8 @@ import java.util.Currency;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What energy costs. A price finer than the smallest coin is told for more energy: 28.71 EUR for 100 kWh.
@@ -25,7 +25,7 @@ public record EnergyPrice(
      */
     public EnergyPrice {
         per = Policies.otherwise(per, EnergyPrice.class, "per");
-        new Checks()
+        new Validation()
                 .required("price", price)
                 .that(price == null || price.minorUnits() >= 0, "price", "outOfRange", "price must not be negative")
                 .done();

@@ -12,8 +12,8 @@ import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * An array that feeds the service of a house through grid inverters.
@@ -45,7 +45,7 @@ public record FeedingArray(
      */
     public FeedingArray {
         inverterEfficiency = Policies.otherwise(inverterEfficiency, FeedingArray.class, "inverterEfficiency");
-        new Checks()
+        new Validation()
                 .required("module", module)
                 .within("modules", modules, 1, MOST_MODULES)
                 .required("inverterPower", inverterPower)
@@ -61,7 +61,7 @@ public record FeedingArray(
      * @throws org.daybank.core.working.InvalidInput when no circuit fits the module's data sheet
      */
     public List<GridHours> beside(LoadProfile loads, SunnyYears sun, List<Ratio> snowLoss, ArrayPolicy policy) {
-        new Checks().length("snowLoss", snowLoss, 12).done();
+        new Validation().length("snowLoss", snowLoss, 12).done();
         ModuleOutput output = ModuleOutput.of(module, policy.yieldModel());
         return sun.years().stream()
                 .map(year -> {

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -70,7 +70,7 @@ public record GridBill(
 
     private static void checkPrice(@Nullable Money price, Tariff tariff) {
         if (price != null) {
-            new Checks()
+            new Validation()
                     .that(price.minorUnits() >= 0, "price", "outOfRange", "price must not be negative")
                     .that(
                             price.currency().equals(tariff.importPrice().currency()),

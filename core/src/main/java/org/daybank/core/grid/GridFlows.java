@@ -6,9 +6,9 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
+import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +39,7 @@ public record GridFlows(int years, EnergyFlows yearly, Ratio selfUseShare, Ratio
      * @throws org.daybank.core.working.InvalidInput when there is no year
      */
     public static GridFlows of(List<GridHours> years, @Nullable Power inverterPower, @Nullable Power exportLimit) {
-        new Checks().notEmpty("years", years).done();
+        new Validation().notEmpty("years", years).done();
         List<FlowMonth> months = new ArrayList<>();
         EnergyFlows sum = EnergyFlows.NONE;
         for (int year = 0; year < years.size(); year++) {
@@ -88,14 +88,14 @@ public record GridFlows(int years, EnergyFlows yearly, Ratio selfUseShare, Ratio
     }
 
     /** What can hurt someone where an array feeds a service. */
-    public List<Caution> cautions() {
-        return List.of(new Caution(
+    public List<Hazard> hazards() {
+        return List.of(new Hazard(
                 "backfeed",
                 Severity.DANGER,
                 "inverter to grid",
                 "A service fed by an array is live from two sides: opening the main switch alone does not make it dead.",
                 "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the grid operator agree before it is switched on. "
-                        + Caution.LOCAL_CODE));
+                        + Hazard.LOCAL_CODE));
     }
 
     /** The sums of a mean year, as one would write them on paper. */

@@ -5,7 +5,7 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The hours of a year of an array and the loads beside it, in W of AC.
@@ -16,13 +16,13 @@ import org.daybank.core.working.Checks;
  */
 public record GridHours(HourlySeries array, HourlySeries load, HourCalendar calendar) {
     /**
-     * Checks the hours.
+     * Validation the hours.
      *
      * @throws org.daybank.core.working.InvalidInput when a series is missing, not as long as the year, or anywhere below zero
      */
     public GridHours {
-        Checks checks =
-                new Checks().required("array", array).required("load", load).required("calendar", calendar);
+        Validation checks =
+                new Validation().required("array", array).required("load", load).required("calendar", calendar);
         if (array != null && load != null && calendar != null) {
             check(checks, "array", array, calendar);
             check(checks, "load", load, calendar);
@@ -44,7 +44,7 @@ public record GridHours(HourlySeries array, HourlySeries load, HourCalendar cale
                 calendar);
     }
 
-    private static void check(Checks checks, String field, HourlySeries series, HourCalendar calendar) {
+    private static void check(Validation checks, String field, HourlySeries series, HourCalendar calendar) {
         checks.that(
                         series.size() == calendar.hours(),
                         field,

@@ -6,8 +6,8 @@ import java.util.Currency;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,13 +50,13 @@ public record Tariff(
      * @throws org.daybank.core.working.InvalidInput when something is missing, out of range, or in another currency
      */
     public Tariff {
-        new Checks().required("importPrice", importPrice).done();
+        new Validation().required("importPrice", importPrice).done();
         Currency currency = importPrice.currency();
         unavoidablePrice = unavoidablePrice == null ? EnergyPrice.nothing(currency) : unavoidablePrice;
         monthlyCharge = monthlyCharge == null ? Money.zero(currency) : monthlyCharge;
         creditPeriod = Policies.otherwise(creditPeriod, Tariff.class, "creditPeriod");
         yearOfAccountEnds = Policies.otherwise(yearOfAccountEnds, Tariff.class, "yearOfAccountEnds");
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .that(
                         monthlyCharge.minorUnits() >= 0,
                         "monthlyCharge",
@@ -81,7 +81,7 @@ public record Tariff(
         checks.done();
     }
 
-    private static void inCurrency(Checks checks, String field, Currency found, Currency currency) {
+    private static void inCurrency(Validation checks, String field, Currency found, Currency currency) {
         checks.that(
                 found.equals(currency),
                 field,

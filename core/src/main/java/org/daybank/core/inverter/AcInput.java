@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param chargingCurrent into the bank; absent without source or charger
  * @param chargerInput what charging takes from the source; absent likewise
- * @param limits every rule about it; none without a source
+ * @param checks every rule about it; none without a source
  */
-record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower chargerInput, List<Finding> limits) {
+record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower chargerInput, List<Check> checks) {
     private static final AcInput NONE = new AcInput(null, null, List.of());
 
     static AcInput of(
@@ -26,29 +26,24 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         if (source == null) {
             return NONE;
         }
-        List<Finding> limits = new ArrayList<>();
-        judgeTransfer(need, source, inverter, onLine, demand, limits);
-        judgeWeakSource(need, source, inverter, demand, apparent.times(onLine), limits);
+        List<Check> checks = new ArrayList<>();
+        judgeTransfer(need, source, inverter, onLine, demand, checks);
+        judgeWeakSource(need, source, inverter, demand, apparent.times(onLine), checks);
         int chargers = stack.units(onLine);
-        Current charging = judgeCharging(source, inverter, chargers, limits);
-        return new AcInput(charging, charging == null ? null : chargerInput(need, inverter, charging), limits);
+        Current charging = judgeCharging(source, inverter, chargers, checks);
+        return new AcInput(charging, charging == null ? null : chargerInput(need, inverter, charging), checks);
     }
 
     private static void judgeTransfer(
-            InverterNeed need,
-            AcSource source,
-            Inverter inverter,
-            int onLine,
-            LineDemand demand,
-            List<Finding> limits) {
+            InverterNeed need, AcSource source, Inverter inverter, int onLine, LineDemand demand, List<Check> checks) {
         Current through =
                 lineCurrent(demand.peak().runningApparent(), need.service().voltage());
         Current transfer = inverter.transferCurrent();
         if (transfer == null) {
-            limits.add(Finding.that(
+            checks.add(Check.that(
                     "transferCurrent", false, "It has no AC input; the loads on the fullest line draw %s.", through));
         } else {
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "transferCurrent",
                     through,
                     transfer.times(onLine),
@@ -60,14 +55,14 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         TimeSpan longest = source.longestTransfer();
         TimeSpan takes = inverter.transferTime();
         if (longest != null) {
-            limits.add(
+            checks.add(
                     takes == null
-                            ? Finding.that(
+                            ? Check.that(
                                     "transferTime",
                                     false,
                                     "The loads live through %s without power; the data sheet does not say how long its transfer takes.",
                                     longest)
-                            : Finding.atMost(
+                            : Check.atMost(
                                     "transferTime",
                                     takes,
                                     longest,
@@ -84,7 +79,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
             Inverter inverter,
             LineDemand demand,
             ApparentPower units,
-            List<Finding> limits) {
+            List<Check> checks) {
         Current current = source.current();
         if (current == null) {
             return;
@@ -93,7 +88,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         Power given = current.times(need.service().voltage());
         if (!inverter.functions().contains(InverterFunction.ASSIST)) {
             ApparentPower most = ApparentPower.voltAmperes(given.watts());
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "sourcePeak",
                     asked,
                     most,
@@ -105,7 +100,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         ApparentPower added = ComplexPower.of(demand.peak().running(), asked)
                 .less(new ComplexPower(given.watts(), 0))
                 .apparent();
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "sourcePeak",
                 added,
                 units,
@@ -117,19 +112,19 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
     }
 
     private static @Nullable Current judgeCharging(
-            AcSource source, Inverter inverter, int chargers, List<Finding> limits) {
+            AcSource source, Inverter inverter, int chargers, List<Check> checks) {
         Current one = inverter.chargeCurrent();
         Current wished = source.chargingCurrent();
         if (one == null) {
             if (wished != null) {
-                limits.add(Finding.that(
-                        "chargingCurrent", false, "Charging with %s is asked; it has no charger.", wished));
+                checks.add(
+                        Check.that("chargingCurrent", false, "Charging with %s is asked; it has no charger.", wished));
             }
             return null;
         }
         Current all = one.times(chargers);
         if (wished != null) {
-            limits.add(Finding.atLeast(
+            checks.add(Check.atLeast(
                     "chargingCurrent", all, wished, "%s × this charger give %s; %s are asked.", chargers, all, wished));
         }
         Current most = source.maximumChargeCurrent();
@@ -138,7 +133,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         }
         Current setting = inverter.leastChargeCurrent();
         Current least = (setting == null ? one : setting).times(chargers);
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "bankChargeCurrent",
                 least,
                 most,

@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,7 +35,7 @@ public record AcSource(
      */
     public AcSource {
         coversPeaks = Policies.otherwise(coversPeaks, AcSource.class, "coversPeaks");
-        new Checks()
+        new Validation()
                 .above("current", current, Current.ZERO)
                 .that(
                         !coversPeaks || current != null,

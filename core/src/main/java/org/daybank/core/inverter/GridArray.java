@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.sun.IrradianceDistribution;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The array that is to feed the grid.
@@ -25,12 +25,12 @@ public record GridArray(ModuleExtremes extremes, int modules, Ratio whenNew, Irr
     private static final Temperature STANDARD_CELL = Temperature.celsius(25);
 
     /**
-     * Checks the count.
+     * Validation the count.
      *
      * @throws org.daybank.core.working.InvalidInput when it is out of range
      */
     public GridArray {
-        new Checks().within("modules", modules, 1, MOST_MODULES).done();
+        new Validation().within("modules", modules, 1, MOST_MODULES).done();
     }
 
     /** The module. */

@@ -2,7 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.List;
 import org.daybank.core.array.ModuleExtremes;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Working;
 
 /**
@@ -28,8 +28,8 @@ public record GridInverterSelection(
     }
 
     /** What can hurt someone in a system made of what fits. */
-    public List<Caution> cautions() {
-        return GridCautions.of(this);
+    public List<Hazard> hazards() {
+        return GridHazards.of(this);
     }
 
     /** The steps to the module's voltages and to the cheapest of each kind, as one would write them on paper. */

@@ -8,15 +8,15 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
-/** Checks what the data sheets of all {@link GridInverter}s say of their AC side. */
+/** Validation what the data sheets of all {@link GridInverter}s say of their AC side. */
 final class GridOutput {
     private GridOutput() {}
 
     static void check(
-            Checks checks,
+            Validation checks,
             @Nullable String model,
             @Nullable Power power,
             Voltage outputVoltage,

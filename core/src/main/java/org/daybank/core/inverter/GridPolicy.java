@@ -5,8 +5,8 @@ import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a planner may argue with when inverters are chosen that feed an array into the grid.
@@ -62,7 +62,7 @@ public record GridPolicy(
     private static final GridPolicy STANDARD = Policies.standard(GridPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range, or the aim lies outside what is
      *     accepted
@@ -80,7 +80,7 @@ public record GridPolicy(
                 phaseImbalance,
                 branchDevice,
                 continuousFactor);
-        new Checks()
+        new Validation()
                 .that(
                         leastDcAcRatio.compareTo(dcAcRatio) <= 0 && dcAcRatio.compareTo(mostDcAcRatio) <= 0,
                         "dcAcRatio",

@@ -6,7 +6,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Sentence;
 
 /** The rules that string inverters and microinverters share: service, balance, size against the array, clipping. */
@@ -14,23 +14,23 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
     private static final double FULL_SUN = 1000;
 
     /** Whether a unit can feed the service, alone or spread over its lines. */
-    void judgeService(GridInverter inverter, int count, List<Finding> limits) {
+    void judgeService(GridInverter inverter, int count, List<Check> checks) {
         Service service = grid.service();
         Voltage voltage = service.voltage();
         double off = Math.abs(inverter.outputVoltage().dividedBy(voltage) - 1);
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "outputVoltage",
                 off <= policy.voltageTolerance().fraction(),
                 "The service has %s from line to neutral; this inverter is made for %s.",
                 voltage,
                 inverter.outputVoltage()));
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "frequency",
                 inverter.frequencies().contains(service.frequency()),
                 "The service has %s; this inverter follows %s.",
                 service.frequency(),
                 inverter.frequencies()));
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "phases",
                 inverter.phases() == service.phases() || inverter.phases() == Phases.SINGLE,
                 "The service is %s phase; this inverter feeds %s phase.",
@@ -41,7 +41,7 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
             ApparentPower imbalance = even
                     ? ApparentPower.ZERO
                     : ApparentPower.voltAmperes(inverter.power().watts());
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "phaseImbalance",
                     imbalance,
                     policy.phaseImbalance(),
@@ -54,11 +54,11 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
     }
 
     /** Power of the modules over that of the inverters. */
-    void judgeRatio(Ratio dcAcRatio, List<Finding> limits) {
+    void judgeRatio(Ratio dcAcRatio, List<Check> checks) {
         double room = Math.min(
                 dcAcRatio.fraction() - policy.leastDcAcRatio().fraction(),
                 policy.mostDcAcRatio().fraction() - dcAcRatio.fraction());
-        limits.add(new Finding(
+        checks.add(new Check(
                 "dcAcRatio",
                 room >= 0,
                 null,
@@ -83,8 +83,8 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
         return array.sunshine().shareAbove(Irradiance.wattsPerSquareMetre(FULL_SUN * share));
     }
 
-    void judgeClipping(Ratio clipping, List<Finding> limits) {
-        limits.add(Finding.shareAtMost(
+    void judgeClipping(Ratio clipping, List<Check> checks) {
+        checks.add(Check.shareAtMost(
                 "clipping",
                 clipping,
                 policy.clippingLimit(),
@@ -94,9 +94,9 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
     }
 
     /** The string on the coldest morning and in the hottest sun against what an input stands and where it tracks. */
-    void judgeVoltages(InputLimits input, int longest, int shortest, List<Finding> limits) {
+    void judgeVoltages(InputLimits input, int longest, int shortest, List<Check> checks) {
         Voltage coldest = array.extremes().coldestOpenCircuit(longest);
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "coldestOpenCircuitVoltage",
                 coldest,
                 input.maximum(),
@@ -106,7 +106,7 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
                 input.maximum(),
                 policy.openCircuitReserve()));
         Voltage hottest = array.extremes().hottestMaximumPower(shortest);
-        limits.add(Finding.atLeast(
+        checks.add(Check.atLeast(
                 "hottestMaximumPowerVoltage",
                 hottest,
                 input.trackingLowest(),
@@ -115,7 +115,7 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
                 hottest,
                 input.trackingLowest()));
         Voltage tracked = array.coldestMaximumPower().times(longest);
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "coldestMaximumPowerVoltage",
                 tracked,
                 input.trackingHighest(),

@@ -1,15 +1,15 @@
 package org.daybank.core.inverter;
 
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
-/** Checks what a data sheet says of the voltages of its array input. */
+/** Validation what a data sheet says of the voltages of its array input. */
 final class InputVoltages {
     private InputVoltages() {}
 
     static void check(
-            Checks checks,
+            Validation checks,
             @Nullable Voltage maximum,
             @Nullable Voltage trackingLowest,
             @Nullable Voltage trackingHighest) {

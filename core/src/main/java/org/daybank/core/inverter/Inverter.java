@@ -17,8 +17,8 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -127,7 +127,7 @@ public record Inverter(
         chargerEfficiency = Policies.otherwise(chargerEfficiency, Inverter.class, "chargerEfficiency");
         chargerPowerFactor = Policies.otherwise(chargerPowerFactor, Inverter.class, "chargerPowerFactor");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Checks()
+        new Validation()
                 .required("model", model)
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))

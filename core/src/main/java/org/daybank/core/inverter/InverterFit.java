@@ -12,8 +12,8 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param chargingCurrent what all chargers give together, no more than the bank takes; absent without AC source or charger
  * @param chargerInput what charging so takes from the AC source: {@code V · I / (η · λ)} at the highest bank voltage
  * @param price of all units
- * @param limits every rule, kept or broken
+ * @param checks every rule, kept or broken
  */
 public record InverterFit(
         String product,
@@ -50,15 +50,15 @@ public record InverterFit(
         @Nullable Current chargingCurrent,
         @Nullable ApparentPower chargerInput,
         Money price,
-        List<Finding> limits)
-        implements Judged {
+        List<Check> checks)
+        implements Assessment {
     /** Keeps a copy. */
     public InverterFit {
-        limits = List.copyOf(limits);
+        checks = List.copyOf(checks);
     }
 
     /** The same held against further rules. */
-    public InverterFit and(List<Finding> further) {
+    public InverterFit and(List<Check> further) {
         return new InverterFit(
                 product,
                 inverter,
@@ -73,7 +73,7 @@ public record InverterFit(
                 chargingCurrent,
                 chargerInput,
                 price,
-                Stream.concat(limits.stream(), further.stream()).toList());
+                Stream.concat(checks.stream(), further.stream()).toList());
     }
 
     /** What all units together draw from the bank for what they give, sharing the load equally. */
@@ -97,21 +97,21 @@ public record InverterFit(
                         units(demand.surge().voltAmperes(), surge.voltAmperes()))));
         int count = stack.units(onLine);
 
-        List<Finding> limits = new ArrayList<>();
-        limits.add(Finding.that(
+        List<Check> checks = new ArrayList<>();
+        checks.add(Check.that(
                 "nominalVoltage",
                 inverter.nominalVoltage().equals(need.nominalVoltage()),
                 "The bank's nominal voltage is %s; this inverter is made for %s.",
                 need.nominalVoltage(),
                 inverter.nominalVoltage()));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "highestBankVoltage",
                 need.highestBankVoltage(),
                 inverter.highestInput(),
                 "Charged on the coldest day the bank reaches %s; this inverter withstands %s.",
                 need.highestBankVoltage(),
                 inverter.highestInput()));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "continuousPower",
                 demand.power(),
                 power.times(onLine),
@@ -121,7 +121,7 @@ public record InverterFit(
                 policy.margin(),
                 onLine,
                 power.times(onLine)));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "continuousApparentPower",
                 demand.apparent(),
                 apparent.times(onLine),
@@ -131,7 +131,7 @@ public record InverterFit(
                 policy.margin(),
                 onLine,
                 apparent.times(onLine)));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "surge",
                 demand.surge(),
                 surge.times(onLine),
@@ -144,7 +144,7 @@ public record InverterFit(
         Power rating = inverter.power().times(count);
         Current currentAtRating =
                 rating.dividedBy(inverter.fullLoadEfficiency().fraction()).dividedBy(inverter.lowestInput());
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "bankCurrent",
                 currentAtRating,
                 need.bankCurrentLimit(),
@@ -153,9 +153,9 @@ public record InverterFit(
                 currentAtRating,
                 inverter.lowestInput(),
                 need.bankCurrentLimit()));
-        ServiceRules.judge(need, inverter, stack, policy, limits);
+        ServiceRules.judge(need, inverter, stack, policy, checks);
         AcInput input = AcInput.of(need, inverter, stack, onLine, demand, apparent);
-        limits.addAll(input.limits());
+        checks.addAll(input.checks());
         return new InverterFit(
                 inverter.model(),
                 inverter,
@@ -175,7 +175,7 @@ public record InverterFit(
                 input.chargingCurrent(),
                 input.chargerInput(),
                 inverter.price().times(count),
-                limits);
+                checks);
     }
 
     /** What it gives for good it also gives for a start, however long the start and short the list of surges. */

@@ -11,8 +11,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,7 +78,7 @@ public record InverterNeed(
         hottestAir = Policies.otherwise(hottestAir, InverterNeed.class, "hottestAir");
         elevation = Policies.otherwise(elevation, InverterNeed.class, "elevation");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Checks()
+        new Validation()
                 .required("peak", peak)
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))

@@ -35,7 +35,7 @@ public record InverterPolicy(
     private static final InverterPolicy STANDARD = Policies.standard(InverterPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

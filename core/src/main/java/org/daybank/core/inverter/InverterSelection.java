@@ -2,7 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -28,6 +28,6 @@ public record InverterSelection(List<InverterFit> ranked, List<Rejection> reject
     /** Reads the ranked and the rejected off what was found of each. */
     public static InverterSelection of(List<InverterFit> fits) {
         return new InverterSelection(
-                Judged.ranked(fits, Comparator.comparing(InverterFit::price)), Judged.rejected(fits));
+                Assessment.ranked(fits, Comparator.comparing(InverterFit::price)), Assessment.rejected(fits));
     }
 }

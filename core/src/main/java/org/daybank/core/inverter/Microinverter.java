@@ -11,8 +11,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * The data sheet of an inverter that sits behind a module, or behind a few with an input for each, and feeds the grid.
@@ -87,7 +87,7 @@ public record Microinverter(
         efficiency = Policies.otherwise(efficiency, Microinverter.class, "efficiency");
         fullPowerUpTo = Policies.otherwise(fullPowerUpTo, Microinverter.class, "fullPowerUpTo");
         derating = Policies.otherwise(derating, Microinverter.class, "derating");
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .within("modulesOnEach", modulesOnEach, 1, 8)
                 .required("maximumModulePower", maximumModulePower)
                 .above("maximumModulePower", maximumModulePower, Power.ZERO)

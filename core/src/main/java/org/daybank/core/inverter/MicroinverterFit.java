@@ -8,8 +8,8 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 
 /**
@@ -31,7 +31,7 @@ import org.daybank.core.working.ToldElsewhere;
  * @param branchCurrent of the fullest branch circuit
  * @param clipping share of the year's energy lost because a full unit's output is full
  * @param price of all microinverters
- * @param limits every rule, kept or broken
+ * @param checks every rule, kept or broken
  */
 public record MicroinverterFit(
         String product,
@@ -48,15 +48,15 @@ public record MicroinverterFit(
         Current branchCurrent,
         Ratio clipping,
         Money price,
-        List<Finding> limits)
-        implements Judged {
+        List<Check> checks)
+        implements Assessment {
     /** Keeps a copy. */
     public MicroinverterFit {
-        limits = List.copyOf(limits);
+        checks = List.copyOf(checks);
     }
 
     /** The same held against further rules. */
-    public MicroinverterFit and(List<Finding> further) {
+    public MicroinverterFit and(List<Check> further) {
         return new MicroinverterFit(
                 product,
                 inverter,
@@ -72,7 +72,7 @@ public record MicroinverterFit(
                 branchCurrent,
                 clipping,
                 price,
-                Stream.concat(limits.stream(), further.stream()).toList());
+                Stream.concat(checks.stream(), further.stream()).toList());
     }
 
     /** Holds a microinverter against an array and a grid. */
@@ -97,16 +97,16 @@ public record MicroinverterFit(
             onBranch = here == 0 ? onBranch : Math.max(onBranch, (here + branchesHere - 1) / branchesHere);
         }
 
-        List<Finding> limits = new ArrayList<>();
-        rules.judgeService(inverter, count, limits);
-        rules.judgeVoltages(InputLimits.of(inverter, policy), 1, 1, limits);
-        judgeModule(array, inverter, policy, limits);
-        rules.judgeRatio(ratio, limits);
-        rules.judgeClipping(clipping, limits);
+        List<Check> checks = new ArrayList<>();
+        rules.judgeService(inverter, count, checks);
+        rules.judgeVoltages(InputLimits.of(inverter, policy), 1, 1, checks);
+        judgeModule(array, inverter, policy, checks);
+        rules.judgeRatio(ratio, checks);
+        rules.judgeClipping(clipping, checks);
         Current branchCurrent = current.times(onBranch);
         Current branchLimit =
                 policy.branchDevice().dividedBy(policy.continuousFactor().fraction());
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "branchCurrent",
                 branchCurrent,
                 branchLimit,
@@ -130,7 +130,7 @@ public record MicroinverterFit(
                 branchCurrent,
                 clipping,
                 inverter.price().times(count),
-                limits);
+                checks);
     }
 
     /** At least one, so that one too many for its device is told as a broken rule. */
@@ -141,23 +141,23 @@ public record MicroinverterFit(
         return (int) Math.max(1, Math.min(inverter.mostOnBranch(), Math.floor(byDevice + 1e-12)));
     }
 
-    private static void judgeModule(GridArray array, Microinverter inverter, GridPolicy policy, List<Finding> limits) {
+    private static void judgeModule(GridArray array, Microinverter inverter, GridPolicy policy, List<Check> checks) {
         PvModule module = array.module();
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "modulePower",
                 module.power(),
                 inverter.maximumModulePower(),
                 "The module has %s; an input takes %s.",
                 module.power(),
                 inverter.maximumModulePower()));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "inputCurrent",
                 array.operatingCurrent(),
                 inverter.maximumInputCurrent(),
                 "In full sun the module brings %s; an input takes %s.",
                 array.operatingCurrent(),
                 inverter.maximumInputCurrent()));
-        limits.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "shortCircuitCurrent",
                 array.shortCircuitCurrent(policy),
                 inverter.maximumShortCircuitCurrent(),

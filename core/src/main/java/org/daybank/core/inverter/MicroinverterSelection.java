@@ -2,7 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -29,6 +29,6 @@ public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejecti
     /** Reads the ranked and the rejected off what was found of each. */
     public static MicroinverterSelection of(List<MicroinverterFit> fits) {
         return new MicroinverterSelection(
-                Judged.ranked(fits, Comparator.comparing(MicroinverterFit::price)), Judged.rejected(fits));
+                Assessment.ranked(fits, Comparator.comparing(MicroinverterFit::price)), Assessment.rejected(fits));
     }
 }

@@ -3,8 +3,8 @@ package org.daybank.core.inverter;
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * The AC service that the loads are made for.
@@ -28,7 +28,7 @@ public record Service(
         voltage = Policies.otherwise(voltage, Service.class, "voltage");
         frequency = Policies.otherwise(frequency, Service.class, "frequency");
         phases = Policies.otherwise(phases, Service.class, "phases");
-        new Checks()
+        new Validation()
                 .within("voltage", voltage, Voltage.volts(90), Voltage.volts(400))
                 .within("frequency", frequency, Frequency.hertz(45), Frequency.hertz(65))
                 .done();

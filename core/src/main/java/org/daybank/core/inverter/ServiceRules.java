@@ -3,15 +3,15 @@ package org.daybank.core.inverter;
 import java.util.List;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** What the loads' service and the customer's wishes ask of an inverter besides power. */
 final class ServiceRules {
     private ServiceRules() {}
 
-    static void judge(InverterNeed need, Inverter inverter, Stack stack, InverterPolicy policy, List<Finding> limits) {
+    static void judge(InverterNeed need, Inverter inverter, Stack stack, InverterPolicy policy, List<Check> checks) {
         boolean sine = need.sineLoads().isEmpty() || inverter.waveform().satisfies(Waveform.SINE);
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "waveform",
                 sine,
                 sine
@@ -21,21 +21,21 @@ final class ServiceRules {
                 need.sineLoads()));
         Voltage service = need.service().voltage();
         double off = Math.abs(inverter.outputVoltage().dividedBy(service) - 1);
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "outputVoltage",
                 off <= policy.voltageTolerance().fraction(),
                 "The service has %s from line to neutral; this inverter makes %s.",
                 service,
                 inverter.outputVoltage()));
-        limits.add(Finding.that(
+        checks.add(Check.that(
                 "frequency",
                 inverter.frequencies().contains(need.service().frequency()),
                 "The service has %s; this inverter makes %s.",
                 need.service().frequency(),
                 inverter.frequencies()));
-        limits.add(phases(need.service().phases(), inverter, stack));
+        checks.add(phases(need.service().phases(), inverter, stack));
         for (InverterFunction function : need.functions()) {
-            limits.add(Finding.that(
+            checks.add(Check.that(
                     "function",
                     inverter.functions().contains(function),
                     "Asked for: %s; this inverter has: %s.",
@@ -44,7 +44,7 @@ final class ServiceRules {
         }
     }
 
-    private static Finding phases(Phases asked, Inverter inverter, Stack stack) {
+    private static Check phases(Phases asked, Inverter inverter, Stack stack) {
         String sentence;
         if (!stack.able()) {
             sentence = "The service is %s phase; one unit gives %s phase, and several stacked do not give the service.";
@@ -54,6 +54,6 @@ final class ServiceRules {
             sentence =
                     "The service is %s phase; one unit gives %s phase, and stacked on its lines up to %s give the service.";
         }
-        return Finding.that("phases", stack.able(), sentence, asked, inverter.phases(), inverter.mostUnits());
+        return Check.that("phases", stack.able(), sentence, asked, inverter.phases(), inverter.mostUnits());
     }
 }

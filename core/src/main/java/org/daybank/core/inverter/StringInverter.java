@@ -11,8 +11,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,7 +85,7 @@ public record StringInverter(
         efficiency = Policies.otherwise(efficiency, StringInverter.class, "efficiency");
         fullPowerUpTo = Policies.otherwise(fullPowerUpTo, StringInverter.class, "fullPowerUpTo");
         derating = Policies.otherwise(derating, StringInverter.class, "derating");
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("maximumInputCurrent", maximumInputCurrent)
                 .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)
                 .atLeast("maximumShortCircuitCurrent", maximumShortCircuitCurrent, maximumInputCurrent)

@@ -9,14 +9,14 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Finding;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 
 /**
  * One string inverter held against an array and a grid: how many it takes, the strings on each, and every rule with its
  * margin. Of the counts around the DC/AC ratio aimed at it is the one that keeps every rule and is nearest to that ratio;
- * where none does, the findings are those of the count that breaks the fewest rules.
+ * where none does, the checks are those of the count that breaks the fewest rules.
  *
  * @param product model of the inverter
  * @param inverter its data sheet
@@ -29,7 +29,7 @@ import org.daybank.core.working.ToldElsewhere;
  * @param lineCurrent what one unit feeds into each of its lines
  * @param clipping share of the year's energy lost on the fullest unit because its output is full
  * @param price of all inverters
- * @param limits every rule, kept or broken
+ * @param checks every rule, kept or broken
  */
 public record StringInverterFit(
         String product,
@@ -43,19 +43,19 @@ public record StringInverterFit(
         Current lineCurrent,
         Ratio clipping,
         Money price,
-        List<Finding> limits)
-        implements Judged {
+        List<Check> checks)
+        implements Assessment {
     /** Counts that are tried around the ratio aimed at. */
     private static final int COUNTS = 12;
 
     /** Keeps copies. */
     public StringInverterFit {
         units = List.copyOf(units);
-        limits = List.copyOf(limits);
+        checks = List.copyOf(checks);
     }
 
     /** The same held against further rules. */
-    public StringInverterFit and(List<Finding> further) {
+    public StringInverterFit and(List<Check> further) {
         return new StringInverterFit(
                 product,
                 inverter,
@@ -68,7 +68,7 @@ public record StringInverterFit(
                 lineCurrent,
                 clipping,
                 price,
-                Stream.concat(limits.stream(), further.stream()).toList());
+                Stream.concat(checks.stream(), further.stream()).toList());
     }
 
     /** Holds a string inverter against an array and a grid. */
@@ -81,7 +81,7 @@ public record StringInverterFit(
     }
 
     private long broken() {
-        return limits.stream().filter(finding -> !finding.met()).count();
+        return checks.stream().filter(check -> !check.passed()).count();
     }
 
     /** Counts within the accepted ratios, those nearest to the aim first; the nearest of all where none is within. */
@@ -106,18 +106,18 @@ public record StringInverterFit(
             Power power = inverter.power().times(count);
             Ratio ratio = Ratio.of(array.power().dividedBy(power));
             Ratio clipping = rules.clipping(inverter, fullest.power());
-            List<Finding> limits = new ArrayList<>();
-            rules.judgeService(inverter, count, limits);
+            List<Check> checks = new ArrayList<>();
+            rules.judgeService(inverter, count, checks);
             rules.judgeVoltages(
                     InputLimits.of(inverter, rules.policy()),
                     units.stream().mapToInt(UnitStrings::longest).max().orElseThrow(),
                     units.stream().mapToInt(UnitStrings::shortest).min().orElseThrow(),
-                    limits);
+                    checks);
             int strings =
                     units.stream().mapToInt(UnitStrings::mostStrings).max().orElseThrow();
-            judgeStrings(units, strings, limits);
-            rules.judgeRatio(ratio, limits);
-            rules.judgeClipping(clipping, limits);
+            judgeStrings(units, strings, checks);
+            rules.judgeRatio(ratio, checks);
+            rules.judgeClipping(clipping, checks);
             return new StringInverterFit(
                     inverter.model(),
                     inverter,
@@ -133,7 +133,7 @@ public record StringInverterFit(
                     inverter.lineCurrent(rules.grid().service().voltage()),
                     clipping,
                     inverter.price().times(count),
-                    limits);
+                    checks);
         }
 
         private List<UnitStrings> share(int count) {
@@ -153,10 +153,10 @@ public record StringInverterFit(
                     units, modules, rules.array().module().power().times(modules), plan.share(modules));
         }
 
-        private void judgeStrings(List<UnitStrings> units, int strings, List<Finding> limits) {
+        private void judgeStrings(List<UnitStrings> units, int strings, List<Check> checks) {
             GridArray array = rules.array();
             int longest = units.stream().mapToInt(UnitStrings::longest).max().orElseThrow();
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "systemVoltage",
                     array.extremes().coldestOpenCircuit(longest),
                     array.module().systemVoltage(),
@@ -165,14 +165,14 @@ public record StringInverterFit(
                     array.extremes().coldestOpenCircuit(longest),
                     array.module().systemVoltage()));
             int used = units.stream().mapToInt(UnitStrings::trackersUsed).max().orElseThrow();
-            limits.add(Finding.that(
+            checks.add(Check.that(
                     "trackers",
                     used <= inverter.trackers(),
                     "The strings take trackers: %s, one for each length of string at the least; it has %s.",
                     used,
                     inverter.trackers()));
             Current operating = array.operatingCurrent().times(strings);
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "inputCurrent",
                     operating,
                     inverter.maximumInputCurrent(),
@@ -181,7 +181,7 @@ public record StringInverterFit(
                     operating,
                     inverter.maximumInputCurrent()));
             Current shortCircuit = array.shortCircuitCurrent(rules.policy()).times(strings);
-            limits.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "shortCircuitCurrent",
                     shortCircuit,
                     inverter.maximumShortCircuitCurrent(),
@@ -191,7 +191,7 @@ public record StringInverterFit(
                     inverter.maximumShortCircuitCurrent()));
             Power most = inverter.maximumArrayPower();
             if (most != null) {
-                limits.add(Finding.atMost(
+                checks.add(Check.atMost(
                         "maximumArrayPower",
                         units.get(0).power(),
                         most,

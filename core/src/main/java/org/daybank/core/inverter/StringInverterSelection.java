@@ -2,7 +2,7 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
-import org.daybank.core.working.Judged;
+import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
 
 /**
@@ -29,6 +29,6 @@ public record StringInverterSelection(List<StringInverterFit> ranked, List<Rejec
     /** Reads the ranked and the rejected off what was found of each. */
     public static StringInverterSelection of(List<StringInverterFit> fits) {
         return new StringInverterSelection(
-                Judged.ranked(fits, Comparator.comparing(StringInverterFit::price)), Judged.rejected(fits));
+                Assessment.ranked(fits, Comparator.comparing(StringInverterFit::price)), Assessment.rejected(fits));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * What an inverter gives for a short time, as a data sheet lists it.
@@ -23,13 +23,16 @@ public record SurgeRating(List<Point> points) {
     public record Point(TimeSpan duration, ApparentPower power) {
         /** Refuses what is missing. */
         public Point {
-            new Checks().required("duration", duration).required("power", power).done();
+            new Validation()
+                    .required("duration", duration)
+                    .required("power", power)
+                    .done();
         }
     }
 
     /** Sorts the points. */
     public SurgeRating {
-        new Checks().notEmpty("points", points).done();
+        new Validation().notEmpty("points", points).done();
         points = points.stream().sorted(Comparator.comparing(Point::duration)).toList();
     }
 

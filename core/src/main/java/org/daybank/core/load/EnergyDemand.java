@@ -5,8 +5,8 @@ import java.util.List;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What an energy budget is drawn up for.
@@ -33,7 +33,7 @@ public record EnergyDemand(
      * @throws org.daybank.core.working.InvalidInput when there is no load, or too many
      */
     public EnergyDemand {
-        new Checks()
+        new Validation()
                 .notEmpty("loads", loads)
                 .that(
                         loads == null || loads.size() <= MOST_LOADS,

@@ -2,7 +2,7 @@ package org.daybank.core.load;
 
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * What an inverter draws from the bank for what it gives: {@code P_dc = P_ac + P_rated · (k0 + k1·p + k2·p²)} with {@code p =
@@ -17,9 +17,9 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
     /** Below this, part of the idle draw would vanish as soon as anything is given. */
     private static final Ratio LEAST_K1 = Ratio.of(-0.5);
 
-    /** Checks the ranges. */
+    /** Validation the ranges. */
     public InverterCurve {
-        new Checks()
+        new Validation()
                 .required("rating", rating)
                 .above("rating", rating, Power.ZERO)
                 .within("k0", k0, Ratio.ZERO, Ratio.ONE)
@@ -44,7 +44,7 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
      *     large to reach it
      */
     public static InverterCurve fit(Power rating, Power idle, Ratio peakEfficiency, Ratio fullLoadEfficiency) {
-        new Checks()
+        new Validation()
                 .that(
                         peakEfficiency.compareTo(fullLoadEfficiency) >= 0,
                         "peakEfficiency",
@@ -55,7 +55,7 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
         double k0 = idle.dividedBy(rating);
         double rootK2 = Math.sqrt(k0) + Math.sqrt(1 / fullLoadEfficiency.fraction() - 1 / peakEfficiency.fraction());
         double k1 = 1 / peakEfficiency.fraction() - 1 - 2 * Math.sqrt(k0) * rootK2;
-        new Checks()
+        new Validation()
                 .that(
                         k1 >= LEAST_K1.fraction(),
                         "idle",

@@ -10,8 +10,8 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -100,7 +100,7 @@ public record Load(
         long ways = Stream.of(hoursPerDay != null, hourlyFractions != null, windows != null)
                 .filter(given -> given)
                 .count();
-        new Checks()
+        new Validation()
                 .required("name", name)
                 .required("power", power)
                 .within("power", power, Power.ZERO, Power.kilowatts(1000))

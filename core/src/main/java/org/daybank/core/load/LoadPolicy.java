@@ -46,7 +46,7 @@ public record LoadPolicy(
     private static final LoadPolicy STANDARD = Policies.standard(LoadPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

@@ -20,7 +20,7 @@ public record TimeWindow(int fromMinute, int toMinute) {
     private static final Pattern FORM = Pattern.compile("(\\d{2}:\\d{2})\\s*[-–]\\s*(\\d{2}:\\d{2})");
 
     /**
-     * Checks the minutes.
+     * Validation the minutes.
      *
      * @throws IllegalArgumentException when one lies outside the day or the window is empty
      */

@@ -11,7 +11,7 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     public static final Angle ZERO = new Angle(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -11,7 +11,7 @@ public record ApparentPower(double voltAmperes) implements Quantity, Comparable<
     public static final ApparentPower ZERO = new ApparentPower(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

@@ -11,7 +11,7 @@ public record Charge(double ampereHours) implements Quantity, Comparable<Charge>
     public static final Charge ZERO = new Charge(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -11,7 +11,7 @@ public record CrossSection(double squareMillimetres) implements Quantity, Compar
     public static final CrossSection ZERO = new CrossSection(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

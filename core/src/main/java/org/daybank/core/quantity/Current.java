@@ -11,7 +11,7 @@ public record Current(double amperes) implements Quantity, Comparable<Current> {
     public static final Current ZERO = new Current(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

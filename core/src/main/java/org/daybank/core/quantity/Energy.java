@@ -11,7 +11,7 @@ public record Energy(double wattHours) implements Quantity, Comparable<Energy> {
     public static final Energy ZERO = new Energy(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

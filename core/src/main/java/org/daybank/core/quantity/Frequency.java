@@ -11,7 +11,7 @@ public record Frequency(double hertz) implements Quantity, Comparable<Frequency>
     public static final Frequency ZERO = new Frequency(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

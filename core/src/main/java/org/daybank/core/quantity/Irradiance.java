@@ -11,7 +11,7 @@ public record Irradiance(double wattsPerSquareMetre) implements Quantity, Compar
     public static final Irradiance ZERO = new Irradiance(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

@@ -11,7 +11,7 @@ public record Irradiation(double kilowattHoursPerSquareMetre) implements Quantit
     public static final Irradiation ZERO = new Irradiation(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

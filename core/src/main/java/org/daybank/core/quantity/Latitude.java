@@ -8,7 +8,7 @@ package org.daybank.core.quantity;
 public record Latitude(double degrees) implements Comparable<Latitude> {
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not from −90 to 90
      */

@@ -11,7 +11,7 @@ public record Length(double metres) implements Quantity, Comparable<Length> {
     public static final Length ZERO = new Length(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -8,7 +8,7 @@ package org.daybank.core.quantity;
 public record Longitude(double degrees) implements Comparable<Longitude> {
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not from −180 to 180
      */

@@ -11,7 +11,7 @@ public record Mass(double kilograms) implements Quantity, Comparable<Mass> {
     public static final Mass ZERO = new Mass(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

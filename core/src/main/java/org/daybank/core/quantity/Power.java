@@ -11,7 +11,7 @@ public record Power(double watts) implements Quantity, Comparable<Power> {
     public static final Power ZERO = new Power(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -19,7 +19,7 @@ public record Ratio(double fraction) implements Comparable<Ratio> {
     private static final Scale PERCENT = Scale.of("1", "100");
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

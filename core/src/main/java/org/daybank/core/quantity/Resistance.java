@@ -11,7 +11,7 @@ public record Resistance(double ohms) implements Quantity, Comparable<Resistance
     public static final Resistance ZERO = new Resistance(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

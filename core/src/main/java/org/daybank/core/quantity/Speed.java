@@ -11,7 +11,7 @@ public record Speed(double metresPerSecond) implements Quantity, Comparable<Spee
     public static final Speed ZERO = new Speed(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

@@ -8,7 +8,7 @@ package org.daybank.core.quantity;
 public record Temperature(double celsius) implements Quantity, Comparable<Temperature> {
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is below −273.15 °C
      */

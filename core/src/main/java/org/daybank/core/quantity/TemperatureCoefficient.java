@@ -11,7 +11,7 @@ public record TemperatureCoefficient(double perKelvin) implements Quantity, Comp
     public static final TemperatureCoefficient ZERO = new TemperatureCoefficient(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

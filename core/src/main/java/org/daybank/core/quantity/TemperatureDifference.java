@@ -11,7 +11,7 @@ public record TemperatureDifference(double kelvins) implements Quantity, Compara
     public static final TemperatureDifference ZERO = new TemperatureDifference(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -11,7 +11,7 @@ public record ThermalConductance(double wattsPerKelvin) implements Quantity, Com
     public static final ThermalConductance ZERO = new ThermalConductance(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite and not negative
      */

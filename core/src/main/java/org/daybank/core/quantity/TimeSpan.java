@@ -11,7 +11,7 @@ public record TimeSpan(double hours) implements Quantity, Comparable<TimeSpan> {
     public static final TimeSpan ZERO = new TimeSpan(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

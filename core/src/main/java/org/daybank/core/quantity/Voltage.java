@@ -11,7 +11,7 @@ public record Voltage(double volts) implements Quantity, Comparable<Voltage> {
     public static final Voltage ZERO = new Voltage(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -11,7 +11,7 @@ public record VoltageCoefficient(double voltsPerKelvin) implements Quantity, Com
     public static final VoltageCoefficient ZERO = new VoltageCoefficient(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite
      */

@@ -11,7 +11,7 @@ public record Volume(double litres) implements Quantity, Comparable<Volume> {
     public static final Volume ZERO = new Volume(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

@@ -11,7 +11,7 @@ public record VolumeFlow(double cubicMetresPerHour) implements Quantity, Compara
     public static final VolumeFlow ZERO = new VolumeFlow(0);
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is not finite or is negative
      */

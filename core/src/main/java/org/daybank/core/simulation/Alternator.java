@@ -5,7 +5,7 @@ import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * A vehicle's alternator that charges the bank through a DC converter while the engine drives.
@@ -28,7 +28,7 @@ public record Alternator(
      */
     public Alternator {
         windows = windows == null ? CUSTOMARY : List.copyOf(windows);
-        new Checks()
+        new Validation()
                 .required("current", current)
                 .above("current", current, Current.ZERO)
                 .done();

@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * An engine generator that starts when the bank is low and stops when it is high. It carries the loads meanwhile and charges
@@ -48,7 +48,7 @@ public record EngineRule(
         Double litresPerHourPerKilowatt)
         implements EngineRuleBuilder.With {
     /**
-     * Checks every value.
+     * Validation every value.
      *
      * @throws org.daybank.core.working.InvalidInput when one is absent or out of range, or it would stop before it starts
      */
@@ -61,7 +61,10 @@ public record EngineRule(
                 Policies.otherwise(litresPerHourPerKilowatt, EngineRule.class, "litresPerHourPerKilowatt");
         Ratio start = startBelow;
         Ratio stop = stopAbove;
-        new Checks().required("power", power).above("power", power, Power.ZERO).done();
+        new Validation()
+                .required("power", power)
+                .above("power", power, Power.ZERO)
+                .done();
         Policies.check(
                 EngineRule.class,
                 power,
@@ -70,7 +73,7 @@ public record EngineRule(
                 chargerEfficiency,
                 litresPerKilowattHour,
                 litresPerHourPerKilowatt);
-        new Checks()
+        new Validation()
                 .that(
                         stop.compareTo(start) > 0,
                         "stopAbove",

@@ -1,7 +1,7 @@
 package org.daybank.core.simulation;
 
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The kinetic battery of J. F. Manwell and J. G. McGowan (Solar Energy 50 (1993) 399–405): charge lies in two wells, one at
@@ -13,12 +13,12 @@ import org.daybank.core.working.Checks;
  */
 public record KineticWells(Ratio availableShare, double perHour) {
     /**
-     * Checks both.
+     * Validation both.
      *
      * @throws org.daybank.core.working.InvalidInput when one is absent or out of range
      */
     public KineticWells {
-        new Checks()
+        new Validation()
                 .required("availableShare", availableShare)
                 .within("availableShare", availableShare, Ratio.of(0.001), Ratio.of(0.999))
                 .within("perHour", perHour, 1e-6, 1e12)

@@ -11,7 +11,7 @@ import org.daybank.core.simulation.kernel.DesignBlock;
 import org.daybank.core.simulation.kernel.SequentPeak;
 import org.daybank.core.simulation.kernel.SharedFacts;
 import org.daybank.core.simulation.kernel.SharedYear;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * One system with its array and its bank in many sizes, through the same hours; thousands of times faster than one
@@ -193,7 +193,7 @@ public final class ManyDesigns {
 
     private static <T extends Comparable<? super T>> void checkContour(
             List<Power> arraySizes, List<Energy> bankSizes, String name, List<T> ladder, List<Ratio> levels) {
-        Checks checks = checks(arraySizes, bankSizes).notEmpty("lossOfLoadProbabilities", levels);
+        Validation checks = checks(arraySizes, bankSizes).notEmpty("lossOfLoadProbabilities", levels);
         for (int i = 0; i < levels.size(); i++) {
             checks.within("lossOfLoadProbabilities/" + i, levels.get(i), Ratio.ZERO, Ratio.ONE);
         }
@@ -203,8 +203,8 @@ public final class ManyDesigns {
         checks.done();
     }
 
-    private static Checks checks(List<Power> arraySizes, List<Energy> bankSizes) {
-        Checks checks = new Checks().notEmpty("arraySizes", arraySizes).notEmpty("bankSizes", bankSizes);
+    private static Validation checks(List<Power> arraySizes, List<Energy> bankSizes) {
+        Validation checks = new Validation().notEmpty("arraySizes", arraySizes).notEmpty("bankSizes", bankSizes);
         for (int i = 0; i < arraySizes.size(); i++) {
             checks.above("arraySizes/" + i, arraySizes.get(i), Power.ZERO);
         }

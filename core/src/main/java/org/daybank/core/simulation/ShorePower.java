@@ -5,8 +5,8 @@ import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * AC from outside, a shore connection or the grid, that carries the loads while it is there and charges the bank through a
@@ -33,7 +33,10 @@ public record ShorePower(
     public ShorePower {
         windows = windows == null ? List.of(ALL_DAY) : List.copyOf(windows);
         chargerEfficiency = Policies.otherwise(chargerEfficiency, ShorePower.class, "chargerEfficiency");
-        new Checks().required("power", power).above("power", power, Power.ZERO).done();
+        new Validation()
+                .required("power", power)
+                .above("power", power, Power.ZERO)
+                .done();
         Policies.check(ShorePower.class, power, windows, chargerEfficiency);
     }
 

@@ -10,7 +10,7 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,7 +59,7 @@ public record SimulatedSystem(
      */
     public SimulatedSystem {
         housing = housing == null ? BankHousing.standard() : housing;
-        new Checks()
+        new Validation()
                 .required("loads", loads)
                 .required("array", array)
                 .required("controller", controller)

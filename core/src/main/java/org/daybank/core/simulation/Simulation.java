@@ -1,7 +1,7 @@
 package org.daybank.core.simulation;
 
 import java.util.List;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /**
  * A system through some years that follow each other.
@@ -10,7 +10,7 @@ import org.daybank.core.working.Finding;
  * @param checks what should be so that the figures mean something, kept or not
  * @param byYear each year
  */
-public record Simulation(Reliability reliability, List<Finding> checks, List<SimulatedYear> byYear) {
+public record Simulation(Reliability reliability, List<Check> checks, List<SimulatedYear> byYear) {
     /** Keeps copies. */
     public Simulation {
         checks = List.copyOf(checks);

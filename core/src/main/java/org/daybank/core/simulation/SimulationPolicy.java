@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.bank.RatioByFamily;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a planner may argue with when a system is run through the hours.
@@ -62,7 +62,7 @@ public record SimulationPolicy(
     private static final SimulationPolicy STANDARD = Policies.standard(SimulationPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
@@ -83,7 +83,7 @@ public record SimulationPolicy(
     }
 
     /** Refuses a bank that begins emptier than the depth at which its loads are cut off. */
-    public void checkStart(Checks checks, String field, Ratio depthOfDischarge) {
+    public void checkStart(Validation checks, String field, Ratio depthOfDischarge) {
         checks.that(
                 initialCharge.fraction() + depthOfDischarge.fraction() >= 1,
                 field,

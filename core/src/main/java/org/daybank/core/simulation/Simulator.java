@@ -10,8 +10,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.site.HourCalendar;
-import org.daybank.core.working.Checks;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /** Steps a system through the hours of years that follow each other. Deterministic; safe for any number of threads. */
@@ -93,8 +93,8 @@ public final class Simulator {
             List<Ratio> snowLoss,
             ArrayPolicy arrayPolicy,
             SimulationPolicy policy) {
-        new Checks().length("snowLoss", snowLoss, 12).done();
-        Checks checks = new Checks();
+        new Validation().length("snowLoss", snowLoss, 12).done();
+        Validation checks = new Validation();
         policy.checkStart(checks, "initialCharge", system.depthOfDischarge());
         checks.done();
         Simulator simulator = new Simulator(system, array, snowLoss, arrayPolicy, policy);
@@ -195,18 +195,18 @@ public final class Simulator {
                         / WATTS_OF_A_KILOWATT;
     }
 
-    private List<Finding> checks(List<SimulatedYear> years) {
-        List<Finding> checks = new ArrayList<>();
+    private List<Check> checks(List<SimulatedYear> years) {
+        List<Check> checks = new ArrayList<>();
         int below = years.stream().mapToInt(SimulatedYear::daysBelowPublished).sum();
         Temperature coldest = system.bank().battery().capacityByTemperature().coldest();
         checks.add(
                 below == 0
-                        ? Finding.that(
+                        ? Check.that(
                                 "capacityInTheCold",
                                 true,
                                 "The bank was never colder than %s, down to which its capacity is published.",
                                 coldest)
-                        : Finding.that(
+                        : Check.that(
                                 "capacityInTheCold",
                                 false,
                                 "On %s days the bank was colder than %s, below which nothing is published about its capacity: that of the coldest published temperature was taken; its data sheet is needed.",
@@ -220,7 +220,7 @@ public final class Simulator {
     }
 
     /** Whether an engine, carrying the mean load of the heaviest month, ever charges the bank to where it stops. */
-    private Finding engineStops(EngineRule engine) {
+    private Check engineStops(EngineRule engine) {
         BankLayout bank = system.bank();
         double mean = 0;
         for (double[] hours : everything.atBank) {
@@ -244,14 +244,14 @@ public final class Simulator {
                         engine.startBelow().fraction(),
                         stop);
         return needed == null
-                ? Finding.that(
+                ? Check.that(
                         "engineStop",
                         false,
                         "Through its charger the engine gives %s W; the loads of the heaviest month take %s W, so that it never charges the bank to %s, where it would stop.",
                         Math.round(facts.engineWatts()),
                         Math.round(mean + controllerWatts),
                         engine.stopAbove())
-                : Finding.atMost(
+                : Check.atMost(
                         "engineStop",
                         TimeSpan.hours(needed),
                         LONGEST_RUN,

@@ -11,7 +11,7 @@ import org.daybank.core.simulation.kernel.SharedFacts;
 import org.daybank.core.simulation.kernel.SharedFactsBuilder;
 import org.daybank.core.simulation.kernel.SharedYear;
 import org.daybank.core.site.HourCalendar;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * A system whose hours need nothing but the array, the bank and one rank of loads, and what all its sizes have in common.
@@ -31,7 +31,7 @@ record SteadySystem(SimulatedSystem system, StepFacts facts, DemandTable demand,
                 Arrays.stream(essentials.atBank).flatMapToDouble(Arrays::stream).allMatch(w -> w == 0);
         boolean allEssential = Arrays.deepEquals(everything.atBank, essentials.atBank)
                 && Arrays.deepEquals(everything.atLoads, essentials.atLoads);
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .length("snowLoss", snowLoss, 12)
                 .that(
                         system.engine() == null,

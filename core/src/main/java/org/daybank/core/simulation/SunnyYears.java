@@ -13,7 +13,7 @@ import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Weather years turned onto the plane of an array, once for every system that may stand under them.
@@ -34,7 +34,7 @@ public record SunnyYears(List<Year> years) {
 
     /** Keeps a copy. */
     public SunnyYears {
-        new Checks().notEmpty("years", years).done();
+        new Validation().notEmpty("years", years).done();
         years = List.copyOf(years);
     }
 
@@ -44,7 +44,7 @@ public record SunnyYears(List<Year> years) {
      * @throws org.daybank.core.working.InvalidInput when there is no year, or one has no air temperature
      */
     public static SunnyYears of(List<WeatherYear> weather, Exposure exposure, SunPolicy policy) {
-        Checks checks = new Checks().notEmpty("weather", weather);
+        Validation checks = new Validation().notEmpty("weather", weather);
         for (int i = 0; i < weather.size(); i++) {
             checks.required("weather/" + i + "/air", weather.get(i).air());
         }
@@ -61,7 +61,7 @@ public record SunnyYears(List<Year> years) {
      */
     public static SunnyYears synthetic(
             Site site, Plane plane, long seed, int count, SunPolicy policy, SyntheticPolicy synthetic) {
-        new Checks().within("years", count, 1, MOST).done();
+        new Validation().within("years", count, 1, MOST).done();
         Exposure exposure = exposure(site, plane);
         return new SunnyYears(IntStream.range(0, count)
                 .parallel()

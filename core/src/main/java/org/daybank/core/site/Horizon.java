@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Angle;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * How high ridges, trees and houses stand around, seen from the array; straight lines between the points, all the way round.
@@ -31,7 +31,7 @@ public record Horizon(List<Point> points) {
      * @throws org.daybank.core.working.InvalidInput when one is missing, out of range, or an azimuth is given twice
      */
     public Horizon {
-        Checks checks = new Checks().required("points", points);
+        Validation checks = new Validation().required("points", points);
         List<Point> sorted = new ArrayList<>();
         for (int i = 0; points != null && i < points.size(); i++) {
             Point point = points.get(i);

@@ -21,7 +21,7 @@ public record HourCalendar(int year, int hours) {
     private static final int FEBRUARY_29_IN_LEAP_YEAR = 60;
 
     /**
-     * Checks both.
+     * Validation both.
      *
      * @throws IllegalArgumentException when the hours are neither 8760 nor 8784, or 8784 in a year that is none
      */

@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,7 +49,7 @@ public record MonthlyClimate(
         clearness = clearness != null && clearness.size() == 1 ? everyMonth(clearness.get(0)) : clearness;
         albedo = albedo == null ? everyMonth(Ratio.of(0.2)) : albedo;
         snowLoss = snowLoss == null ? everyMonth(Ratio.ZERO) : snowLoss;
-        new Checks()
+        new Validation()
                 .that(
                         dailyIrradiation != null || clearness != null,
                         "dailyIrradiation",

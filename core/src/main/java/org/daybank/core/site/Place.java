@@ -5,7 +5,7 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Where and by which clock hourly values were taken.
@@ -31,7 +31,7 @@ public record Place(
      */
     public Place {
         elevation = elevation == null ? Length.ZERO : elevation;
-        new Checks()
+        new Validation()
                 .required("latitude", latitude)
                 .required("longitude", longitude)
                 .required("utcOffset", utcOffset)

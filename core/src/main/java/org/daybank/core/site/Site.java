@@ -6,7 +6,7 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Where the system stands and what the weather is like there.
@@ -51,7 +51,7 @@ public record Site(
         recordHigh = recordHigh == null && months != null
                 ? months.warmestMonth().plus(HOTTEST_OVER_WARMEST_MONTH)
                 : recordHigh;
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("latitude", latitude)
                 .within("elevation", elevation, Length.metres(-430), Length.metres(9000))
                 .required("recordLow", recordLow)

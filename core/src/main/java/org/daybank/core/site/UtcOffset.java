@@ -16,7 +16,7 @@ public record UtcOffset(int minutes) implements Comparable<UtcOffset> {
     private static final Pattern HOURS = Pattern.compile("[+-]?\\d{1,2}(\\.\\d{1,4})?");
 
     /**
-     * Checks the number.
+     * Validation the number.
      *
      * @throws IllegalArgumentException when it is out of range
      */

@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,13 +36,13 @@ public record WeatherYear(
     private static final int MOST_PROBLEMS = 50;
 
     /**
-     * Checks every hour.
+     * Validation every hour.
      *
      * @throws org.daybank.core.working.InvalidInput when something is missing, of another length or cannot be true; the
      *     first fifty hours are named
      */
     public WeatherYear {
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("place", place)
                 .within("year", year, 1950, 2050)
                 .that(
@@ -72,7 +72,7 @@ public record WeatherYear(
                 .done();
     }
 
-    private static void check(WeatherColumn column, HourlySeries series, int hours, Checks checks) {
+    private static void check(WeatherColumn column, HourlySeries series, int hours, Validation checks) {
         checks.that(
                 series.unit().equals(column.unit),
                 column.label,
@@ -114,7 +114,7 @@ public record WeatherYear(
      * @throws org.daybank.core.working.InvalidInput when {@code global} or {@code air} is absent
      */
     public MonthlyClimate months() {
-        new Checks().required("global", global).required("air", air).done();
+        new Validation().required("global", global).required("air", air).done();
         HourCalendar calendar = calendar();
         HourlySeries irradiance = Objects.requireNonNull(global);
         HourlySeries temperature = Objects.requireNonNull(air);

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.site.Site;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The tilt that serves a purpose best, for a given azimuth ({@link Plane#equatorward(Latitude)} where none is given), to
@@ -74,7 +74,7 @@ public final class BestTilt {
     }
 
     private static void check(List<Energy> dailyNeed) {
-        new Checks()
+        new Validation()
                 .required("dailyNeed", dailyNeed)
                 .length("dailyNeed", dailyNeed, Month.values().length)
                 .eachWithin("dailyNeed", dailyNeed, Energy.ZERO, Energy.kilowattHours(1e6))

@@ -6,7 +6,7 @@ import java.util.List;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.site.Horizon;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * How a plane lies in its surroundings.
@@ -35,7 +35,7 @@ public record Exposure(
     public Exposure {
         horizon = horizon == null ? Horizon.OPEN : horizon;
         albedo = albedo == null ? Collections.nCopies(MONTHS, Ratio.of(0.2)) : albedo;
-        new Checks()
+        new Validation()
                 .required("plane", plane)
                 .length("albedo", albedo, MONTHS)
                 .eachWithin("albedo", albedo, Ratio.ZERO, Ratio.ONE)

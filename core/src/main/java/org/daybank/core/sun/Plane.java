@@ -2,7 +2,7 @@ package org.daybank.core.sun;
 
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Latitude;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * How a plane lies.
@@ -14,12 +14,12 @@ import org.daybank.core.working.Checks;
 public record Plane(Angle tilt, Angle azimuth) {
 
     /**
-     * Checks both angles.
+     * Validation both angles.
      *
      * @throws org.daybank.core.working.InvalidInput when one is missing or out of range
      */
     public Plane {
-        new Checks()
+        new Validation()
                 .required("tilt", tilt)
                 .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
                 .required("azimuth", azimuth)

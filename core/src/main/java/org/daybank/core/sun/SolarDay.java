@@ -4,7 +4,7 @@ import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The sun of one day at one latitude, outside the air, by the formulas customary for daily and monthly sums; their
@@ -36,7 +36,7 @@ public record SolarDay(
      * @throws org.daybank.core.working.InvalidInput when the day is out of range
      */
     public static SolarDay on(Latitude latitude, int dayOfYear, SunPolicy policy) {
-        new Checks().within("dayOfYear", dayOfYear, 1, 366).done();
+        new Validation().within("dayOfYear", dayOfYear, 1, 366).done();
         double phi = latitude.radians();
         double delta = Math.toRadians(23.45) * Math.sin(2 * Math.PI * (284 + dayOfYear) / 365);
         double sunset = Math.acos(Math.max(-1, Math.min(1, -Math.tan(phi) * Math.tan(delta))));

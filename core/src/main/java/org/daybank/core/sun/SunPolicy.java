@@ -4,8 +4,8 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a planner may argue with when sunshine is reckoned.
@@ -46,13 +46,13 @@ public record SunPolicy(
     private static final SunPolicy STANDARD = Policies.standard(SunPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
     public SunPolicy {
         Policies.check(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover, daytimeOverMeanAir);
-        new Checks()
+        new Validation()
                 .that(
                         monthlySkyModel != SkyModel.PEREZ,
                         "monthlySkyModel",

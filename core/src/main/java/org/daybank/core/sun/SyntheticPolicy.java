@@ -42,7 +42,7 @@ public record SyntheticPolicy(
     private static final SyntheticPolicy STANDARD = Policies.standard(SyntheticPolicy.class);
 
     /**
-     * Checks each value against its range.
+     * Validation each value against its range.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */

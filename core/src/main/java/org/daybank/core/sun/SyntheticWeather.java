@@ -10,7 +10,7 @@ import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.UtcOffset;
 import org.daybank.core.site.WeatherYear;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * Weather years made up from the twelve means of a site, as many as wanted: dull weeks and clear ones come as they do in
@@ -35,7 +35,7 @@ public final class SyntheticWeather {
      *     the clearest days bring
      */
     public static WeatherYear year(Site site, long seed, int number, SunPolicy sunPolicy, SyntheticPolicy policy) {
-        new Checks().atLeast("number", number, 0).done();
+        new Validation().atLeast("number", number, 0).done();
         Place place = new Place(site.latitude(), Longitude.degrees(0), UtcOffset.hours(0), site.elevation());
         HourCalendar calendar = new HourCalendar(COMMON_YEAR, HourCalendar.COMMON);
         Dice dice = new Dice(seed, number);
@@ -53,7 +53,7 @@ public final class SyntheticWeather {
     }
 
     private static void fill(SyntheticSky sky, List<MeanDay> days, HourCalendar calendar) {
-        Checks checks = new Checks();
+        Validation checks = new Validation();
         for (MeanDay day : days) {
             Month month = day.month;
             double lacking = sky.fill(month, calendar, day.globalWattHours);

@@ -2,7 +2,7 @@ package org.daybank.core.sweep;
 
 import java.util.List;
 import java.util.Objects;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The values that one place of a case takes.
@@ -43,7 +43,7 @@ public sealed interface Axis {
     record Listed(List<Object> values) implements Axis {
         /** Keeps a copy. */
         public Listed {
-            new Checks()
+            new Validation()
                     .notEmpty("values", values)
                     .that(
                             values == null || values.size() <= MOST,
@@ -66,7 +66,7 @@ public sealed interface Axis {
     record Range(Object from, Object to, int count, boolean logarithmic) implements Axis {
         /** Refuses what is no range. */
         public Range {
-            new Checks()
+            new Validation()
                     .within("count", count, 1, MOST)
                     .that(
                             isNumber(from) && isNumber(to) && Objects.equals(from.getClass(), to.getClass()),

@@ -3,7 +3,7 @@ package org.daybank.core.sweep;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.sweep.kernel.NormalQuantile;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * How likely each value of an uncertain quantity is. Its values are of one type: quantities, ratios or numbers.
@@ -108,7 +108,7 @@ public sealed interface Distribution {
         /** Refuses a deviation of another kind or below zero. */
         public Normal {
             Class<?> kind = mean instanceof Temperature ? TemperatureDifference.class : mean.getClass();
-            new Checks()
+            new Validation()
                     .that(
                             NumberForm.isNumber(mean)
                                     && deviation.getClass() == kind
@@ -140,7 +140,7 @@ public sealed interface Distribution {
     record LogNormal(Object median, double factor) implements Distribution {
         /** Refuses what has no logarithm. */
         public LogNormal {
-            new Checks()
+            new Validation()
                     .that(
                             NumberForm.isNumber(median) && NumberForm.number(median) > 0,
                             "median",
@@ -166,7 +166,7 @@ public sealed interface Distribution {
         private Ordered() {}
 
         private static void check(String field, Object lower, Object upper) {
-            new Checks()
+            new Validation()
                     .that(
                             NumberForm.isNumber(lower)
                                     && lower.getClass() == upper.getClass()

@@ -1,8 +1,8 @@
 package org.daybank.core.sweep;
 
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,7 +41,7 @@ public record Sampling(
     public Sampling {
         method = Policies.otherwise(method, Sampling.class, "method");
         seed = Policies.otherwise(seed, Sampling.class, "seed");
-        new Checks()
+        new Validation()
                 .that(
                         method == Method.GRID || count != null,
                         "count",

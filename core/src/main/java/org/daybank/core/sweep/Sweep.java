@@ -119,7 +119,7 @@ public final class Sweep {
     }
 
     /**
-     * Checks everything and turns paths into setters and getters. The calculator is asked once, for the base.
+     * Validation everything and turns paths into setters and getters. The calculator is asked once, for the base.
      *
      * @throws InvalidInput with everything that is wrong, under {@code /axes/0/path}, {@code /outputs/1} and the like
      */

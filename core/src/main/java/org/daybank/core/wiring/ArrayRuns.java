@@ -8,8 +8,8 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +52,7 @@ public record ArrayRuns(
     public ArrayRuns {
         moduleSystemVoltage = Policies.otherwise(moduleSystemVoltage, ArrayRuns.class, "moduleSystemVoltage");
         controllers = List.copyOf(Objects.requireNonNullElse(controllers, List.of()));
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .within("modules", modules, 1, 10_000)
                 .required("moduleVoltage", moduleVoltage)
                 .within("moduleVoltage", moduleVoltage, Voltage.volts(1), Voltage.volts(400))

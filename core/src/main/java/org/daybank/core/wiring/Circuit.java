@@ -8,8 +8,8 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -71,7 +71,7 @@ public record Circuit(
     public Circuit {
         phases = Policies.otherwise(phases, Circuit.class, "phases");
         boolean modules = kind != null && kind.fedByModules();
-        Checks checks = new Checks()
+        Validation checks = new Validation()
                 .required("name", name)
                 .required("kind", kind)
                 .required("operatingVoltage", operatingVoltage)

@@ -6,7 +6,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
@@ -30,7 +30,7 @@ import org.daybank.core.working.Working;
  * @param surgeProtection whether surge protection is due: outdoors, beyond the critical length
  * @param fusing whether a string needs a fuse; absent for other circuits
  * @param nextSizeUp what a larger conductor would save; absent where there is none, or nothing fits
- * @param findings every rule with its margin
+ * @param checks every rule with its margin
  */
 public record CircuitSizing(
         @ToldElsewhere Circuit circuit,
@@ -50,13 +50,13 @@ public record CircuitSizing(
         boolean surgeProtection,
         Optional<StringFusing> fusing,
         Optional<LargerConductor> nextSizeUp,
-        List<Finding> findings) {
+        List<Check> checks) {
     /** IEC 60364-7-712, dwellings, the shortest: metres of critical length, times flashes to earth for each km² and year. */
     private static final double CRITICAL_LENGTH = 115;
 
-    /** Keeps a copy of the findings. */
+    /** Keeps a copy of the checks. */
     public CircuitSizing {
-        findings = List.copyOf(findings);
+        checks = List.copyOf(checks);
     }
 
     /**
@@ -87,16 +87,16 @@ public record CircuitSizing(
         SizeSearch search = new SizeSearch(circuit, policy, ambientFactor, need);
         SizeSearch.Found found = search.find();
         Current protection = device.map(OvercurrentDevice::rating).orElse(larger(leastRating, reverse));
-        List<Finding> findings = CircuitFindings.of(circuit, need, rule, found.run(), device);
+        List<Check> checks = CircuitChecks.of(circuit, need, rule, found.run(), device);
         if (wantsDevice) {
-            findings.add(CircuitFindings.standardDevice(device, leastRating));
+            checks.add(CircuitChecks.standardDevice(device, leastRating));
         }
         return new CircuitSizing(
                 circuit,
                 policy,
                 circuit.name(),
                 circuit.kind(),
-                found.keepsAll() && findings.stream().allMatch(Finding::met),
+                found.keepsAll() && checks.stream().allMatch(Check::passed),
                 air(circuit, policy),
                 ambientFactor,
                 need,
@@ -110,7 +110,7 @@ public record CircuitSizing(
                 circuit.kind().fedByModules() && circuit.length().compareTo(criticalLength(policy)) >= 0,
                 fusing,
                 found.larger().map(run -> LargerConductor.of(found.run(), run, policy)),
-                findings);
+                checks);
     }
 
     /** Air around a circuit's cable. */

@@ -1,7 +1,7 @@
 package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Checks;
+import org.daybank.core.working.Validation;
 
 /**
  * The voltage at which a controller or inverter stops being able to take an array.
@@ -12,7 +12,7 @@ import org.daybank.core.working.Checks;
 public record ControllerLimit(String model, Voltage maximumVoltage) {
     /** Refuses what can never be right. */
     public ControllerLimit {
-        new Checks()
+        new Validation()
                 .required("model", model)
                 .required("maximumVoltage", maximumVoltage)
                 .within("maximumVoltage", maximumVoltage, Voltage.volts(5), Voltage.volts(1500))

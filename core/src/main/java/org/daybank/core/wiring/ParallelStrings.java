@@ -2,8 +2,8 @@ package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Current;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * The strings beside which a string lies, which feed it backwards when it fails.
@@ -25,7 +25,7 @@ public record ParallelStrings(
      */
     public ParallelStrings {
         backfeed = Policies.otherwise(backfeed, ParallelStrings.class, "backfeed");
-        new Checks()
+        new Validation()
                 .within("count", count, 1, 1000)
                 .required("seriesFuse", seriesFuse)
                 .within("seriesFuse", seriesFuse, Current.amperes(0.1), Current.amperes(200))

@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Working;
@@ -87,8 +87,8 @@ public record WiringPlan(
     }
 
     /** What can hurt someone or something in these circuits. */
-    public List<Caution> cautions() {
-        return WiringCautions.of(this);
+    public List<Hazard> hazards() {
+        return WiringHazards.of(this);
     }
 
     /** The steps of every circuit. */

@@ -6,8 +6,8 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Checks;
 import org.daybank.core.working.Policies;
+import org.daybank.core.working.Validation;
 
 /**
  * What a planner may argue with when cables are sized.
@@ -120,7 +120,7 @@ public record WiringPolicy(
     private static final WiringPolicy STANDARD = Policies.standard(WiringPolicy.class);
 
     /**
-     * Checks each value against its range, and those that hang together.
+     * Validation each value against its range, and those that hang together.
      *
      * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
      */
@@ -148,7 +148,7 @@ public record WiringPolicy(
         RuleSet rules = ruleSet;
         Temperature insulation = insulationTemperature;
         Temperature terminals = terminalTemperature;
-        new Checks()
+        new Validation()
                 .that(
                         InsulationColumn.exists(ruleSet, insulationTemperature),
                         "insulationTemperature",

@@ -52,7 +52,7 @@ public final class Policies {
      * @throws InvalidInput when any is absent or out of range
      */
     public static void check(Class<? extends Record> type, @Nullable Object... values) {
-        Checks checks = new Checks();
+        Validation checks = new Validation();
         List<Rule> rules = RULES.get(type);
         for (int i = 0; i < values.length; i++) {
             checks.required(rules.get(i).name, values[i]);
@@ -156,14 +156,18 @@ public final class Policies {
             throw new IllegalStateException(name + " has no default");
         }
 
-        void check(Checks checks, @Nullable Object value) {
+        void check(Validation checks, @Nullable Object value) {
             within(checks, name, value, least, most);
         }
 
         /** Compares a value with its bounds; a record without an order is compared component by component. */
         @SuppressWarnings("unchecked")
         private static void within(
-                Checks checks, String field, @Nullable Object value, @Nullable Object least, @Nullable Object most) {
+                Validation checks,
+                String field,
+                @Nullable Object value,
+                @Nullable Object least,
+                @Nullable Object most) {
             if (value instanceof Comparable<?> comparable) {
                 if (least != null) {
                     checks.atLeast(field, (Comparable<Object>) comparable, (Comparable<Object>) least);

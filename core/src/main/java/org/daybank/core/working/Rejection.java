@@ -6,17 +6,17 @@ import java.util.List;
  * A product that does not fit, with every rule it breaks.
  *
  * @param product its model
- * @param broken the rules it breaks, at least one
+ * @param failedChecks the rules it breaks, at least one
  */
-public record Rejection(String product, List<Finding> broken) {
+public record Rejection(String product, List<Check> failedChecks) {
     /** Keeps a copy. */
     public Rejection {
-        broken = List.copyOf(broken);
+        failedChecks = List.copyOf(failedChecks);
     }
 
-    /** The rejection of a product by those of its findings that are not met. */
-    public static Rejection of(String product, List<Finding> findings) {
+    /** The rejection of a product by those of its checks that are not passed. */
+    public static Rejection of(String product, List<Check> checks) {
         return new Rejection(
-                product, findings.stream().filter(finding -> !finding.met()).toList());
+                product, checks.stream().filter(check -> !check.passed()).toList());
     }
 }

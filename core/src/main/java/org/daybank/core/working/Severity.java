@@ -1,6 +1,6 @@
 package org.daybank.core.working;
 
-/** How much a caution weighs. */
+/** How much a hazard weighs. */
 public enum Severity {
     /** Worth knowing before buying. */
     NOTICE,

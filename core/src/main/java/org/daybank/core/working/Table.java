@@ -53,7 +53,7 @@ public record Table(List<String> columns, List<Row> rows) {
     public static Table parse(String csv) {
         List<String> columns = List.of();
         List<Row> rows = new ArrayList<>();
-        Checks checks = new Checks();
+        Validation checks = new Validation();
         int line = 0;
         String content = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
         for (String text : content.split("\r?\n", -1)) {

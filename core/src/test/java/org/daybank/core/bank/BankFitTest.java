@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 /** Each rule broken once, the others kept. */
@@ -30,11 +30,11 @@ class BankFitTest {
     private static final Battery FIVE_STRINGS = Batteries.LITHIUM_12V.withMostInParallel(5);
 
     private static List<String> broken(BankFit fit) {
-        return fit.rejection().broken().stream().map(Finding::rule).toList();
+        return fit.rejection().failedChecks().stream().map(Check::rule).toList();
     }
 
-    private static Finding finding(BankFit fit, String rule) {
-        return fit.limits().stream()
+    private static Check check(BankFit fit, String rule) {
+        return fit.checks().stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
@@ -54,7 +54,7 @@ class BankFitTest {
         assertThat(fit.heated()).isFalse();
         // at the lowest voltage, 8 · 2.9 V = 23.2 V, 100 W draw 4.3103 A; five strings of 100 A give
         // 100 A · (1 + 0.9 · 4) = 460 A: margin 1 − 4.3103/460
-        assertThat(Objects.requireNonNull(finding(fit, "dischargeCurrent").margin())
+        assertThat(Objects.requireNonNull(check(fit, "dischargeCurrent").margin())
                         .fraction())
                 .isCloseTo(0.990630, within(1e-6));
     }
@@ -86,7 +86,7 @@ class BankFitTest {
         assertThat(broken(fit)).containsExactly("seriesCount");
         assertThat(fit.layout()).isNull();
         assertThat(fit.capacity()).isNull();
-        assertThat(finding(fit, "seriesCount").sentence()).hasToString("No whole number of 48 V batteries makes 24 V.");
+        assertThat(check(fit, "seriesCount").message()).hasToString("No whole number of 48 V batteries makes 24 V.");
     }
 
     @Test
@@ -94,7 +94,7 @@ class BankFitTest {
         BankFit fit = BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(1), POLICY);
 
         assertThat(broken(fit)).containsExactly("seriesCount");
-        assertThat(finding(fit, "seriesCount").sentence())
+        assertThat(check(fit, "seriesCount").message())
                 .hasToString("2 in series make 24 V; at most 1 may be connected in series.");
         // as many as may be connected are none too many
         assertThat(BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(2), POLICY)
@@ -108,7 +108,7 @@ class BankFitTest {
 
         assertThat(broken(fit)).containsExactly("chargingTemperature");
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(-5));
-        assertThat(finding(fit, "chargingTemperature").sentence())
+        assertThat(check(fit, "chargingTemperature").message())
                 .hasToString(
                         "Around the bank it gets down to -5 °C; this battery may be charged from 0 °C, and no heater warms it.");
     }
@@ -120,7 +120,7 @@ class BankFitTest {
         assertThat(fit.fits()).isTrue();
         assertThat(fit.heated()).isTrue();
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(5));
-        assertThat(finding(fit, "chargingTemperature").sentence())
+        assertThat(check(fit, "chargingTemperature").message())
                 .hasToString("Its heater keeps it at 5 °C or above; it may be charged from 0 °C.");
         // half way between 85 and 95 %: 351.5625 Ah / 0.9 · 1.1 = 429.6875 Ah
         assertThat(Objects.requireNonNull(fit.capacity()).requiredCapacity().ampereHours())
@@ -139,8 +139,8 @@ class BankFitTest {
         BankFit one = BankFit.of(small, Batteries.HEATED_12V.withMostInParallel(1), POLICY);
 
         assertThat(broken(one)).containsExactly("heaterPower");
-        assertThat(finding(one, "heaterPower").actual()).isEqualTo(Power.watts(54));
-        assertThat(finding(one, "heaterPower").limit()).isEqualTo(Power.watts(40));
+        assertThat(check(one, "heaterPower").value()).isEqualTo(Power.watts(54));
+        assertThat(check(one, "heaterPower").limit()).isEqualTo(Power.watts(40));
         assertThat(Objects.requireNonNull(
                                 BankFit.of(small, Batteries.HEATED_12V, POLICY).layout())
                         .parallel())
@@ -169,7 +169,7 @@ class BankFitTest {
 
         assertThat(broken(fit)).containsExactly("capacityInTheCold");
         assertThat(fit.layout()).isNull();
-        assertThat(finding(fit, "capacityInTheCold").sentence())
+        assertThat(check(fit, "capacityInTheCold").message())
                 .hasToString("Its capacity at -10 °C is not known: the data sheet says nothing below -7 °C.");
     }
 
@@ -189,7 +189,7 @@ class BankFitTest {
                 .isEmpty();
         BankFit fit = BankFit.of(NEED.withContinuousPower(Power.kilowatts(10.7)), FIVE_STRINGS, POLICY);
         assertThat(broken(fit)).containsExactly("dischargeCurrent");
-        assertThat(Objects.requireNonNull(finding(fit, "dischargeCurrent").actual())
+        assertThat(Objects.requireNonNull(check(fit, "dischargeCurrent").value())
                         .baseValue())
                 .isCloseTo(461.207, within(1e-3));
         // a sixth string brings 90 A more
@@ -217,12 +217,12 @@ class BankFitTest {
                 .isEmpty();
         BankFit fit = BankFit.of(need.withSurgePower(Power.kilowatts(14)), FIVE_STRINGS, POLICY);
         assertThat(broken(fit)).containsExactly("surgeSag");
-        assertThat(Objects.requireNonNull(finding(fit, "surgeSag").margin()).fraction())
+        assertThat(Objects.requireNonNull(check(fit, "surgeSag").margin()).fraction())
                 .isCloseTo((20.8 - 21) / 21, within(1e-9));
         // six strings: 666.667 A · 12 mΩ · 2 / 6 · 1.5 = 4 V leave 21.6 V
         BankFit six = BankFit.of(need.withSurgePower(Power.kilowatts(14)), Batteries.LITHIUM_12V, POLICY);
         assertThat(six.fits()).isTrue();
-        assertThat(Objects.requireNonNull(finding(six, "surgeSag").actual()).baseValue())
+        assertThat(Objects.requireNonNull(check(six, "surgeSag").value()).baseValue())
                 .isCloseTo(21.6, within(1e-9));
     }
 
@@ -233,7 +233,7 @@ class BankFitTest {
         BankFit fit = BankFit.of(need.withCableResistance(Resistance.milliohms(1)), FIVE_STRINGS, POLICY);
 
         assertThat(broken(fit)).containsExactly("surgeSag");
-        assertThat(Objects.requireNonNull(finding(fit, "surgeSag").actual()).baseValue())
+        assertThat(Objects.requireNonNull(check(fit, "surgeSag").value()).baseValue())
                 .isCloseTo(25.6 - 13_000 / 21.0 * 0.0082, within(1e-9));
     }
 
@@ -245,18 +245,16 @@ class BankFitTest {
         BankFit few = BankFit.of(three, Batteries.VENTED_6V, POLICY);
         BankFit many = BankFit.of(four, Batteries.VENTED_6V, POLICY);
 
-        assertThat(few.advice())
-                .extracting(Finding::rule, Finding::met)
-                .containsExactly(tuple("leadAcidStrings", true));
+        assertThat(few.advice()).extracting(Check::rule, Check::passed).containsExactly(tuple("leadAcidStrings", true));
         assertThat(many.fits()).isTrue();
         assertThat(Objects.requireNonNull(many.layout()).parallel()).isEqualTo(4);
-        assertThat(many.advice()).extracting(Finding::met).containsExactly(false);
-        assertThat(many.advice().get(0).sentence())
+        assertThat(many.advice()).extracting(Check::passed).containsExactly(false);
+        assertThat(many.advice().get(0).message())
                 .hasToString(
                         "Strings of lead-acid batteries: 4; beyond 3 they charge unevenly, and one string of larger cells is the better bank.");
         assertThat(BankFit.of(four, Batteries.VENTED_6V, POLICY.withAdvisedLeadAcidStrings(4))
                         .advice())
-                .allMatch(Finding::met);
+                .allMatch(Check::passed);
         assertThat(BankFit.of(four, Batteries.LITHIUM_12V, POLICY).advice()).isEmpty();
     }
 
@@ -311,6 +309,6 @@ class BankFitTest {
 
         assertThat(fit.fits()).isTrue();
         assertThat(fit.heated()).isFalse();
-        assertThat(fit.limits()).extracting(Finding::rule).doesNotContain("heaterPower");
+        assertThat(fit.checks()).extracting(Check::rule).doesNotContain("heaterPower");
     }
 }

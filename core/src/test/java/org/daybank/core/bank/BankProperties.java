@@ -20,7 +20,7 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
 /** What holds of every bank. The tolerance of 1e-12 allows for the rounding of a dozen products. */
@@ -154,9 +154,9 @@ class BankProperties {
         double root = atRest * atRest - 4 * watts * ohms;
         boolean over = root >= 0 && (atRest + Math.sqrt(root)) / 2 >= cutOff;
 
-        assertThat(fit.limits().stream()
+        assertThat(fit.checks().stream()
                         .filter(limit -> limit.rule().equals("surgeSag"))
-                        .map(Finding::met))
+                        .map(Check::passed))
                 .containsExactly(over);
     }
 
@@ -192,8 +192,8 @@ class BankProperties {
                 .extracting(fit -> Objects.requireNonNull(fit.layout()).price())
                 .isSorted();
         assertThat(selection.rejected())
-                .allSatisfy(
-                        rejection -> assertThat(rejection.broken()).isNotEmpty().noneMatch(finding -> finding.met()));
+                .allSatisfy(rejection ->
+                        assertThat(rejection.failedChecks()).isNotEmpty().noneMatch(check -> check.passed()));
     }
 
     @Property(tries = 300)

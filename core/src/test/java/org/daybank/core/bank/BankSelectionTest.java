@@ -37,8 +37,8 @@ class BankSelectionTest {
 
         assertThat(selection.ranked()).extracting(BankFit::product).containsExactly("heated 12 V");
         assertThat(selection.rejected()).extracting(Rejection::product).containsExactly("lithium 12 V");
-        assertThat(selection.rejected().get(0).broken())
-                .extracting(finding -> finding.rule())
+        assertThat(selection.rejected().get(0).failedChecks())
+                .extracting(check -> check.rule())
                 .containsExactly("seriesCount", "chargingTemperature", "parallelStrings");
     }
 

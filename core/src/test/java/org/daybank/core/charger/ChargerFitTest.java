@@ -24,7 +24,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,17 +229,17 @@ class ChargerFitTest {
 
     @Test
     void aLowestInputVoltageIsJudgedWhereThereIsOne() {
-        assertThat(ChargerFit.of(NEED, ONE, TRACKING, POLICY).limits())
-                .extracting(Finding::rule)
+        assertThat(ChargerFit.of(NEED, ONE, TRACKING, POLICY).checks())
+                .extracting(Check::rule)
                 .doesNotContain("lowestInputVoltage");
         assertThat(ChargerFit.of(NEED, ONE, TRACKING.withMinimumInputVoltage(Voltage.volts(20)), POLICY)
-                        .limits())
-                .extracting(Finding::rule)
+                        .checks())
+                .extracting(Check::rule)
                 .contains("lowestInputVoltage");
         // a step-up controller lifts whatever comes in: it is its own rule there, even from 0 V
         assertThat(ChargerFit.of(FORTY_EIGHT, offer(MODULE, 46.3, 32, 0.95, 1), UP, POLICY)
-                        .limits())
-                .extracting(Finding::rule)
+                        .checks())
+                .extracting(Check::rule)
                 .contains("lowestInputVoltage")
                 .doesNotContain("hottestMaximumPowerVoltage");
     }
@@ -350,13 +350,13 @@ class ChargerFitTest {
         ChargerFit fit = broken(curious, ONE, TRACKING);
 
         assertBroken(fit, "function");
-        assertThat(fit.rejection().broken().get(0).sentence())
+        assertThat(fit.rejection().failedChecks().get(0).message())
                 .hasToString("Asked for: network monitoring; this controller has: display.");
         assertThat(broken(curious, ONE, TRACKING.withFunctions(List.of()))
                         .rejection()
-                        .broken()
+                        .failedChecks()
                         .get(0)
-                        .sentence())
+                        .message())
                 .hasToString("Asked for: display; this controller has: nothing besides charging.");
     }
 
@@ -403,8 +403,8 @@ class ChargerFitTest {
                 FORTY_EIGHT,
                 two,
                 UP.withMinimumInputVoltage(Voltage.volts(30)).withMaximumInputVoltage(Voltage.volts(45)));
-        assertThat(none.rejection().broken())
-                .extracting(Finding::rule)
+        assertThat(none.rejection().failedChecks())
+                .extracting(Check::rule)
                 .containsExactly("coldestOpenCircuitVoltage", "openCircuitBelowBank");
     }
 
@@ -441,7 +441,8 @@ class ChargerFitTest {
         // 10.4 A · 1.25 = 13 A go through it shorted: its 12 A count, whatever stands at its input
         ChargerFit fit = broken(twelveVolts(), one, shunt);
         assertBroken(fit, "inputCurrent", -1 / 12.0);
-        assertThat(fit.rejection().broken().get(0).sentence().toString()).contains("it shorts them and carries 13 A");
+        assertThat(fit.rejection().failedChecks().get(0).message().toString())
+                .contains("it shorts them and carries 13 A");
     }
 
     @Test
@@ -480,7 +481,7 @@ class ChargerFitTest {
         assertThat(diversion.current().amperes()).isCloseTo(21.428571, within(1e-6));
         assertThat(diversion.resistance().ohms()).isCloseTo(1.306667, within(1e-6));
         assertMargin(fit, "diversionCurrent", 1 - 600 / 28.0 / 60);
-        assertThat(diversion.caution().action()).startsWith("Fit a load of at least 600 W, and a second");
+        assertThat(diversion.hazard().action()).startsWith("Fit a load of at least 600 W, and a second");
         // four: 2400 W, 85.714 A on one controller, 42.857 A on each of two
         ChargerFit two = ChargerFit.of(asked, FOUR, diverting, POLICY);
         assertThat(two.count()).isEqualTo(2);
@@ -553,7 +554,7 @@ class ChargerFitTest {
     }
 
     private static void assertBroken(ChargerFit fit, String rule) {
-        assertThat(fit.rejection().broken()).extracting(Finding::rule).containsExactly(rule);
+        assertThat(fit.rejection().failedChecks()).extracting(Check::rule).containsExactly(rule);
     }
 
     private static void assertBroken(ChargerFit fit, String rule, double margin) {
@@ -562,10 +563,10 @@ class ChargerFitTest {
     }
 
     private static void assertMargin(ChargerFit fit, String rule, double margin) {
-        Finding finding = fit.limits().stream()
+        Check check = fit.checks().stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Objects.requireNonNull(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-9));
+        assertThat(Objects.requireNonNull(check.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-9));
     }
 }

@@ -97,8 +97,8 @@ class ChargerSelectionProperties {
                 .containsExactlyInAnyOrderElementsOf(
                         CONTROLLERS.stream().map(ChargeController::model).toList());
         assertThat(answer.rejected())
-                .allSatisfy(
-                        rejection -> assertThat(rejection.broken()).isNotEmpty().noneMatch(finding -> finding.met()));
+                .allSatisfy(rejection ->
+                        assertThat(rejection.failedChecks()).isNotEmpty().noneMatch(check -> check.passed()));
     }
 
     /** The rules once more, in bare numbers. */

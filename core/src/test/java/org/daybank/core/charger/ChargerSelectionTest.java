@@ -15,7 +15,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
@@ -55,14 +55,14 @@ class ChargerSelectionTest {
         ChargerNeed asked = twelveVolts().withFunctions(List.of(ControllerFunction.DIVERSION_CONTROL));
 
         assertThat(ChargerSelection.of(asked, ONE, List.of(diverting), ChargerPolicy.standard())
-                        .cautions())
-                .extracting(Caution::code, Caution::severity)
+                        .hazards())
+                .extracting(Hazard::code, Hazard::severity)
                 .containsExactly(tuple("secondChargeControl", Severity.DANGER));
         assertThat(ChargerSelection.of(twelveVolts(), ONE, List.of(diverting), ChargerPolicy.standard())
-                        .cautions())
+                        .hazards())
                 .isEmpty();
         assertThat(ChargerSelection.of(asked, ONE, List.of(), ChargerPolicy.standard())
-                        .cautions())
+                        .hazards())
                 .isEmpty();
     }
 

@@ -13,7 +13,7 @@ import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
@@ -38,9 +38,9 @@ class AvailabilityTest {
         return SystemDesign.part(design.billOfMaterials()).total().minorUnits();
     }
 
-    private static Finding check(SystemDesign design, String rule) {
+    private static Check check(SystemDesign design, String rule) {
         return design.checks().stream()
-                .filter(finding -> finding.rule().equals(rule))
+                .filter(check -> check.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }
@@ -81,7 +81,7 @@ class AvailabilityTest {
         SystemDesign steered = design(asking(asked));
 
         assertThat(availability(steered).availability().fraction()).isGreaterThanOrEqualTo(asked);
-        assertThat(check(steered, "availability").met()).isTrue();
+        assertThat(check(steered, "availability").passed()).isTrue();
         assertThat(price(steered)).isGreaterThan(price(plain));
         List<FrontierPoint> frontier = steered.frontier();
         assertThat(frontier.get(0).price().minorUnits()).isEqualTo(price(plain));
@@ -99,7 +99,7 @@ class AvailabilityTest {
         SystemDesign modest = design(asking(0.5));
 
         assertThat(price(modest)).isEqualTo(price(design(LarkspurRidge.BRIEF)));
-        assertThat(check(modest, "availability").sentence().toString()).endsWith("Designs simulated: 1.");
+        assertThat(check(modest, "availability").message().toString()).endsWith("Designs simulated: 1.");
     }
 
     @Test
@@ -108,8 +108,8 @@ class AvailabilityTest {
                 .withWishes(Wishes.none().withAvailability(Ratio.ONE)));
 
         assertThat(capped.complete()).isTrue();
-        assertThat(check(capped, "availability").met()).isFalse();
-        assertThat(check(capped, "availability").sentence().toString())
+        assertThat(check(capped, "availability").passed()).isFalse();
+        assertThat(check(capped, "availability").message().toString())
                 .contains("not reached. Designs simulated: 2; a higher limit (policy mostSimulated)");
     }
 

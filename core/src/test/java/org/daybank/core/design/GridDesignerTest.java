@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.junit.jupiter.api.Test;
 
@@ -90,11 +90,11 @@ class GridDesignerTest {
         var rejected =
                 SystemDesign.part(design.gridInverters()).microinverters().rejected();
         assertThat(rejected).extracting(Rejection::product).containsExactly("weak", "small");
-        assertThat(rejected.get(0).broken()).extracting(Finding::rule).contains("modulePower", "dcAcRatio");
-        assertThat(rejected.get(1).broken()).extracting(Finding::rule).containsExactly("modulePower");
+        assertThat(rejected.get(0).failedChecks()).extracting(Check::rule).contains("modulePower", "dcAcRatio");
+        assertThat(rejected.get(1).failedChecks()).extracting(Check::rule).containsExactly("modulePower");
         // the nearest of them is the reason
-        assertThat(design.missing().get(0).reasons()).extracting(Finding::rule).containsExactly("modulePower");
-        assertThat(design.missing().get(0).reasons().get(0).sentence().toString())
+        assertThat(design.missing().get(0).reasons()).extracting(Check::rule).containsExactly("modulePower");
+        assertThat(design.missing().get(0).reasons().get(0).message().toString())
                 .contains("small");
     }
 }

@@ -25,7 +25,7 @@ import org.daybank.core.load.PeakLoad;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.sun.SunMonth;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -190,9 +190,9 @@ class LarkspurRidgeByHandTest {
         assertThat(amperes(nominal.passedOver().get(1).reasons())).isCloseTo(171.21, within(5e-3));
     }
 
-    private static double amperes(List<Finding> reasons) {
-        assertThat(reasons).extracting(Finding::rule).containsExactly("bankCurrent");
-        return SystemDesign.part(reasons.get(0).actual()).baseValue();
+    private static double amperes(List<Check> reasons) {
+        assertThat(reasons).extracting(Check::rule).containsExactly("bankCurrent");
+        return SystemDesign.part(reasons.get(0).value()).baseValue();
     }
 
     @Test
@@ -207,11 +207,11 @@ class LarkspurRidgeByHandTest {
         // 10 000 VA for 5 s against 6895.39 VA for 3 s: 0.31046
         // 4200 W / 0.915 / 42 V = 109.2896 A against 125 A: 0.12568
         // 16 cells · 3.5 V = 56 V against 64 V: 0.125
-        assertMargin(inverter.limits(), "continuousPower", 0.48783);
-        assertMargin(inverter.limits(), "continuousApparentPower", 0.48035);
-        assertMargin(inverter.limits(), "surge", 0.31046);
-        assertMargin(inverter.limits(), "bankCurrent", 0.12568);
-        assertMargin(inverter.limits(), "highestBankVoltage", 0.125);
+        assertMargin(inverter.checks(), "continuousPower", 0.48783);
+        assertMargin(inverter.checks(), "continuousApparentPower", 0.48035);
+        assertMargin(inverter.checks(), "surge", 0.31046);
+        assertMargin(inverter.checks(), "bankCurrent", 0.12568);
+        assertMargin(inverter.checks(), "highestBankVoltage", 0.125);
 
         Map<String, List<String>> broken =
                 rules(SystemDesign.part(DESIGN.inverters()).rejected());
@@ -262,9 +262,9 @@ class LarkspurRidgeByHandTest {
         // 16 · 2.9 V = 46.4 V; (22 + 1.0056747 · 1597 + 0.0819834 · 1597² / 4200 + 24.2268) / 46.4
         //   = (22 + 1606.0625 + 49.7839 + 24.2268) / 46.4 = 1702.0732 / 46.4 = 36.6826 A of 200 A · (1 + 0.9) = 380 A:
         // 0.903467
-        assertMargin(bank.limits(), "dischargeCurrent", 0.90347);
+        assertMargin(bank.checks(), "dischargeCurrent", 0.90347);
         // 3088.041 W / 46.4 V = 66.5526 A of 400 A · 1.9 = 760 A: 0.912431
-        assertMargin(bank.limits(), "surgeCurrent", 0.91243);
+        assertMargin(bank.checks(), "surgeCurrent", 0.91243);
         assertThat(rules(SystemDesign.part(DESIGN.batteries()).rejected()).get("BK-L24-100"))
                 .containsExactly("chargingTemperature");
     }
@@ -342,15 +342,15 @@ class LarkspurRidgeByHandTest {
         assertThat(charger.count()).isEqualTo(1);
         assertThat(charger.array().series()).isEqualTo(3);
         assertThat(charger.array().stringsOnEach()).containsExactly(2);
-        assertMargin(charger.limits(), "coldestOpenCircuitVoltage", 0.06989);
-        assertMargin(charger.limits(), "hottestMaximumPowerVoltage", 0.27502);
+        assertMargin(charger.checks(), "coldestOpenCircuitVoltage", 0.06989);
+        assertMargin(charger.checks(), "hottestMaximumPowerVoltage", 0.27502);
         // 127.6108 V of 1500 V: 0.91493
-        assertMargin(charger.limits(), "systemVoltage", 0.91493);
+        assertMargin(charger.checks(), "systemVoltage", 0.91493);
         // 2 · 13.9 A · 1.25 = 34.75 A of 45 A: 0.22778
-        assertMargin(charger.limits(), "inputCurrent", 0.22778);
+        assertMargin(charger.checks(), "inputCurrent", 0.22778);
         // In full sun 2460 W · 0.95 · 0.98² · 0.97 = 2177.12 W; / 51.2 V = 42.52 A, but no more than 40 A:
         // 0.789474 under 100 A · 1.9 = 190 A; / 56 V = 38.877 A
-        assertMargin(charger.limits(), "bankChargeCurrent", 0.78947);
+        assertMargin(charger.checks(), "bankChargeCurrent", 0.78947);
         assertThat(charger.chargingCurrent().amperes()).isEqualTo(40);
         assertThat(charger.chargingCurrentAtAbsorption().amperes()).isCloseTo(38.877, within(1e-3));
         // (2 − 1) · 1.25 · 13.9 A = 17.4 A, under the series fuse of 25 A

@@ -70,21 +70,21 @@ class MapleStreetByHandTest {
         // cost 3780 and draw 6000 / 0.905 / 42 = 157.9 A
         assertThat(inverter.product()).isEqualTo("WR-C4400-48U");
         assertThat(inverter.count()).isEqualTo(1);
-        assertMargin(inverter.limits(), "bankCurrent", 0.15812);
+        assertMargin(inverter.checks(), "bankCurrent", 0.15812);
         // The fullest line has one fridge (140 W, 142.829 var) to itself and half of the rest: (463 − 140)/2 + 140 =
         // 301.5 W,
         // (529.657 − 142.829)/2 + 142.829 = 336.243 var, 451.621 VA
         // In 41 °C 1 − 0.008 · 16 = 0.872 is left, half of it on a line: 1744 W against 301.5 · 1.25: 0.78390;
         // 1918.4 VA against 451.621 · 1.25: 0.70573
         assertThat(inverter.linePeak().running().watts()).isCloseTo(301.5, within(1e-9));
-        assertMargin(inverter.limits(), "continuousPower", 0.78390);
-        assertMargin(inverter.limits(), "continuousApparentPower", 0.70573);
+        assertMargin(inverter.checks(), "continuousPower", 0.78390);
+        assertMargin(inverter.checks(), "continuousApparentPower", 0.70573);
         // The start: that fridge's 400 W and 916.515 var, (983 − 400)/2 + 400 = 691.5 W, (2077.030 − 916.515)/2 +
         // 916.515
         // = 1496.773 var, 1648.788 VA of 9000 / 2: 0.63360
-        assertMargin(inverter.limits(), "surge", 0.63360);
+        assertMargin(inverter.checks(), "surge", 0.63360);
         // The grid comes in: 451.621 / 120 V = 3.76351 A of 60 A: 0.93727
-        assertMargin(inverter.limits(), "transferCurrent", 0.93727);
+        assertMargin(inverter.checks(), "transferCurrent", 0.93727);
         Map<String, List<String>> broken =
                 rules(SystemDesign.part(DESIGN.inverters()).rejected());
         assertThat(broken.get("WR-C3600-48U")).containsExactly("bankCurrent");
@@ -131,8 +131,8 @@ class MapleStreetByHandTest {
         assertThat(layout.parallel()).isEqualTo(2);
         // 16 · 2.9 V = 46.4 V; (24 + 1.0126972 · 463 + 0.0862752 · 463² / 4000) / 46.4 = 497.5025 / 46.4 = 10.7220 A of
         // 100 · (1 + 0.9) = 190 A: 0.94357; the start 983 / 0.905 / 46.4 = 23.4092 A of 200 · 1.9 = 380 A: 0.93840
-        assertMargin(bank.limits(), "dischargeCurrent", 0.94357);
-        assertMargin(bank.limits(), "surgeCurrent", 0.93840);
+        assertMargin(bank.checks(), "dischargeCurrent", 0.94357);
+        assertMargin(bank.checks(), "surgeCurrent", 0.93840);
     }
 
     @Test
@@ -194,15 +194,15 @@ class MapleStreetByHandTest {
         // 44.75) · 0.98 = 27.26424 V. Charging takes 56 + 5 = 61 V: three in series, 81.7927 V: 0.34086
         assertThat(charger.array().series()).isEqualTo(3);
         assertThat(charger.array().stringsOnEach()).containsExactly(2);
-        assertMargin(charger.limits(), "hottestMaximumPowerVoltage", 0.34086);
+        assertMargin(charger.checks(), "hottestMaximumPowerVoltage", 0.34086);
         // 130.9065 V of 140 · 0.98 = 137.2 V: 0.04587
-        assertMargin(charger.limits(), "coldestOpenCircuitVoltage", 0.04587);
+        assertMargin(charger.checks(), "coldestOpenCircuitVoltage", 0.04587);
         // 2 · 13.75 · 1.25 = 34.375 A of 45 A: 0.23611
-        assertMargin(charger.limits(), "inputCurrent", 0.23611);
+        assertMargin(charger.checks(), "inputCurrent", 0.23611);
         // Full sun 2610 · 0.95 · 0.98² · 0.97 = 2309.87 W, / 51.2 V = 45.1 A, but no more than 40 A, of the bank's
         // 60 · 1.9 = 114 A: 0.64912
         assertThat(charger.chargingCurrent().amperes()).isEqualTo(40);
-        assertMargin(charger.limits(), "bankChargeCurrent", 0.64912);
+        assertMargin(charger.checks(), "bankChargeCurrent", 0.64912);
     }
 
     @Test

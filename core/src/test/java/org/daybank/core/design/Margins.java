@@ -6,18 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
-/** Reads margins and broken rules off findings. */
+/** Reads margins and broken rules off checks. */
 final class Margins {
     /** A margin worked to five digits by hand, and half a unit of the last. */
-    static void assertMargin(List<Finding> limits, String rule, double margin) {
-        Finding finding = limits.stream()
+    static void assertMargin(List<Check> checks, String rule, double margin) {
+        Check check = checks.stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(SystemDesign.part(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
+        assertThat(SystemDesign.part(check.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
     }
 
     /** The rules that each rejected product breaks. */
@@ -25,8 +25,9 @@ final class Margins {
         return rejected.stream()
                 .collect(Collectors.toMap(
                         Rejection::product,
-                        rejection ->
-                                rejection.broken().stream().map(Finding::rule).toList()));
+                        rejection -> rejection.failedChecks().stream()
+                                .map(Check::rule)
+                                .toList()));
     }
 
     private Margins() {}

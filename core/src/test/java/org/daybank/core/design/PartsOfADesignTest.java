@@ -17,8 +17,8 @@ import org.daybank.core.load.LoadBuilder;
 import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Quantity;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -47,18 +47,18 @@ class PartsOfADesignTest {
     @Test
     void theLoadOutputCarriesTheDcLoads() {
         SystemDesign design = lanternsWith(ControllerFunction.LOAD_OUTPUT);
-        Finding carried = SystemDesign.part(design.charger()).limits().stream()
+        Check carried = SystemDesign.part(design.charger()).checks().stream()
                 .filter(limit -> limit.rule().equals("loadOutputCurrent"))
                 .findFirst()
                 .orElseThrow();
 
         // 120 W / 0.97 / (6 · 1.9 V) = 10.852 A: an output of 10 A is too small for them
-        assertThat(Objects.requireNonNull(carried.actual()).baseValue()).isCloseTo(10.852, within(1e-3));
-        assertThat(carried.met()).isTrue();
+        assertThat(Objects.requireNonNull(carried.value()).baseValue()).isCloseTo(10.852, within(1e-3));
+        assertThat(carried.passed()).isTrue();
         assertThat(SystemDesign.part(design.controllers()).rejected())
                 .filteredOn(rejection -> rejection.product().equals("HN-P10"))
-                .flatExtracting(Rejection::broken)
-                .extracting(Finding::rule)
+                .flatExtracting(Rejection::failedChecks)
+                .extracting(Check::rule)
                 .contains("loadOutputCurrent");
     }
 
@@ -70,9 +70,9 @@ class PartsOfADesignTest {
 
         assertThat(diversion.load().watts())
                 .isCloseTo(1.5 * charger.array().power().watts(), within(1e-9));
-        assertThat(design.cautions()).extracting(Caution::code).contains("secondChargeControl");
-        assertThat(lanternsWith(ControllerFunction.DISPLAY).cautions())
-                .extracting(Caution::code)
+        assertThat(design.hazards()).extracting(Hazard::code).contains("secondChargeControl");
+        assertThat(lanternsWith(ControllerFunction.DISPLAY).hazards())
+                .extracting(Hazard::code)
                 .doesNotContain("secondChargeControl");
     }
 
@@ -81,7 +81,7 @@ class PartsOfADesignTest {
         SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
         BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
         InverterFit inverter = SystemDesign.part(design.inverter());
-        Finding sag = SystemDesign.part(design.bank()).limits().stream()
+        Check sag = SystemDesign.part(design.bank()).checks().stream()
                 .filter(limit -> limit.rule().equals("surgeSag"))
                 .findFirst()
                 .orElseThrow();
@@ -94,10 +94,10 @@ class PartsOfADesignTest {
         // 51.2 V less what bank and cable take: the bank half as much again as full and warm, the cable 1 % at the
         // rating
         double cable = 0.01 * 51.2 / inverter.currentAtRating().amperes();
-        assertThat(valueOf(sag.actual()))
+        assertThat(valueOf(sag.value()))
                 .isCloseTo(51.2 - start * (1.5 * bank.resistance().ohms() + cable), within(1e-9));
         assertThat(valueOf(sag.limit())).isEqualTo(cutOff);
-        assertThat(sag.met()).isTrue();
+        assertThat(sag.passed()).isTrue();
     }
 
     @Test
@@ -107,7 +107,7 @@ class PartsOfADesignTest {
                         new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null, null)),
                 SAMPLE);
         BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
-        Finding cold = design.checks().stream()
+        Check cold = design.checks().stream()
                 .filter(check -> check.rule().equals("coldChargeCurrent"))
                 .findFirst()
                 .orElseThrow();
@@ -115,7 +115,7 @@ class PartsOfADesignTest {
         // heated to 5 °C: 0.3 C of each string, those after the first nine tenths of it
         double one = 0.3 * bank.ratedCapacity().ampereHours() / bank.parallel();
         assertThat(valueOf(cold.limit())).isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
-        assertThat(valueOf(cold.actual()))
+        assertThat(valueOf(cold.value()))
                 .isEqualTo(SystemDesign.part(design.charger()).chargingCurrent().amperes());
     }
 

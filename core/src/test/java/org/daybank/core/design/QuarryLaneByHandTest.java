@@ -96,15 +96,15 @@ class QuarryLaneByHandTest {
         // 41.858 = 23.4
         // and 850 / 36.919 = 23.02: all 21 in one string, 879.0193 V of 980 V: 0.10304
         assertThat(fit.units().get(0).trackers()).containsExactly(new TrackerStrings(1, 1, 21));
-        assertMargin(fit.limits(), "coldestOpenCircuitVoltage", 0.10304);
+        assertMargin(fit.checks(), "coldestOpenCircuitVoltage", 0.10304);
         // Hottest: cells 37 + 24/800 · 1000 = 67 °C; 31.2 · (1 − 0.0039 · 42) · 0.98 = 25.56765 V, · 21 = 536.921 V,
         // over 160 V:
         // 2.35575
-        assertMargin(fit.limits(), "hottestMaximumPowerVoltage", 2.35575);
+        assertMargin(fit.checks(), "hottestMaximumPowerVoltage", 2.35575);
         // 13.14 A of 16 A: 0.17875; 13.9 · 1.25 = 17.375 A of 22 A: 0.21023; 8610 W of 12 000 W: 0.2825
-        assertMargin(fit.limits(), "inputCurrent", 0.17875);
-        assertMargin(fit.limits(), "shortCircuitCurrent", 0.21023);
-        assertMargin(fit.limits(), "maximumArrayPower", 0.2825);
+        assertMargin(fit.checks(), "inputCurrent", 0.17875);
+        assertMargin(fit.checks(), "shortCircuitCurrent", 0.21023);
+        assertMargin(fit.checks(), "maximumArrayPower", 0.2825);
         // In full sun 8610 · 0.95 · 0.98² · 0.977 = 7675 W: nothing is clipped
         assertThat(fit.clipping().fraction()).isZero();
         // 8000 W / (3 · 230 V)

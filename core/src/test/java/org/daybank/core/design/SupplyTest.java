@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.catalog.StockLine;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.junit.jupiter.api.Test;
 
@@ -53,11 +53,11 @@ class SupplyTest {
                 stock);
     }
 
-    private static Finding brokenDelivery(List<Rejection> rejected, String model) {
+    private static Check brokenDelivery(List<Rejection> rejected, String model) {
         return rejected.stream()
                 .filter(rejection -> rejection.product().equals(model))
-                .flatMap(rejection -> rejection.broken().stream())
-                .filter(finding -> finding.rule().equals("delivery"))
+                .flatMap(rejection -> rejection.failedChecks().stream())
+                .filter(check -> check.rule().equals("delivery"))
                 .findFirst()
                 .orElseThrow();
     }
@@ -79,10 +79,10 @@ class SupplyTest {
         assertThat(line(tooFew, "battery")).isNotEqualTo(BATTERY);
         assertThat(SystemDesign.part(tooFew.billOfMaterials()).total())
                 .isGreaterThan(SystemDesign.part(UNHURRIED.billOfMaterials()).total());
-        Finding finding = brokenDelivery(SystemDesign.part(tooFew.batteries()).rejected(), BATTERY.product());
-        assertThat(finding.actual()).isEqualTo(TimeSpan.days(9));
-        assertThat(finding.limit()).isEqualTo(TimeSpan.ZERO);
-        assertThat(finding.sentence().toString())
+        Check check = brokenDelivery(SystemDesign.part(tooFew.batteries()).rejected(), BATTERY.product());
+        assertThat(check.value()).isEqualTo(TimeSpan.days(9));
+        assertThat(check.limit()).isEqualTo(TimeSpan.ZERO);
+        assertThat(check.message().toString())
                 .contains(BATTERY.product())
                 .contains(wanted - 1 + " are in stock")
                 .contains("9 d");

@@ -39,7 +39,7 @@ import org.daybank.core.site.SiteBuilder;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.PlaneOfArray;
 import org.daybank.core.sun.SunMonth;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.junit.jupiter.api.Test;
 
@@ -171,7 +171,7 @@ class SystemDesignerTest {
         assertThat(design.complete()).isFalse();
         assertThat(design.missing())
                 .flatExtracting(NominalVoltage.PassedOver::reasons)
-                .extracting(reason -> reason.sentence().toString())
+                .extracting(reason -> reason.message().toString())
                 .contains("No charge controller of the catalogue works at 48 V and can be set up for AGM.");
     }
 
@@ -189,7 +189,7 @@ class SystemDesignerTest {
         assertThat(refused.missing())
                 .extracting(NominalVoltage.PassedOver::voltage)
                 .containsExactly(Voltage.volts(24));
-        assertThat(refused.missing().get(0).reasons()).extracting(Finding::rule).containsExactly("bankCurrent");
+        assertThat(refused.missing().get(0).reasons()).extracting(Check::rule).containsExactly("bankCurrent");
     }
 
     @Test
@@ -269,13 +269,14 @@ class SystemDesignerTest {
         assertThat(design.missing())
                 .extracting(NominalVoltage.PassedOver::voltage)
                 .containsExactly(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
-        assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).containsExactly("array");
+        assertThat(design.missing().get(2).reasons()).extracting(Check::rule).containsExactly("array");
         // no controller helps: each says so, besides what else is wrong with it
         assertThat(SystemDesign.part(design.controllers()).ranked()).isEmpty();
         assertThat(SystemDesign.part(design.controllers()).rejected())
                 .hasSameSizeAs(SAMPLE.controllers())
-                .allSatisfy(rejection ->
-                        assertThat(rejection.broken()).extracting(Finding::rule).contains("array"));
+                .allSatisfy(rejection -> assertThat(rejection.failedChecks())
+                        .extracting(Check::rule)
+                        .contains("array"));
     }
 
     @Test
@@ -288,20 +289,21 @@ class SystemDesignerTest {
         assertThat(SystemDesign.part(refused.inverters()).ranked()).isEmpty();
         assertThat(SystemDesign.part(refused.inverters()).rejected())
                 .filteredOn(rejection -> rejection.product().equals("WR-S5000-48"))
-                .flatExtracting(Rejection::broken)
-                .extracting(Finding::rule)
+                .flatExtracting(Rejection::failedChecks)
+                .extracting(Check::rule)
                 // made for another bus; 4200 W / 0.915 / 42 V = 109 A would do
                 .containsExactly("nominalVoltage");
         // batteries of another chemistry fail by the wish, whatever they could carry
         assertThat(SystemDesign.part(refused.batteries()).rejected())
                 .filteredOn(rejection -> rejection.product().startsWith("BK-L"))
                 .hasSize(7)
-                .allSatisfy(rejection ->
-                        assertThat(rejection.broken()).extracting(Finding::rule).contains("chemistry"));
+                .allSatisfy(rejection -> assertThat(rejection.failedChecks())
+                        .extracting(Check::rule)
+                        .contains("chemistry"));
         assertThat(SystemDesign.part(refused.controllers()).rejected())
                 .filteredOn(rejection -> rejection.product().equals("HN-T10"))
-                .flatExtracting(Rejection::broken)
-                .extracting(Finding::rule)
+                .flatExtracting(Rejection::failedChecks)
+                .extracting(Check::rule)
                 .contains("busVoltage");
     }
 
@@ -312,7 +314,7 @@ class SystemDesignerTest {
         SystemDesign design = design(LarkspurRidge.BRIEF.withService(odd));
 
         assertIncomplete(design);
-        assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).contains("outputVoltage");
+        assertThat(design.missing().get(2).reasons()).extracting(Check::rule).contains("outputVoltage");
     }
 
     @Test
@@ -327,7 +329,7 @@ class SystemDesignerTest {
     private static void assertReason(Catalog catalog, String rule) {
         SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF, catalog);
         assertIncomplete(design);
-        assertThat(design.missing().get(2).reasons()).extracting(Finding::rule).containsExactly(rule);
+        assertThat(design.missing().get(2).reasons()).extracting(Check::rule).containsExactly(rule);
     }
 
     private static void assertIncomplete(SystemDesign design) {
@@ -335,9 +337,9 @@ class SystemDesignerTest {
         assertThat(design.missing())
                 .isNotEmpty()
                 .allSatisfy(
-                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Finding::met));
+                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Check::passed));
         assertThat(design.billOfMaterials()).isNull();
-        assertThat(design.cautions()).isEmpty();
+        assertThat(design.hazards()).isEmpty();
         assertThat(design.working().steps()).isNotEmpty();
     }
 
@@ -404,18 +406,18 @@ class SystemDesignerTest {
                         .power(Power.watts(1500))
                         .hoursPerDay(0.2)
                         .build()));
-        List<Finding> peaks = Stream.concat(
+        List<Check> peaks = Stream.concat(
                         SystemDesign.part(design(post).inverters()).ranked().stream()
-                                .flatMap(fit -> fit.limits().stream()),
+                                .flatMap(fit -> fit.checks().stream()),
                         SystemDesign.part(design(post).inverters()).rejected().stream()
-                                .flatMap(rejection -> rejection.broken().stream()))
-                .filter(finding -> finding.rule().equals("sourcePeak"))
+                                .flatMap(rejection -> rejection.failedChecks().stream()))
+                .filter(check -> check.rule().equals("sourcePeak"))
                 .toList();
         // where the inverter adds what the post lacks: 1500 − 1000 = 500 VA; where it cannot, 1500 VA are asked of 1000
         // VA
         assertThat(peaks).isNotEmpty();
         assertThat(peaks)
-                .extracting(Finding::actual)
+                .extracting(Check::value)
                 .containsAnyOf(ApparentPower.voltAmperes(500), ApparentPower.voltAmperes(1500))
                 .isSubsetOf(ApparentPower.voltAmperes(500), ApparentPower.voltAmperes(1500));
     }
@@ -500,14 +502,14 @@ class SystemDesignerTest {
                 .filteredOn(check -> check.rule().equals("highestSupply"))
                 .singleElement()
                 .satisfies(check -> {
-                    assertThat(check.met()).isFalse();
+                    assertThat(check.passed()).isFalse();
                     assertThat(check.margin().fraction()).isCloseTo((30 - 31.953) / 30, within(1e-6));
-                    assertThat(check.sentence().toString()).contains("receiver", "DC converter");
+                    assertThat(check.message().toString()).contains("receiver", "DC converter");
                 });
         // disconnect 12 · 1.9 V = 22.8 V, above 21 V
         assertThat(design.checks())
                 .filteredOn(check -> check.rule().equals("lowestSupply"))
                 .singleElement()
-                .satisfies(check -> assertThat(check.met()).isTrue());
+                .satisfies(check -> assertThat(check.passed()).isTrue());
     }
 }

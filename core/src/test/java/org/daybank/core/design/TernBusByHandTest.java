@@ -21,7 +21,7 @@ import org.daybank.core.load.MonthBudget;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -60,9 +60,9 @@ class TernBusByHandTest {
                 .containsExactly(Voltage.volts(12));
         // Of the inverters for 12 V only the WR-C1600-12 takes shore power in: 1300 W / 0.87 / 10.5 V = 142.310 A, over
         // 125 A
-        List<Finding> reasons = nominal.passedOver().get(0).reasons();
-        assertThat(reasons).extracting(Finding::rule).containsExactly("bankCurrent");
-        assertThat(SystemDesign.part(reasons.get(0).actual()).baseValue()).isCloseTo(142.310, within(5e-4));
+        List<Check> reasons = nominal.passedOver().get(0).reasons();
+        assertThat(reasons).extracting(Check::rule).containsExactly("bankCurrent");
+        assertThat(SystemDesign.part(reasons.get(0).value()).baseValue()).isCloseTo(142.310, within(5e-4));
     }
 
     @Test
@@ -73,15 +73,15 @@ class TernBusByHandTest {
         assertThat(inverter.count()).isEqualTo(1);
         // In 33 °C: 1 − 0.008 · 8 = 0.936; 1497.6 W against 945 · 1.25 = 1181.25 W: 0.21124;
         // 1872 VA against 980.115 · 1.25 = 1225.144 VA: 0.34554; 3800 VA against 980.115 VA: 0.74208
-        assertMargin(inverter.limits(), "continuousPower", 0.21124);
-        assertMargin(inverter.limits(), "continuousApparentPower", 0.34554);
-        assertMargin(inverter.limits(), "surge", 0.74208);
+        assertMargin(inverter.checks(), "continuousPower", 0.21124);
+        assertMargin(inverter.checks(), "continuousApparentPower", 0.34554);
+        assertMargin(inverter.checks(), "surge", 0.74208);
         // 1600 W / 0.89 / 21 V = 85.6073 A of 125 A: 0.31514; charged, 8 cells · 3.5 V = 28 V of 32 V
-        assertMargin(inverter.limits(), "bankCurrent", 0.31514);
-        assertMargin(inverter.limits(), "highestBankVoltage", 0.125);
+        assertMargin(inverter.checks(), "bankCurrent", 0.31514);
+        assertMargin(inverter.checks(), "highestBankVoltage", 0.125);
         // Shore power: 980.115 VA / 230 V = 4.26137 A through 25 A: 0.82955; it has 2300 VA: 0.57386
-        assertMargin(inverter.limits(), "transferCurrent", 0.82955);
-        assertMargin(inverter.limits(), "sourcePeak", 0.57386);
+        assertMargin(inverter.checks(), "transferCurrent", 0.82955);
+        assertMargin(inverter.checks(), "sourcePeak", 0.57386);
         // 1300 W · 0.936 = 1216.8 W would carry the loads, but there is nowhere to plug the shore cable in
         Map<String, List<String>> broken =
                 rules(SystemDesign.part(DESIGN.inverters()).rejected());
@@ -144,9 +144,9 @@ class TernBusByHandTest {
         assertThat(layout.parallel()).isEqualTo(2);
         // 8 · 2.9 V = 23.2 V; (11 + 1.0095390 · 945 + 0.1071815 · 945² / 1600 + 84.5361) / 23.2
         //   = (11 + 954.0143 + 59.8224 + 84.5361) / 23.2 = 47.8178 A of 100 · (1 + 0.9) = 190 A: 0.74833
-        assertMargin(bank.limits(), "dischargeCurrent", 0.74833);
+        assertMargin(bank.checks(), "dischargeCurrent", 0.74833);
         // (945 / 0.89 + 84.5361) / 23.2 = 49.4109 A of 200 · 1.9 = 380 A: 0.86997
-        assertMargin(bank.limits(), "surgeCurrent", 0.86997);
+        assertMargin(bank.checks(), "surgeCurrent", 0.86997);
     }
 
     @Test
@@ -185,16 +185,16 @@ class TernBusByHandTest {
         assertThat(charger.array().product()).isEqualTo("PL-450");
         assertThat(charger.product()).isEqualTo("HN-T15");
         // Coldest 49.6 V · (1 + 0.0028 · 37) = 54.73856 V of 75 V · 0.98 = 73.5 V: 0.25526
-        assertMargin(charger.limits(), "coldestOpenCircuitVoltage", 0.25526);
+        assertMargin(charger.checks(), "coldestOpenCircuitVoltage", 0.25526);
         // Hottest: cells 33 + 25/800 · 1000 = 64.25 °C; 41.3 · (1 − 0.0041 · 39.25) · 0.98 = 33.96072 V, over 28 + 4 V:
         // 0.06127
-        assertMargin(charger.limits(), "hottestMaximumPowerVoltage", 0.06127);
+        assertMargin(charger.checks(), "hottestMaximumPowerVoltage", 0.06127);
         // 11.6 A · 1.25 = 14.5 A of 15 A: 0.03333
-        assertMargin(charger.limits(), "inputCurrent", 0.03333);
+        assertMargin(charger.checks(), "inputCurrent", 0.03333);
         // Full sun 450 · 0.95 · 0.98² · 0.96 = 394.148 W, / 25.6 V = 15.40 A, but no more than 15 A, of the bank's
         // 50 · 1.9 = 95 A: 0.84211
         assertThat(charger.chargingCurrent().amperes()).isEqualTo(15);
-        assertMargin(charger.limits(), "bankChargeCurrent", 0.84211);
+        assertMargin(charger.checks(), "bankChargeCurrent", 0.84211);
         // at the bank's own voltage only modules of its voltage group will do
         assertThat(rules(SystemDesign.part(DESIGN.controllers()).rejected()).get("HN-P20"))
                 .contains("moduleGroup");

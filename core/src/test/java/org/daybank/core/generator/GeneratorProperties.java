@@ -21,7 +21,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** Whatever a generator must charge and carry. */
 class GeneratorProperties {
@@ -62,9 +62,9 @@ class GeneratorProperties {
                 .isGreaterThanOrEqualTo(size.askedPower().watts() * (1 - 1e-12));
         assertThat(size.chargerInput().plus(need.concurrentLoads()).watts())
                 .isLessThanOrEqualTo(size.sitePower().watts() * 0.8 * (1 + 1e-12));
-        assertThat(size.findings())
-                .filteredOn(finding -> finding.rule().equals("bankChargeCurrent"))
-                .allMatch(Finding::met);
+        assertThat(size.checks())
+                .filteredOn(check -> check.rule().equals("bankChargeCurrent"))
+                .allMatch(Check::passed);
     }
 
     /** What it brings to the bank and spares it in its hours is what was missing. */

@@ -14,8 +14,8 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.simulation.EngineRule;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
@@ -27,9 +27,9 @@ class GeneratorSizeTest {
     /** Of a few products and quotients of doubles. */
     private static final double ROUNDING = 1e-9;
 
-    private static Finding finding(GeneratorSize size, String rule) {
-        return size.findings().stream()
-                .filter(finding -> finding.rule().equals(rule))
+    private static Check check(GeneratorSize size, String rule) {
+        return size.checks().stream()
+                .filter(check -> check.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }
@@ -51,7 +51,7 @@ class GeneratorSizeTest {
         assertThat(size.sitePower().watts()).isCloseTo(7291.2, within(ROUNDING));
         // (5000 + 250) W / 7291.2 W
         assertThat(size.meanLoadShare().fraction()).isCloseTo(0.72004608, within(1e-8));
-        assertThat(size.findings()).allMatch(Finding::met);
+        assertThat(size.checks()).allMatch(Check::passed);
     }
 
     @Test
@@ -96,7 +96,7 @@ class GeneratorSizeTest {
 
         // 2 kW · 0.8 / 50 V = 32 A
         assertThat(size.chargeCurrent().amperes()).isCloseTo(32, within(ROUNDING));
-        assertThat(finding(size, "bankChargeCurrent").margin()).isEqualTo(Ratio.of(0.6));
+        assertThat(check(size, "bankChargeCurrent").margin()).isEqualTo(Ratio.of(0.6));
     }
 
     @Test
@@ -120,12 +120,12 @@ class GeneratorSizeTest {
     @Test
     void saysWhenEvenTheSmallestIsTooLarge() {
         // 4 A · 50 V = 200 W, a quarter of 800 W
-        Finding least = finding(GeneratorSize.of(Needs.lossless(4), POLICY), "leastLoad");
+        Check least = check(GeneratorSize.of(Needs.lossless(4), POLICY), "leastLoad");
 
-        assertThat(least.met()).isFalse();
-        assertThat(least.actual()).isEqualTo(Power.watts(200));
+        assertThat(least.passed()).isFalse();
+        assertThat(least.value()).isEqualTo(Power.watts(200));
         assertThat(least.limit()).isEqualTo(Power.watts(240));
-        assertThat(least.sentence()).asString().contains("200 W", "240 W", "30 %");
+        assertThat(least.message()).asString().contains("200 W", "240 W", "30 %");
     }
 
     @Test
@@ -135,13 +135,13 @@ class GeneratorSizeTest {
                 Needs.lossless(100).withMonthlyShortfall(Needs.kilowattHours(3500, 3400, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0));
         GeneratorSize size = GeneratorSize.of(dark, POLICY);
 
-        assertThat(finding(size, "hoursOfMonth").met()).isFalse();
-        assertThat(finding(size, "hoursOfMonth").sentence()).asString().contains("February");
-        assertThat(size.cautions())
-                .extracting(Caution::code)
+        assertThat(check(size, "hoursOfMonth").passed()).isFalse();
+        assertThat(check(size, "hoursOfMonth").message()).asString().contains("February");
+        assertThat(size.hazards())
+                .extracting(Hazard::code)
                 .containsExactly("generatorExhaust", "generatorTransfer", "generatorHours");
-        assertThat(GeneratorSize.of(Needs.uphill(), POLICY).cautions())
-                .extracting(Caution::code)
+        assertThat(GeneratorSize.of(Needs.uphill(), POLICY).hazards())
+                .extracting(Hazard::code)
                 .containsExactly("generatorExhaust", "generatorTransfer");
     }
 

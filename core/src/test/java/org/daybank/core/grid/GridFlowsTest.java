@@ -9,7 +9,7 @@ import java.time.Month;
 import java.util.List;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.site.HourCalendar;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
@@ -76,7 +76,7 @@ class GridFlowsTest {
     void warnsOfBackfeedAndShowsItsSums() {
         GridFlows flows = GridFlows.of(YEAR, null, null);
 
-        assertThat(flows.cautions()).extracting(Caution::code).containsExactly("backfeed");
+        assertThat(flows.hazards()).extracting(Hazard::code).containsExactly("backfeed");
         // 365 · 12 kWh = 4.38 MWh, 365 · 2 kWh = 730 kWh
         assertThat(flows.working().steps()).extracting(Step::substituted).contains("4.38 MWh − 730 kWh");
     }

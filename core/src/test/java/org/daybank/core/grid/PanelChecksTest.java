@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
@@ -20,12 +20,12 @@ class PanelChecksTest {
     }
 
     @Test
-    void aBusbarThatTakesBothNeedsNoCaution() {
+    void aBusbarThatTakesBothNeedsNoHazard() {
         BusbarCheck check = busbar(140);
 
         assertThat(check.together()).isEqualTo(Current.amperes(140));
         assertThat(check.anyPosition()).isTrue();
-        assertThat(check.cautions()).isEmpty();
+        assertThat(check.hazards()).isEmpty();
     }
 
     @Test
@@ -33,12 +33,12 @@ class PanelChecksTest {
         // 125 A · 1.2 = 150 A; 10 A of 150 A are left
         BusbarCheck check = busbar(125);
 
-        assertThat(check.finding().met()).isTrue();
-        assertThat(check.finding().limit()).isEqualTo(Current.amperes(150));
-        assertThat(check.finding().sentence()).asString().contains("100 A", "40 A", "140 A", "125 A", "150 A");
-        assertThat(check.cautions())
+        assertThat(check.check().passed()).isTrue();
+        assertThat(check.check().limit()).isEqualTo(Current.amperes(150));
+        assertThat(check.check().message()).asString().contains("100 A", "40 A", "140 A", "125 A", "150 A");
+        assertThat(check.hazards())
                 .singleElement()
-                .satisfies(caution -> assertThat(caution.severity()).isEqualTo(Severity.WARNING));
+                .satisfies(hazard -> assertThat(hazard.severity()).isEqualTo(Severity.WARNING));
     }
 
     @Test
@@ -46,10 +46,10 @@ class PanelChecksTest {
         // 100 A · 1.2 = 120 A
         BusbarCheck check = busbar(100);
 
-        assertThat(check.finding().met()).isFalse();
-        assertThat(check.cautions()).singleElement().satisfies(caution -> {
-            assertThat(caution.severity()).isEqualTo(Severity.DANGER);
-            assertThat(caution.action()).contains("smaller main", Caution.LOCAL_CODE);
+        assertThat(check.check().passed()).isFalse();
+        assertThat(check.hazards()).singleElement().satisfies(hazard -> {
+            assertThat(hazard.severity()).isEqualTo(Severity.DANGER);
+            assertThat(hazard.action()).contains("smaller main", Hazard.LOCAL_CODE);
         });
     }
 
@@ -64,15 +64,15 @@ class PanelChecksTest {
         CouplingCheck check = CouplingCheck.of(coupling(5, 1000));
 
         assertThat(check.surplus()).isEqualTo(Power.kilowatts(4));
-        assertThat(check.findings()).allMatch(Finding::met);
-        assertThat(check.cautions()).isEmpty();
+        assertThat(check.checks()).allMatch(Check::passed);
+        assertThat(check.hazards()).isEmpty();
     }
 
     @Test
     void aLargerOneBreaksBothRules() {
         CouplingCheck check = CouplingCheck.of(coupling(6, 1000));
 
-        assertThat(check.cautions()).extracting(Caution::code).containsExactly("couplingPower", "couplingSurplus");
+        assertThat(check.hazards()).extracting(Hazard::code).containsExactly("couplingPower", "couplingSurplus");
     }
 
     @Test

@@ -31,12 +31,12 @@ class AcInputTest {
     void fitsWithItsMargins() {
         InverterFit fit = fit(NEED.withAcSource(SOURCE), STACKABLE);
 
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         // 1500 VA / 230 V = 6.52174 A of 20 A
-        assertThat(margin(fit.limits(), "transferCurrent")).isCloseTo(1 - 1500 / 230.0 / 20, within(1e-12));
+        assertThat(margin(fit.checks(), "transferCurrent")).isCloseTo(1 - 1500 / 230.0 / 20, within(1e-12));
         // 35 A of 30 A asked; set to 5 A of 40 A that the bank takes
-        assertThat(margin(fit.limits(), "chargingCurrent")).isCloseTo(5 / 30.0, within(1e-12));
-        assertThat(margin(fit.limits(), "bankChargeCurrent")).isCloseTo(35 / 40.0, within(1e-12));
+        assertThat(margin(fit.checks(), "chargingCurrent")).isCloseTo(5 / 30.0, within(1e-12));
+        assertThat(margin(fit.checks(), "bankChargeCurrent")).isCloseTo(35 / 40.0, within(1e-12));
         assertThat(fit.chargingCurrent()).isEqualTo(Current.amperes(35));
         // 35 A · 60 V / 0.9 / 0.96 = 2430.56 VA
         assertThat(Objects.requireNonNull(fit.chargerInput()).voltAmperes())
@@ -48,7 +48,7 @@ class AcInputTest {
         InverterFit fit = fit(NEED, STACKABLE);
         assertThat(fit.chargingCurrent()).isNull();
         assertThat(fit.chargerInput()).isNull();
-        assertThat(fit.limits()).noneMatch(limit -> limit.rule().equals("transferCurrent"));
+        assertThat(fit.checks()).noneMatch(limit -> limit.rule().equals("transferCurrent"));
     }
 
     @Test
@@ -59,7 +59,7 @@ class AcInputTest {
         assertBroken(SOURCE.withLongestTransfer(TimeSpan.seconds(0.015)), STACKABLE, "transferTime");
         assertBroken(SOURCE, STACKABLE.withTransferTime(null), "transferTime");
         assertThat(broken(fit(NEED.withAcSource(SOURCE.withLongestTransfer(null)), STACKABLE.withTransferTime(null))
-                        .limits()))
+                        .checks()))
                 .isEmpty();
     }
 
@@ -74,7 +74,7 @@ class AcInputTest {
         // a bank that takes whatever comes is charged with all that the charger gives, and no rule speaks of it
         InverterFit all = fit(NEED.withAcSource(SOURCE.withMaximumChargeCurrent(null)), STACKABLE);
         assertThat(all.chargingCurrent()).isEqualTo(Current.amperes(35));
-        assertThat(InverterSheets.finding(all.limits(), "bankChargeCurrent")).isNull();
+        assertThat(InverterSheets.check(all.checks(), "bankChargeCurrent")).isNull();
     }
 
     @Test
@@ -83,8 +83,8 @@ class AcInputTest {
         // VA
         AcSource weak = SOURCE.withCurrent(Current.amperes(4));
         InverterFit fit = fit(NEED.withAcSource(weak), STACKABLE);
-        assertThat(broken(fit.limits())).isEmpty();
-        assertThat(margin(fit.limits(), "sourcePeak")).isCloseTo(1 - Math.hypot(280, 900) / 2500, within(1e-12));
+        assertThat(broken(fit.checks())).isEmpty();
+        assertThat(margin(fit.checks(), "sourcePeak")).isCloseTo(1 - Math.hypot(280, 900) / 2500, within(1e-12));
         assertBroken(weak, STACKABLE.withFunctions(List.of(InverterFunction.CHARGER)), "sourcePeak");
     }
 
@@ -97,13 +97,13 @@ class AcInputTest {
 
         InverterFit one = fit(need.withAcSource(source.withCoversPeaks(true)), STACKABLE);
         assertThat(one.count()).isEqualTo(1);
-        assertThat(broken(one.limits())).isEmpty();
-        assertThat(margin(one.limits(), "continuousPower")).isCloseTo(1 - 1450 / 2000.0, within(1e-12));
+        assertThat(broken(one.checks())).isEmpty();
+        assertThat(margin(one.checks(), "continuousPower")).isCloseTo(1 - 1450 / 2000.0, within(1e-12));
         // at a power factor of 0.75 the source gives no reactive power: 1450 W and √(4000² − 3000²) · 1.25 = 3307 var
         InverterFit vars =
                 fit(need.withPeak(peak(3000, 4000, 3000, 4000)).withAcSource(source.withCoversPeaks(true)), STACKABLE);
         assertThat(vars.count()).isEqualTo(2);
-        assertThat(margin(vars.limits(), "continuousApparentPower"))
+        assertThat(margin(vars.checks(), "continuousApparentPower"))
                 .isCloseTo(1 - Math.hypot(1450, Math.sqrt(7e6) * 1.25) / 5000, within(1e-12));
         // one that cannot add its power to the source's carries everything by itself
         assertThat(fit(need.withAcSource(source.withCoversPeaks(true)), STACKABLE.withFunctions(List.of()))
@@ -135,6 +135,6 @@ class AcInputTest {
     }
 
     private static void assertBroken(AcSource source, Inverter inverter, String rule) {
-        assertThat(broken(fit(NEED.withAcSource(source), inverter).limits())).containsExactly(rule);
+        assertThat(broken(fit(NEED.withAcSource(source), inverter).checks())).containsExactly(rule);
     }
 }

@@ -19,7 +19,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
@@ -104,9 +104,9 @@ class InverterFitTest {
         assertBroken(
                 realLoad.withHottestAir(Temperature.celsius(45)), INVERTER, "continuousPower", (1440 - 1500) / 1440.0);
         assertThat(InverterFit.of(realLoad.withElevation(Length.metres(2000)), INVERTER, POLICY)
-                        .limits())
+                        .checks())
                 .isEqualTo(InverterFit.of(realLoad.withElevation(Length.ZERO), INVERTER, POLICY)
-                        .limits());
+                        .checks());
     }
 
     @Test
@@ -153,7 +153,7 @@ class InverterFitTest {
         Inverter modified = INVERTER.withWaveform(Waveform.MODIFIED_SINE);
         assertThat(InverterFit.of(NEED, modified, POLICY).fits()).isTrue();
         InverterFit fit = assertBroken(need, modified, "waveform");
-        assertThat(fit.rejection().broken().get(0).sentence().toString()).contains("pump");
+        assertThat(fit.rejection().failedChecks().get(0).message().toString()).contains("pump");
     }
 
     @Test
@@ -308,18 +308,18 @@ class InverterFitTest {
     }
 
     private static String sentence(InverterFit fit, String rule) {
-        return fit.limits().stream()
+        return fit.checks().stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElseThrow()
-                .sentence()
+                .message()
                 .toString();
     }
 
     private static InverterFit assertBroken(InverterNeed need, Inverter inverter, String rule) {
         InverterFit fit = InverterFit.of(need, inverter, POLICY);
         assertThat(fit.fits()).isFalse();
-        assertThat(fit.rejection().broken()).extracting(Finding::rule).containsExactly(rule);
+        assertThat(fit.rejection().failedChecks()).extracting(Check::rule).containsExactly(rule);
         return fit;
     }
 
@@ -328,10 +328,10 @@ class InverterFitTest {
     }
 
     private static void assertMargin(InverterFit fit, String rule, double margin) {
-        Finding finding = fit.limits().stream()
+        Check check = fit.checks().stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Objects.requireNonNull(finding.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-8));
+        assertThat(Objects.requireNonNull(check.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-8));
     }
 }

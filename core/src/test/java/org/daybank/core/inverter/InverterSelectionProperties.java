@@ -92,8 +92,8 @@ class InverterSelectionProperties {
                 .containsExactlyInAnyOrderElementsOf(
                         INVERTERS.stream().map(Inverter::model).toList());
         assertThat(answer.rejected())
-                .allSatisfy(
-                        rejection -> assertThat(rejection.broken()).isNotEmpty().noneMatch(finding -> finding.met()));
+                .allSatisfy(rejection ->
+                        assertThat(rejection.failedChecks()).isNotEmpty().noneMatch(check -> check.passed()));
         assertThat(answer.ranked()).isSortedAccordingTo((a, b) -> a.price().compareTo(b.price()));
     }
 

@@ -13,7 +13,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /** An inverter/charger and a need with round figures. */
@@ -69,23 +69,20 @@ final class InverterSheets {
         return new Service(Voltage.volts(volts), Frequency.hertz(50), phases);
     }
 
-    static @Nullable Finding finding(List<Finding> limits, String rule) {
-        return limits.stream()
+    static @Nullable Check check(List<Check> checks, String rule) {
+        return checks.stream()
                 .filter(limit -> limit.rule().equals(rule))
                 .findFirst()
                 .orElse(null);
     }
 
-    static double margin(List<Finding> limits, String rule) {
+    static double margin(List<Check> checks, String rule) {
         return Objects.requireNonNull(
-                        Objects.requireNonNull(finding(limits, rule)).margin())
+                        Objects.requireNonNull(check(checks, rule)).margin())
                 .fraction();
     }
 
-    static List<String> broken(List<Finding> limits) {
-        return limits.stream()
-                .filter(finding -> !finding.met())
-                .map(Finding::rule)
-                .toList();
+    static List<String> broken(List<Check> checks) {
+        return checks.stream().filter(check -> !check.passed()).map(Check::rule).toList();
     }
 }

@@ -31,7 +31,7 @@ class MicroinverterFitTest {
     void fitsWithItsMargins() {
         MicroinverterFit fit = fit(SINGLE_PHASE, array(20), MICRO);
 
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         assertThat(fit.count()).isEqualTo(20);
         assertThat(fit.price()).isEqualTo(Money.of("2400", "EUR"));
         assertThat(fit.power()).isEqualTo(Power.watts(6900));
@@ -41,15 +41,15 @@ class MicroinverterFitTest {
         assertThat(fit.mostOnBranch()).isEqualTo(10);
         assertThat(fit.branches()).isEqualTo(2);
         assertThat(fit.branchCurrent().amperes()).isCloseTo(15, within(1e-12));
-        assertThat(margin(fit.limits(), "branchCurrent")).isCloseTo(1 / 16.0, within(1e-12));
+        assertThat(margin(fit.checks(), "branchCurrent")).isCloseTo(1 / 16.0, within(1e-12));
         // 56 V of 60 V · 0.98 = 58.8 V; 32 V over 25 V; 47.2 V of 50 V
-        assertThat(margin(fit.limits(), "coldestOpenCircuitVoltage")).isCloseTo(2.8 / 58.8, within(1e-12));
-        assertThat(margin(fit.limits(), "hottestMaximumPowerVoltage")).isCloseTo(7 / 25.0, within(1e-12));
-        assertThat(margin(fit.limits(), "coldestMaximumPowerVoltage")).isCloseTo(2.8 / 50, within(1e-12));
+        assertThat(margin(fit.checks(), "coldestOpenCircuitVoltage")).isCloseTo(2.8 / 58.8, within(1e-12));
+        assertThat(margin(fit.checks(), "hottestMaximumPowerVoltage")).isCloseTo(7 / 25.0, within(1e-12));
+        assertThat(margin(fit.checks(), "coldestMaximumPowerVoltage")).isCloseTo(2.8 / 50, within(1e-12));
         // 400 W of 450 W; 10 A of 12 A; 13 A of 15 A
-        assertThat(margin(fit.limits(), "modulePower")).isCloseTo(50 / 450.0, within(1e-12));
-        assertThat(margin(fit.limits(), "inputCurrent")).isCloseTo(2 / 12.0, within(1e-12));
-        assertThat(margin(fit.limits(), "shortCircuitCurrent")).isCloseTo(2 / 15.0, within(1e-12));
+        assertThat(margin(fit.checks(), "modulePower")).isCloseTo(50 / 450.0, within(1e-12));
+        assertThat(margin(fit.checks(), "inputCurrent")).isCloseTo(2 / 12.0, within(1e-12));
+        assertThat(margin(fit.checks(), "shortCircuitCurrent")).isCloseTo(2 / 15.0, within(1e-12));
         // 400 W · 0.9 · 0.96 = 345.6 W in full sun
         assertThat(fit.clipping().fraction())
                 .isCloseTo(
@@ -65,7 +65,7 @@ class MicroinverterFitTest {
         assertThat(fit.branches()).isEqualTo(3);
         assertThat(fit.unitsOnLine()).isEqualTo(9);
         assertThat(fit.branchCurrent().amperes()).isCloseTo(13.5, within(1e-12));
-        assertThat(margin(fit.limits(), "phaseImbalance")).isCloseTo(1 - 345 / 4600.0, within(1e-12));
+        assertThat(margin(fit.checks(), "phaseImbalance")).isCloseTo(1 - 345 / 4600.0, within(1e-12));
 
         MicroinverterFit more = fit(THREE_PHASE, array(31), MICRO);
         assertThat(more.branches()).isEqualTo(4);
@@ -73,7 +73,7 @@ class MicroinverterFitTest {
         assertThat(more.branchCurrent().amperes()).isCloseTo(15, within(1e-12));
         // 30 are balanced
         assertThat(fit(THREE_PHASE, array(30), MICRO).unitsOnLine()).isEqualTo(10);
-        assertThat(margin(fit(THREE_PHASE, array(30), MICRO).limits(), "phaseImbalance"))
+        assertThat(margin(fit(THREE_PHASE, array(30), MICRO).checks(), "phaseImbalance"))
                 .isEqualTo(1);
     }
 
@@ -88,7 +88,7 @@ class MicroinverterFitTest {
                                 SINGLE_PHASE,
                                 array(9),
                                 MICRO.withPower(Power.watts(4140)).withModulesOnEach(8))
-                        .limits()))
+                        .checks()))
                 .contains("branchCurrent");
     }
 
@@ -97,7 +97,7 @@ class MicroinverterFitTest {
         // 21 modules on inputs of four: six units, the last with one module
         Microinverter four = MICRO.withModulesOnEach(4).withPhases(Phases.THREE).withPower(Power.watts(1380));
         MicroinverterFit fit = fit(THREE_PHASE, array(21), four);
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         assertThat(fit.count()).isEqualTo(6);
         // a full unit: 1600 W on 1380 W; 1380 W / (3 · 230 V) = 2 A: eight on 16 A
         assertThat(fit.dcAcRatio().fraction()).isCloseTo(1600 / 1380.0, within(1e-12));
@@ -120,11 +120,11 @@ class MicroinverterFitTest {
         // 345.6 W in full sun are a little over its 345 W
         MicroinverterFit clipping =
                 MicroinverterFit.of(SINGLE_PHASE, array(20), MICRO, POLICY.withClippingLimit(Ratio.ZERO));
-        assertThat(broken(clipping.limits())).containsExactly("clipping");
+        assertThat(broken(clipping.checks())).containsExactly("clipping");
         assertThat(clipping.fits()).isFalse();
         assertThat(fit(SINGLE_PHASE, array(20), MICRO).fits()).isTrue();
         assertThat(broken(fit(SINGLE_PHASE.withService(service(120, Phases.SINGLE)), array(5), MICRO)
-                        .limits()))
+                        .checks()))
                 .containsExactly("outputVoltage");
     }
 
@@ -157,6 +157,6 @@ class MicroinverterFitTest {
     }
 
     private static void assertBroken(Microinverter inverter, String rule) {
-        assertThat(broken(fit(SINGLE_PHASE, array(20), inverter).limits())).containsExactly(rule);
+        assertThat(broken(fit(SINGLE_PHASE, array(20), inverter).checks())).containsExactly(rule);
     }
 }

@@ -15,8 +15,8 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Caution;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
@@ -64,8 +64,8 @@ class QuarryLaneTest {
         // 980 V / 44.03 V = 22.3 and 850 V / 38.23 V = 22.2: two strings of 21, one on each tracker, 924.6 V in the
         // cold
         assertThat(fit.units().get(0).trackers()).containsExactly(new TrackerStrings(2, 1, 21));
-        Finding coldest = Objects.requireNonNull(InverterSheets.finding(fit.limits(), "coldestOpenCircuitVoltage"));
-        assertThat(Objects.requireNonNull(coldest.actual()).baseValue()).isCloseTo(924.6195, within(1e-4));
+        Check coldest = Objects.requireNonNull(InverterSheets.check(fit.checks(), "coldestOpenCircuitVoltage"));
+        assertThat(Objects.requireNonNull(coldest.value()).baseValue()).isCloseTo(924.6195, within(1e-4));
         // 18.27 kW · 0.9 · 0.98 = 16.114 kW in full sun: full from 930.86 W/m²
         assertThat(fit.clipping().fraction())
                 .isCloseTo(
@@ -84,8 +84,8 @@ class QuarryLaneTest {
                 .containsExactly("TG-T10", "TG-T25");
         assertThat(ANSWER.stringInverters().rejected())
                 .filteredOn(rejection -> rejection.product().equals("TG-T10"))
-                .flatExtracting(Rejection::broken)
-                .extracting(Finding::rule)
+                .flatExtracting(Rejection::failedChecks)
+                .extracting(Check::rule)
                 .containsExactly("dcAcRatio");
     }
 
@@ -110,13 +110,13 @@ class QuarryLaneTest {
 
     @Test
     void cautionsAppearWhenTheirCauseIsThere() {
-        assertThat(ANSWER.cautions())
-                .extracting(Caution::code)
+        assertThat(ANSWER.hazards())
+                .extracting(Hazard::code)
                 .containsExactly("directVoltage", "backfeed", "preliminarySizes");
         // microinverters keep the array's voltage below what is dangerous to touch
         GridInverterSelection micro =
                 GridInverterSelection.of(GRID, ARRAY, List.of(), SAMPLE.microinverters(), GridPolicy.standard());
-        assertThat(micro.cautions()).extracting(Caution::code).containsExactly("backfeed", "preliminarySizes");
+        assertThat(micro.hazards()).extracting(Hazard::code).containsExactly("backfeed", "preliminarySizes");
         // one module of 60 V for one input may be touched, one of 61 V not
         for (int volts : List.of(60, 61)) {
             ModuleExtremes extremes = new ModuleExtremes(
@@ -137,12 +137,11 @@ class QuarryLaneTest {
                     List.of(),
                     GridPolicy.standard());
             assertThat(one.stringInverters().ranked()).hasSize(1);
-            assertThat(one.cautions().stream()
-                            .anyMatch(caution -> caution.code().equals("directVoltage")))
+            assertThat(one.hazards().stream().anyMatch(hazard -> hazard.code().equals("directVoltage")))
                     .isEqualTo(volts > 60);
         }
         GridInverterSelection none = GridInverterSelection.of(GRID, ARRAY, List.of(), List.of(), GridPolicy.standard());
-        assertThat(none.cautions()).isEmpty();
+        assertThat(none.hazards()).isEmpty();
     }
 
     @Test

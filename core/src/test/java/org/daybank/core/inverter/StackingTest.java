@@ -44,7 +44,7 @@ class StackingTest {
         // 3286.7 VA
         InverterFit fit = fit(NEED.withService(SPLIT), STACKABLE);
 
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         assertThat(fit.stacking()).isEqualTo(Stacking.SERIES);
         assertThat(fit.count()).isEqualTo(2);
         assertThat(fit.unitsOnLine()).isEqualTo(1);
@@ -55,7 +55,7 @@ class StackingTest {
         assertThat(fit.linePeak().surgeApparent().voltAmperes())
                 .isCloseTo(Math.sqrt(1800.0 * 1800 + 2750.0 * 2750), within(1e-9));
         // 600 W · 1.25 = 750 W of 2000 W
-        assertThat(margin(fit.limits(), "continuousPower")).isCloseTo(1 - 0.375, within(1e-12));
+        assertThat(margin(fit.checks(), "continuousPower")).isCloseTo(1 - 0.375, within(1e-12));
     }
 
     @Test
@@ -66,7 +66,7 @@ class StackingTest {
 
         // 9000 W on three lines are 3000 W each, · 1.25 = 3750 W: two on each line, six in all
         InverterFit six = fit(need.withPeak(peak(9000, 9000, 9000, 9000)), STACKABLE);
-        assertThat(broken(six.limits())).isEmpty();
+        assertThat(broken(six.checks())).isEmpty();
         assertThat(six.count()).isEqualTo(6);
         assertThat(six.unitsOnLine()).isEqualTo(2);
         assertThat(six.rating()).isEqualTo(Power.watts(12_000));
@@ -74,8 +74,8 @@ class StackingTest {
         // 24 kW on three lines take 5 on each; nine in all are three on each: 6000 W of 10 000 W
         InverterFit most = fit(need.withPeak(peak(24_000, 24_000, 24_000, 24_000)), STACKABLE);
         assertThat(most.count()).isEqualTo(9);
-        assertThat(broken(most.limits())).contains("continuousPower");
-        assertThat(margin(most.limits(), "continuousPower")).isCloseTo((6000 - 10_000) / 6000.0, within(1e-12));
+        assertThat(broken(most.checks())).contains("continuousPower");
+        assertThat(margin(most.checks(), "continuousPower")).isCloseTo((6000 - 10_000) / 6000.0, within(1e-12));
     }
 
     @Test
@@ -125,15 +125,15 @@ class StackingTest {
         // 1200 W / 3 · 1.25 = 500 W of 2000 W / 3
         InverterFit fit = fit(NEED.withService(THREE).withPeak(peak(1200, 1200, 1200, 1200)), three);
 
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         assertThat(fit.stacking()).isEqualTo(Stacking.ONE_UNIT);
-        assertThat(margin(fit.limits(), "continuousPower")).isCloseTo(1 - 500 / (2000 / 3.0), within(1e-12));
+        assertThat(margin(fit.checks(), "continuousPower")).isCloseTo(1 - 500 / (2000 / 3.0), within(1e-12));
         // 3600 W / 3 · 1.25 = 1500 W take three of 667 W in parallel
         InverterFit parallel = fit(NEED.withService(THREE).withPeak(peak(3600, 3600, 3600, 3600)), three);
         assertThat(parallel.count()).isEqualTo(3);
         assertThat(parallel.stacking()).isEqualTo(Stacking.PARALLEL);
         // it does not give a single phase
-        assertThat(broken(fit(NEED, three).limits())).containsExactly("phases");
+        assertThat(broken(fit(NEED, three).checks())).containsExactly("phases");
     }
 
     @Test
@@ -141,18 +141,18 @@ class StackingTest {
         Inverter series = InverterBuilder.builder(STACKABLE)
                 .stackedServices(List.of(Phases.SPLIT))
                 .build();
-        assertThat(broken(fit(NEED.withService(SPLIT), series).limits())).isEmpty();
-        assertThat(broken(fit(NEED.withService(THREE), series).limits())).containsExactly("phases");
+        assertThat(broken(fit(NEED.withService(SPLIT), series).checks())).isEmpty();
+        assertThat(broken(fit(NEED.withService(THREE), series).checks())).containsExactly("phases");
         // three lines take three units, two may be joined
         Inverter two = STACKABLE.withMostUnits(2);
         InverterFit tooFew = fit(NEED.withService(THREE), two);
-        assertThat(broken(tooFew.limits())).containsExactly("phases");
+        assertThat(broken(tooFew.checks())).containsExactly("phases");
         assertThat(sentence(tooFew, "phases"))
                 .isEqualTo(
                         "The service is three phase; one unit gives single phase, and several stacked do not give the service.");
         // three are just enough
         InverterFit three = fit(NEED.withService(THREE), STACKABLE.withMostUnits(3));
-        assertThat(broken(three.limits())).isEmpty();
+        assertThat(broken(three.checks())).isEmpty();
         assertThat(sentence(three, "phases"))
                 .isEqualTo(
                         "The service is three phase; one unit gives single phase, and stacked on its lines up to 3 give the service.");
@@ -161,8 +161,8 @@ class StackingTest {
     }
 
     private static String sentence(InverterFit fit, String rule) {
-        return Objects.requireNonNull(InverterSheets.finding(fit.limits(), rule))
-                .sentence()
+        return Objects.requireNonNull(InverterSheets.check(fit.checks(), rule))
+                .message()
                 .toString();
     }
 

@@ -11,7 +11,7 @@ import static org.daybank.core.inverter.GridSheets.SUNSHINE;
 import static org.daybank.core.inverter.GridSheets.THREE_PHASE;
 import static org.daybank.core.inverter.GridSheets.array;
 import static org.daybank.core.inverter.InverterSheets.broken;
-import static org.daybank.core.inverter.InverterSheets.finding;
+import static org.daybank.core.inverter.InverterSheets.check;
 import static org.daybank.core.inverter.InverterSheets.margin;
 import static org.daybank.core.inverter.InverterSheets.service;
 
@@ -43,7 +43,7 @@ class StringInverterFitTest {
     void fitsWithItsMargins() {
         StringInverterFit fit = fit(THREE_PHASE, THIRTY, STRING);
 
-        assertThat(broken(fit.limits())).isEmpty();
+        assertThat(broken(fit.checks())).isEmpty();
         assertThat(fit.fits()).isTrue();
         assertThat(fit.count()).isEqualTo(1);
         assertThat(fit.dcAcRatio().fraction()).isCloseTo(1.2, within(1e-12));
@@ -52,15 +52,15 @@ class StringInverterFitTest {
         assertThat(fit.units())
                 .containsExactly(new UnitStrings(1, 30, Power.kilowatts(12), List.of(new TrackerStrings(2, 1, 15))));
         // 15 · 56 V = 840 V of 980 V; 15 · 32 V = 480 V over 160 V; 15 · 47.2 V = 708 V of 800 V
-        assertThat(margin(fit.limits(), "coldestOpenCircuitVoltage")).isCloseTo(140 / 980.0, within(1e-12));
-        assertThat(margin(fit.limits(), "systemVoltage")).isCloseTo(0.16, within(1e-12));
-        assertThat(margin(fit.limits(), "hottestMaximumPowerVoltage")).isCloseTo(2, within(1e-12));
-        assertThat(margin(fit.limits(), "coldestMaximumPowerVoltage")).isCloseTo(92 / 800.0, within(1e-12));
+        assertThat(margin(fit.checks(), "coldestOpenCircuitVoltage")).isCloseTo(140 / 980.0, within(1e-12));
+        assertThat(margin(fit.checks(), "systemVoltage")).isCloseTo(0.16, within(1e-12));
+        assertThat(margin(fit.checks(), "hottestMaximumPowerVoltage")).isCloseTo(2, within(1e-12));
+        assertThat(margin(fit.checks(), "coldestMaximumPowerVoltage")).isCloseTo(92 / 800.0, within(1e-12));
         // 10 A of 22 A; 10.4 A · 1.25 = 13 A of 30 A; 12 kW of 15 kW; 1.2 between 1.0 and 1.4
-        assertThat(margin(fit.limits(), "inputCurrent")).isCloseTo(12 / 22.0, within(1e-12));
-        assertThat(margin(fit.limits(), "shortCircuitCurrent")).isCloseTo(17 / 30.0, within(1e-12));
-        assertThat(margin(fit.limits(), "maximumArrayPower")).isCloseTo(0.2, within(1e-12));
-        assertThat(margin(fit.limits(), "dcAcRatio")).isCloseTo(0.2, within(1e-12));
+        assertThat(margin(fit.checks(), "inputCurrent")).isCloseTo(12 / 22.0, within(1e-12));
+        assertThat(margin(fit.checks(), "shortCircuitCurrent")).isCloseTo(17 / 30.0, within(1e-12));
+        assertThat(margin(fit.checks(), "maximumArrayPower")).isCloseTo(0.2, within(1e-12));
+        assertThat(margin(fit.checks(), "dcAcRatio")).isCloseTo(0.2, within(1e-12));
         // 10 kW / (3 · 230 V) = 14.4928 A into each line
         assertThat(fit.lineCurrent().amperes()).isCloseTo(10_000 / 690.0, within(1e-12));
         assertThat(fit.stringFuses()).isFalse();
@@ -78,7 +78,7 @@ class StringInverterFitTest {
                         within(1e-12));
         assertThat(fit.clipping().fraction()).isPositive();
         assertThat(broken(StringInverterFit.of(THREE_PHASE, array(35), STRING, POLICY.withClippingLimit(Ratio.ZERO))
-                        .limits()))
+                        .checks()))
                 .containsExactly("clipping");
         // in 50 °C it gives 5 K · 2 % less: 9 kW
         GridService hot = THREE_PHASE.withHottestAir(Temperature.celsius(50));
@@ -133,10 +133,10 @@ class StringInverterFitTest {
     void ratioOutOfRange() {
         // 3.6 kW on 10 kW: 0.36, and more units make it worse
         StringInverterFit fit = fit(THREE_PHASE, array(9), STRING);
-        assertThat(broken(fit.limits())).containsExactly("dcAcRatio");
-        assertThat(margin(fit.limits(), "dcAcRatio")).isCloseTo(0.36 - 1, within(1e-12));
+        assertThat(broken(fit.checks())).containsExactly("dcAcRatio");
+        assertThat(margin(fit.checks(), "dcAcRatio")).isCloseTo(0.36 - 1, within(1e-12));
         // 18 kW on one unit are 1.8, on two 0.9
-        assertThat(broken(fit(THREE_PHASE, array(45), STRING).limits())).containsExactly("dcAcRatio");
+        assertThat(broken(fit(THREE_PHASE, array(45), STRING).checks())).containsExactly("dcAcRatio");
     }
 
     @Test
@@ -146,23 +146,23 @@ class StringInverterFitTest {
         StringInverter small = STRING.withPower(Power.watts(1700))
                 .withTrackingHighest(Voltage.volts(250))
                 .withMaximumInputVoltage(Voltage.volts(286));
-        assertThat(broken(fit(THREE_PHASE, array(5), small).limits())).isEmpty();
+        assertThat(broken(fit(THREE_PHASE, array(5), small).checks())).isEmpty();
         assertThat(broken(fit(THREE_PHASE, array(5), small.withMaximumInputVoltage(Voltage.volts(285)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("hottestMaximumPowerVoltage");
         assertThat(broken(fit(THREE_PHASE, array(5), small.withTrackingLowest(Voltage.volts(161)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("hottestMaximumPowerVoltage");
         // 5 · 47.2 V = 236 V
         assertThat(broken(fit(THREE_PHASE, array(5), small.withTrackingHighest(Voltage.volts(235)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("hottestMaximumPowerVoltage");
         // a single module is too much: no string can be made
         StringInverter low = small.withTrackingLowest(Voltage.volts(20))
                 .withTrackingHighest(Voltage.volts(50))
                 .withMaximumInputVoltage(Voltage.volts(57));
         assertThat(broken(fit(THREE_PHASE, array(1), low.withPower(Power.watts(340)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("coldestOpenCircuitVoltage");
     }
 
@@ -184,17 +184,17 @@ class StringInverterFitTest {
     void currents() {
         // one string on each tracker brings 10 A and, shorted, 13 A
         assertThat(broken(fit(THREE_PHASE, THIRTY, STRING.withMaximumInputCurrent(Current.amperes(9.9)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("inputCurrent");
         assertThat(broken(fit(
                                 THREE_PHASE,
                                 THIRTY,
                                 STRING.withMaximumInputCurrent(Current.amperes(11))
                                         .withMaximumShortCircuitCurrent(Current.amperes(12.9)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("shortCircuitCurrent");
         assertThat(broken(fit(THREE_PHASE, THIRTY, STRING.withMaximumArrayPower(Power.watts(11_999)))
-                        .limits()))
+                        .checks()))
                 .containsExactly("maximumArrayPower");
     }
 
@@ -214,9 +214,9 @@ class StringInverterFitTest {
 
     @Test
     void serviceMatch() {
-        assertThat(broken(fit(SINGLE_PHASE, THIRTY, STRING).limits())).containsExactly("phases");
+        assertThat(broken(fit(SINGLE_PHASE, THIRTY, STRING).checks())).containsExactly("phases");
         assertThat(broken(fit(THREE_PHASE.withService(service(277, Phases.THREE)), THIRTY, STRING)
-                        .limits()))
+                        .checks()))
                 .containsExactly("outputVoltage");
         // 272 V on 256 V is just 1/16 more
         assertThat(broken(StringInverterFit.of(
@@ -224,10 +224,10 @@ class StringInverterFitTest {
                                 THIRTY,
                                 STRING.withOutputVoltage(Voltage.volts(272)),
                                 POLICY.withVoltageTolerance(Ratio.of(0.0625)))
-                        .limits()))
+                        .checks()))
                 .isEmpty();
         assertThat(broken(fit(THREE_PHASE, THIRTY, STRING.withFrequencies(List.of(Frequency.hertz(60))))
-                        .limits()))
+                        .checks()))
                 .containsExactly("frequency");
     }
 
@@ -236,8 +236,8 @@ class StringInverterFitTest {
         // 12 kW on units of 5 kW: two at 1.2 leave one line without: 5 kVA more on the others; three are at 0.8
         StringInverter five = STRING.withPhases(Phases.SINGLE).withPower(Power.kilowatts(5));
         StringInverterFit two = fit(THREE_PHASE, THIRTY, five);
-        assertThat(broken(two.limits())).containsExactly("phaseImbalance");
-        assertThat(margin(two.limits(), "phaseImbalance")).isCloseTo(-400 / 4600.0, within(1e-12));
+        assertThat(broken(two.checks())).containsExactly("phaseImbalance");
+        assertThat(margin(two.checks(), "phaseImbalance")).isCloseTo(-400 / 4600.0, within(1e-12));
         // three of them at 0.8 are farther from the aim but balanced: taken where 0.8 is accepted
         StringInverterFit balanced =
                 StringInverterFit.of(THREE_PHASE, THIRTY, five, POLICY.withLeastDcAcRatio(Ratio.of(0.8)));
@@ -245,12 +245,12 @@ class StringInverterFitTest {
         assertThat(balanced.count()).isEqualTo(3);
         // three units of 4 kW at 1.0 are balanced, and two of 4.5 kW at 1.33 differ by no more than 4.6 kVA
         StringInverterFit three = fit(THREE_PHASE, THIRTY, five.withPower(Power.kilowatts(4)));
-        assertThat(broken(three.limits())).isEmpty();
-        assertThat(finding(fit(SINGLE_PHASE, THIRTY, five).limits(), "phaseImbalance"))
+        assertThat(broken(three.checks())).isEmpty();
+        assertThat(check(fit(SINGLE_PHASE, THIRTY, five).checks(), "phaseImbalance"))
                 .isNull();
         assertThat(broken(StringInverterFit.of(
                                 THREE_PHASE, THIRTY, five, POLICY.withPhaseImbalance(ApparentPower.kilovoltAmperes(5)))
-                        .limits()))
+                        .checks()))
                 .isEmpty();
     }
 

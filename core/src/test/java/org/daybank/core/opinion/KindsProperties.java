@@ -32,7 +32,7 @@ import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.Supply;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
 /** What holds for the designs of every kind of system, whatever the brief. */
@@ -87,7 +87,7 @@ class KindsProperties {
         assertEveryProductIsTold(design, few);
         assertThat(design.missing())
                 .allSatisfy(
-                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Finding::met));
+                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Check::passed));
         Statistics.label("complete")
                 .collect(design.complete())
                 .coverage(share -> share.check(false).percentage(percent -> percent > 30));
@@ -168,7 +168,7 @@ class KindsProperties {
             List<Rejection> rejected,
             List<P> offered,
             Function<P, String> model) {
-        assertThat(rejected).allSatisfy(one -> assertThat(one.broken()).isNotEmpty());
+        assertThat(rejected).allSatisfy(one -> assertThat(one.failedChecks()).isNotEmpty());
         assertThat(Stream.concat(ranked.stream().map(product), rejected.stream().map(Rejection::product)))
                 .containsExactlyInAnyOrderElementsOf(offered.stream().map(model).toList());
     }

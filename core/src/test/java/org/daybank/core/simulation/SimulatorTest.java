@@ -15,7 +15,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
@@ -34,9 +34,9 @@ class SimulatorTest {
         return simulation.byYear().get(0);
     }
 
-    private static Finding check(Simulation simulation, String rule) {
+    private static Check check(Simulation simulation, String rule) {
         return simulation.checks().stream()
-                .filter(finding -> finding.rule().equals(rule))
+                .filter(check -> check.rule().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }
@@ -167,9 +167,9 @@ class SimulatorTest {
                 .isCloseTo(0.246 * made + 0.081 * 2 * year.engineTime().hours(), within(1e-6));
         // each run lifts the bank from about 0.3 to about 0.8: 0.5 · 14336 = 7168 Wh at 0.94 · (1800 − 100) W takes 5 h
         assertThat(year.engineTime().hours() / year.engineStarts()).isCloseTo(5, within(0.6));
-        assertThat(check(simulation, "engineStop").met()).isTrue();
+        assertThat(check(simulation, "engineStop").passed()).isTrue();
         // in whole hours of some 1598 W: after four 6392 Wh are in, after five 7990
-        assertThat(check(simulation, "engineStop").actual()).isEqualTo(TimeSpan.hours(5));
+        assertThat(check(simulation, "engineStop").value()).isEqualTo(TimeSpan.hours(5));
         assertThat(simulation.reliability().months().get(0).fuel().litres()).isPositive();
     }
 
@@ -179,8 +179,8 @@ class SimulatorTest {
         Simulation simulation = Systems.run(
                 Systems.lithium(1, Systems.steady(0, 100)).engine(engine).build(), Systems.darkness(), PLAIN);
 
-        assertThat(check(simulation, "engineStop").met()).isFalse();
-        assertThat(check(simulation, "engineStop").sentence().toString()).contains("never charges the bank to 80 %");
+        assertThat(check(simulation, "engineStop").passed()).isFalse();
+        assertThat(check(simulation, "engineStop").message().toString()).contains("never charges the bank to 80 %");
     }
 
     @Test

@@ -16,7 +16,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** What holds of every circuit by every policy. The tolerance of 1e-12 allows for the rounding of a dozen products. */
 class CircuitSizingProperties {
@@ -115,13 +115,13 @@ class CircuitSizingProperties {
         CircuitSizing sized = CircuitSizing.of(circuit, policy);
         if (sized.fits()) {
             ConductorRun run = sized.conductors();
-            assertThat(sized.findings()).allMatch(Finding::met);
+            assertThat(sized.checks()).allMatch(Check::passed);
             assertThat(run.dropShare()).isLessThanOrEqualTo(sized.need().dropLimit());
             assertThat(run.temperature()).isLessThanOrEqualTo(policy.insulationTemperature());
             assertThat(run.size().crossSection()).isLessThanOrEqualTo(policy.largestCrossSection());
             assertThat(run.parallel()).isLessThanOrEqualTo(policy.mostParallel());
         } else {
-            assertThat(sized.findings()).anyMatch(finding -> !finding.met());
+            assertThat(sized.checks()).anyMatch(check -> !check.passed());
         }
     }
 

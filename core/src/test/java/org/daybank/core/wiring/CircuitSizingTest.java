@@ -11,7 +11,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Nested;
@@ -193,9 +193,9 @@ class CircuitSizingTest {
                     Circuits.supply(CircuitKind.DC_LOADS, 24, 14, 1),
                     NFPA.withLargestCrossSection(CrossSection.squareMillimetres(2.5)));
             assertThat(size(sized)).isEqualTo("1 × 14 AWG");
-            assertThat(sized.findings())
-                    .filteredOn(finding -> !finding.met())
-                    .extracting(Finding::rule)
+            assertThat(sized.checks())
+                    .filteredOn(check -> !check.passed())
+                    .extracting(Check::rule)
                     .containsExactly("deviceProtectsConductor");
         }
 
@@ -364,9 +364,9 @@ class CircuitSizingTest {
             assertThat(size(sized)).isEqualTo("4 × 120 mm²");
             assertThat(sized.governing()).isEqualTo(SizingRule.DROP);
             assertThat(sized.sizes().drop()).isEmpty();
-            assertThat(sized.findings())
-                    .filteredOn(finding -> !finding.met())
-                    .extracting(Finding::rule)
+            assertThat(sized.checks())
+                    .filteredOn(check -> !check.passed())
+                    .extracting(Check::rule)
                     .containsExactly("voltageDrop");
             assertThat(sized.nextSizeUp()).isEmpty();
         }
@@ -376,17 +376,16 @@ class CircuitSizingTest {
             CircuitSizing huge = CircuitSizing.of(Circuits.supply(CircuitKind.BANK_TO_INVERTER, 48, 1500, 1), IEC);
             assertThat(huge.fits()).isFalse();
             assertThat(huge.device()).isEmpty();
-            assertThat(huge.findings())
-                    .filteredOn(finding -> finding.rule().equals("standardDevice"))
+            assertThat(huge.checks())
+                    .filteredOn(check -> check.rule().equals("standardDevice"))
                     .singleElement()
-                    .satisfies(finding -> assertThat(finding.sentence())
+                    .satisfies(check -> assertThat(check.message())
                             .hasToString("No standard device carries 1.5 kA: divide the circuit."));
             // 1.25 · 27.8 A = 34.75 A
-            assertThat(CircuitSizing.of(Circuits.array(5), IEC).findings())
-                    .filteredOn(finding -> finding.rule().equals("standardDevice"))
+            assertThat(CircuitSizing.of(Circuits.array(5), IEC).checks())
+                    .filteredOn(check -> check.rule().equals("standardDevice"))
                     .singleElement()
-                    .satisfies(
-                            finding -> assertThat(finding.sentence()).hasToString("A standard device carries 34.8 A."));
+                    .satisfies(check -> assertThat(check.message()).hasToString("A standard device carries 34.8 A."));
         }
 
         @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 /** Strings of 13.9 A whose modules allow fuses of 25 A. */
@@ -37,11 +37,11 @@ class StringFusingTest {
         assertThat(three.fusing().orElseThrow().needed()).isTrue();
         assertThat(three.device().orElseThrow().rating()).isEqualTo(Current.amperes(25));
         assertThat(three.fits()).isTrue();
-        assertThat(three.findings())
-                .filteredOn(finding -> finding.rule().equals("largestDevice"))
+        assertThat(three.checks())
+                .filteredOn(check -> check.rule().equals("largestDevice"))
                 .singleElement()
                 .satisfies(
-                        finding -> assertThat(finding.sentence())
+                        check -> assertThat(check.message())
                                 .hasToString(
                                         "The fuse is rated 25 A; to act at all on these modules it may be rated 33.4 A at most."));
         assertThat(three.working().steps())
@@ -76,9 +76,9 @@ class StringFusingTest {
         Circuit weak = Circuits.string(3).withStrings(new ParallelStrings(3, Current.amperes(20), Current.ZERO));
         CircuitSizing sized = CircuitSizing.of(weak, IEC);
         assertThat(sized.fits()).isFalse();
-        assertThat(sized.findings())
-                .filteredOn(finding -> !finding.met())
-                .extracting(Finding::rule)
+        assertThat(sized.checks())
+                .filteredOn(check -> !check.passed())
+                .extracting(Check::rule)
                 .containsExactly("moduleSeriesFuse");
     }
 

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
@@ -19,9 +19,9 @@ import org.junit.jupiter.api.Test;
 class WiringPlanTest {
     private static final WiringPolicy IEC = WiringPolicy.standard();
 
-    private static List<String> cautions(WiringPolicy policy, Circuit... circuits) {
-        return WiringPlan.of(List.of(circuits), policy).cautions().stream()
-                .map(Caution::code)
+    private static List<String> hazards(WiringPolicy policy, Circuit... circuits) {
+        return WiringPlan.of(List.of(circuits), policy).hazards().stream()
+                .map(Hazard::code)
                 .toList();
     }
 
@@ -90,29 +90,29 @@ class WiringPlanTest {
     void cautionsAppearExactlyWithTheirCauses() {
         Circuit lamps = Circuits.supply(CircuitKind.AC_OUTPUT, 230, 2, 5);
         Circuit loads = Circuits.supply(CircuitKind.DC_LOADS, 24, 5, 3).withHighestVoltage(Voltage.volts(30));
-        assertThat(cautions(IEC, lamps)).containsExactly("preliminarySizes");
-        assertThat(cautions(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizes");
-        assertThat(cautions(IEC, loads.withFaultCurrent(Current.kiloamperes(3))))
+        assertThat(hazards(IEC, lamps)).containsExactly("preliminarySizes");
+        assertThat(hazards(IEC, loads)).containsExactly("faultCurrentUnknown", "preliminarySizes");
+        assertThat(hazards(IEC, loads.withFaultCurrent(Current.kiloamperes(3))))
                 .containsExactly("bankShortCircuit", "preliminarySizes");
         // 60 V of direct current may be touched
         Circuit sixty = loads.withFaultCurrent(Current.kiloamperes(3)).withHighestVoltage(Voltage.volts(60));
-        assertThat(cautions(IEC, sixty)).doesNotContain("directVoltage");
-        assertThat(cautions(IEC, sixty.withHighestVoltage(Voltage.volts(61)))).contains("directVoltage");
-        assertThat(cautions(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizes");
-        assertThat(cautions(IEC, Circuits.array(38)))
+        assertThat(hazards(IEC, sixty)).doesNotContain("directVoltage");
+        assertThat(hazards(IEC, sixty.withHighestVoltage(Voltage.volts(61)))).contains("directVoltage");
+        assertThat(hazards(IEC, Circuits.array(10))).containsExactly("directVoltage", "preliminarySizes");
+        assertThat(hazards(IEC, Circuits.array(38)))
                 .containsExactly("directVoltage", "surgeProtection", "preliminarySizes");
-        assertThat(cautions(IEC, Circuits.string(3)))
+        assertThat(hazards(IEC, Circuits.string(3)))
                 .containsExactly("directVoltage", "stringFuses", "preliminarySizes");
-        assertThat(cautions(IEC.withMetal(Metal.ALUMINIUM), lamps))
+        assertThat(hazards(IEC.withMetal(Metal.ALUMINIUM), lamps))
                 .containsExactly("aluminiumTerminals", "preliminarySizes");
-        assertThat(cautions(IEC, Circuits.supply(CircuitKind.AC_OUTPUT, 230, 20, 9000)))
+        assertThat(hazards(IEC, Circuits.supply(CircuitKind.AC_OUTPUT, 230, 20, 9000)))
                 .containsExactly("circuitDoesNotFit", "preliminarySizes");
     }
 
     @Test
     void everyCautionDefersToLocalCodes() {
         assertThat(WiringPlan.of(List.of(Circuits.array(38), Circuits.string(4)), IEC)
-                        .cautions())
-                .allSatisfy(caution -> assertThat(caution.action()).endsWith(Caution.LOCAL_CODE));
+                        .hazards())
+                .allSatisfy(hazard -> assertThat(hazard.action()).endsWith(Hazard.LOCAL_CODE));
     }
 }

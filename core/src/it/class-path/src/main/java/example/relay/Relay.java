@@ -22,7 +22,7 @@ import org.daybank.core.site.SiteBuilder;
 public final class Relay {
     private Relay() {}
 
-    /** Prints the parts list and the cautions of a radio relay. */
+    /** Prints the parts list and the hazards of a radio relay. */
     public static void main(String[] arguments) {
         Site site = SiteBuilder.builder()
                 .latitude(Latitude.degrees(44.2))
@@ -42,7 +42,7 @@ public final class Relay {
                 DesignBriefBuilder.builder().site(site).loads(List.of(radio)).build();
         SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
         design.billOfMaterials().lines().forEach(System.out::println);
-        design.cautions().forEach(caution -> System.out.println(caution.text()));
+        design.hazards().forEach(hazard -> System.out.println(hazard.text()));
 
         System.out.println("in a module with a name: " + SystemDesign.class.getModule().isNamed());
     }

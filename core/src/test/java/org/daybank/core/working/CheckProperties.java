@@ -7,17 +7,17 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.daybank.core.quantity.Power;
 
-class FindingProperties {
+class CheckProperties {
 
     @Property
     void aRuleIsKeptExactlyWhenItsMarginIsNotNegative(
             @ForAll @DoubleRange(min = -1e6, max = 1e6) double actual,
             @ForAll @DoubleRange(min = 0.01, max = 1e6) double limit) {
-        for (Finding finding : new Finding[] {
-            Finding.atMost("rule", Power.watts(actual), Power.watts(limit), ""),
-            Finding.atLeast("rule", Power.watts(actual), Power.watts(limit), "")
+        for (Check check : new Check[] {
+            Check.atMost("rule", Power.watts(actual), Power.watts(limit), ""),
+            Check.atLeast("rule", Power.watts(actual), Power.watts(limit), "")
         }) {
-            assertThat(finding.met()).isEqualTo(finding.margin().fraction() >= 0);
+            assertThat(check.passed()).isEqualTo(check.margin().fraction() >= 0);
         }
     }
 }

@@ -9,8 +9,8 @@ package org.daybank.core.working;
  * @param text what can happen and why it does here
  * @param action what to do about it
  */
-public record Caution(String code, Severity severity, String subject, String text, String action) {
-    /** What every caution defers to. */
+public record Hazard(String code, Severity severity, String subject, String text, String action) {
+    /** What every hazard defers to. */
     public static final String LOCAL_CODE =
             "Local codes decide, and a licensed electrician must check and carry out the work.";
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * Gathers what is wrong with the arguments of a constructor and throws it all at once.
  *
  * <pre>{@code
- * new Checks()
+ * new Validation()
  *         .required("power", power)
  *         .within("power", power, Power.ZERO, Power.kilowatts(1000))
  *         .done();
@@ -17,14 +17,14 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A range is only checked of a value that is there: what is missing is told once, by {@link #required}.
  */
-public final class Checks {
+public final class Validation {
     private final List<Problem> problems = new ArrayList<>();
 
-    /** Checks with nothing refused yet. */
-    public Checks() {}
+    /** Validation with nothing refused yet. */
+    public Validation() {}
 
     /** Refuses an absent value. */
-    public Checks required(String field, @Nullable Object value) {
+    public Validation required(String field, @Nullable Object value) {
         if (value == null) {
             problems.add(new Problem("/" + field, "missing", field + " is missing"));
         } else if (value instanceof String text && text.isBlank()) {
@@ -34,7 +34,7 @@ public final class Checks {
     }
 
     /** Refuses a value outside a closed range. */
-    public <T extends Comparable<? super T>> Checks within(String field, @Nullable T value, T least, T most) {
+    public <T extends Comparable<? super T>> Validation within(String field, @Nullable T value, T least, T most) {
         return that(
                 value == null || (value.compareTo(least) >= 0 && value.compareTo(most) <= 0),
                 field,
@@ -43,7 +43,7 @@ public final class Checks {
     }
 
     /** Refuses a value below a limit. */
-    public <T extends Comparable<? super T>> Checks atLeast(String field, @Nullable T value, T least) {
+    public <T extends Comparable<? super T>> Validation atLeast(String field, @Nullable T value, T least) {
         return that(
                 value == null || value.compareTo(least) >= 0,
                 field,
@@ -52,7 +52,7 @@ public final class Checks {
     }
 
     /** Refuses a value above a limit. */
-    public <T extends Comparable<? super T>> Checks atMost(String field, @Nullable T value, T most) {
+    public <T extends Comparable<? super T>> Validation atMost(String field, @Nullable T value, T most) {
         return that(
                 value == null || value.compareTo(most) <= 0,
                 field,
@@ -61,7 +61,7 @@ public final class Checks {
     }
 
     /** Refuses a value that is not above a limit. */
-    public <T extends Comparable<? super T>> Checks above(String field, @Nullable T value, T limit) {
+    public <T extends Comparable<? super T>> Validation above(String field, @Nullable T value, T limit) {
         return that(
                 value == null || value.compareTo(limit) > 0,
                 field,
@@ -70,7 +70,7 @@ public final class Checks {
     }
 
     /** Refuses each value of a list outside a closed range, and a value that is missing from the list. */
-    public <T extends Comparable<? super T>> Checks eachWithin(
+    public <T extends Comparable<? super T>> Validation eachWithin(
             String field, @Nullable List<? extends @Nullable T> values, T least, T most) {
         if (values != null) {
             for (int i = 0; i < values.size(); i++) {
@@ -82,7 +82,7 @@ public final class Checks {
     }
 
     /** Refuses a list of another length. */
-    public Checks length(String field, @Nullable List<?> values, int length) {
+    public Validation length(String field, @Nullable List<?> values, int length) {
         return that(
                 values == null || values.size() == length,
                 field,
@@ -91,18 +91,18 @@ public final class Checks {
     }
 
     /** Refuses an empty list. */
-    public Checks notEmpty(String field, @Nullable List<?> values) {
+    public Validation notEmpty(String field, @Nullable List<?> values) {
         return required(field, values)
                 .that(values == null || !values.isEmpty(), field, "missing", field + " must not be empty");
     }
 
     /** Refuses when a condition does not hold, with a message of the caller's. */
-    public Checks that(boolean holds, String field, String code, String message) {
+    public Validation that(boolean holds, String field, String code, String message) {
         return that(holds, field, code, () -> message);
     }
 
     /** Refuses when a condition does not hold, with a message that is only written then. */
-    public Checks that(boolean holds, String field, String code, Supplier<String> message) {
+    public Validation that(boolean holds, String field, String code, Supplier<String> message) {
         if (!holds) {
             problems.add(new Problem(field.isEmpty() ? "" : "/" + field, code, message.get()));
         }

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Finding;
+import org.daybank.core.working.Check;
 
 /** The rules that a circuit's conductors and device are held against, each with its margin. */
-final class CircuitFindings {
-    private CircuitFindings() {}
+final class CircuitChecks {
+    private CircuitChecks() {}
 
     /** Whether there is a standard device for a current. */
-    static Finding standardDevice(Optional<OvercurrentDevice> device, Current least) {
-        return Finding.that(
+    static Check standardDevice(Optional<OvercurrentDevice> device, Current least) {
+        return Check.that(
                 "standardDevice",
                 device.isPresent(),
                 device.isPresent()
@@ -22,28 +22,28 @@ final class CircuitFindings {
     }
 
     /** The rules for conductors, and those for the device where there is one. */
-    static List<Finding> of(
+    static List<Check> of(
             Circuit circuit,
             ConductorNeed need,
             CircuitRule rule,
             ConductorRun run,
             Optional<OvercurrentDevice> device) {
-        List<Finding> findings = new ArrayList<>();
-        findings.add(Finding.atLeast(
+        List<Check> checks = new ArrayList<>();
+        checks.add(Check.atLeast(
                 "terminalAmpacity",
                 run.terminalAmpacity(),
                 need.terminals(),
                 "At its terminals the conductor may carry %s; the rule asks %s.",
                 run.terminalAmpacity(),
                 need.terminals()));
-        findings.add(Finding.atLeast(
+        checks.add(Check.atLeast(
                 "correctedAmpacity",
                 run.correctedAmpacity(),
                 need.conditions(),
                 "In this air and among its neighbours the conductor may carry %s; the rule asks %s.",
                 run.correctedAmpacity(),
                 need.conditions()));
-        findings.add(Finding.atMost(
+        checks.add(Check.atMost(
                 "voltageDrop",
                 run.drop(),
                 circuit.operatingVoltage().times(need.dropLimit()),
@@ -52,7 +52,7 @@ final class CircuitFindings {
                 run.dropShare(),
                 need.dropLimit()));
         device.ifPresent(found -> {
-            findings.add(Finding.atMost(
+            checks.add(Check.atMost(
                     "deviceProtectsConductor",
                     found.ampacityNeeded(),
                     run.ampacity(),
@@ -63,7 +63,7 @@ final class CircuitFindings {
                     run.ampacity()));
             rule.mostDevice()
                     .map(most -> circuit.designCurrent().times(most))
-                    .ifPresent(most -> findings.add(Finding.atMost(
+                    .ifPresent(most -> checks.add(Check.atMost(
                             "largestDevice",
                             found.rating(),
                             most,
@@ -71,7 +71,7 @@ final class CircuitFindings {
                             found.rating(),
                             most)));
             if (circuit.strings() != null) {
-                findings.add(Finding.atMost(
+                checks.add(Check.atMost(
                         "moduleSeriesFuse",
                         found.rating(),
                         circuit.strings().seriesFuse(),
@@ -80,6 +80,6 @@ final class CircuitFindings {
                         circuit.strings().seriesFuse()));
             }
         });
-        return findings;
+        return checks;
     }
 }

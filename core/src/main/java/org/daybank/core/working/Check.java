@@ -6,37 +6,37 @@ import org.daybank.core.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One rule held against one product or design.
+ * One rule evaluated for one product or design.
  *
  * @param rule stable name of the rule: {@code coldestOpenCircuitVoltage}
- * @param met whether the rule is kept
- * @param actual the figure that was judged; absent for rules without figures
+ * @param passed whether the rule is met
+ * @param value the figure that was judged; absent for rules without figures
  * @param limit the figure it was held against; absent for rules without figures
  * @param margin signed room to the limit as a share of it, negative when the rule is broken; absent where a share has no
  *     meaning
- * @param sentence the same in plain words
+ * @param message the same as one sentence
  */
-public record Finding(
+public record Check(
         String rule,
-        boolean met,
-        @Nullable Quantity actual,
+        boolean passed,
+        @Nullable Quantity value,
         @Nullable Quantity limit,
         @Nullable Ratio margin,
-        Sentence sentence) {
+        Sentence message) {
 
     /**
      * A rule that a figure stays at or under a limit.
      *
      * @param sentence what to say of it; each {@code %s} takes the next of the values
      */
-    public static <Q extends Quantity & Comparable<Q>> Finding atMost(
-            String rule, Q actual, Q limit, String sentence, Object... values) {
-        return new Finding(
+    public static <Q extends Quantity & Comparable<Q>> Check atMost(
+            String rule, Q value, Q limit, String sentence, Object... values) {
+        return new Check(
                 rule,
-                actual.compareTo(limit) <= 0,
-                actual,
+                value.compareTo(limit) <= 0,
+                value,
                 limit,
-                share(limit.baseValue() - actual.baseValue(), limit),
+                share(limit.baseValue() - value.baseValue(), limit),
                 Sentence.of(sentence, values));
     }
 
@@ -45,14 +45,14 @@ public record Finding(
      *
      * @param sentence what to say of it; each {@code %s} takes the next of the values
      */
-    public static <Q extends Quantity & Comparable<Q>> Finding atLeast(
-            String rule, Q actual, Q limit, String sentence, Object... values) {
-        return new Finding(
+    public static <Q extends Quantity & Comparable<Q>> Check atLeast(
+            String rule, Q value, Q limit, String sentence, Object... values) {
+        return new Check(
                 rule,
-                actual.compareTo(limit) >= 0,
-                actual,
+                value.compareTo(limit) >= 0,
+                value,
                 limit,
-                share(actual.baseValue() - limit.baseValue(), limit),
+                share(value.baseValue() - limit.baseValue(), limit),
                 Sentence.of(sentence, values));
     }
 
@@ -61,13 +61,13 @@ public record Finding(
      *
      * @param sentence what to say of it; each {@code %s} takes the next of the values
      */
-    public static Finding shareAtMost(String rule, Ratio actual, Ratio limit, String sentence, Object... values) {
-        return new Finding(
+    public static Check shareAtMost(String rule, Ratio value, Ratio limit, String sentence, Object... values) {
+        return new Check(
                 rule,
-                actual.compareTo(limit) <= 0,
+                value.compareTo(limit) <= 0,
                 null,
                 null,
-                Ratio.of(limit.fraction() - actual.fraction()),
+                Ratio.of(limit.fraction() - value.fraction()),
                 Sentence.of(sentence, values));
     }
 
@@ -76,8 +76,8 @@ public record Finding(
      *
      * @param sentence what to say of it; each {@code %s} takes the next of the values
      */
-    public static Finding that(String rule, boolean met, String sentence, Object... values) {
-        return new Finding(rule, met, null, null, null, Sentence.of(sentence, values));
+    public static Check that(String rule, boolean passed, String sentence, Object... values) {
+        return new Check(rule, passed, null, null, null, Sentence.of(sentence, values));
     }
 
     /** A temperature has no share: its zero is a convention. */

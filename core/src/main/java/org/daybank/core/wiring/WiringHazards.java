@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
-/** What can hurt someone or something in circuits; each caution appears exactly with its cause. */
-final class WiringCautions {
+/** What can hurt someone or something in circuits; each hazard appears exactly with its cause. */
+final class WiringHazards {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
     private static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
-    private final List<Caution> cautions = new ArrayList<>();
+    private final List<Hazard> hazards = new ArrayList<>();
 
-    private WiringCautions() {}
+    private WiringHazards() {}
 
-    static List<Caution> of(WiringPlan plan) {
-        WiringCautions all = new WiringCautions();
+    static List<Hazard> of(WiringPlan plan) {
+        WiringHazards all = new WiringHazards();
         plan.circuits().forEach(all::circuit);
         all.add(
                 "preliminarySizes",
@@ -25,7 +25,7 @@ final class WiringCautions {
                 "wiring",
                 "Have every conductor, device and disconnect checked against the code that holds at the site, the makers' instructions and how the cables really lie.",
                 "Conductors and overcurrent devices are sized to plan and to price with.");
-        return List.copyOf(all.cautions);
+        return List.copyOf(all.hazards);
     }
 
     private void circuit(CircuitSizing sized) {
@@ -107,6 +107,6 @@ final class WiringCautions {
         for (int i = 0; i < figures.length; i++) {
             shown[i] = figures[i].rounded(3);
         }
-        cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
+        hazards.add(new Hazard(code, severity, subject, text.formatted(shown), action + " " + Hazard.LOCAL_CODE));
     }
 }

@@ -14,7 +14,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -50,7 +50,7 @@ class CautionsOfKindsTest {
     void theKindBringsItsOwn(DesignBrief brief) {
         SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
         assertThat(design.complete()).as("%s", design.missing()).isTrue();
-        Set<String> told = design.cautions().stream().map(Caution::code).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> told = design.hazards().stream().map(Hazard::code).collect(Collectors.toCollection(TreeSet::new));
 
         SystemKind kind = brief.kind();
         boolean grid = kind == SystemKind.GRID_INTERACTIVE || kind == SystemKind.GRID_BACKUP;
@@ -76,8 +76,8 @@ class CautionsOfKindsTest {
     @Test
     void anArrayInStringsIsWarnedOfAsOne() {
         SystemDesign design = SystemDesigner.design(QuarryLane.BRIEF, Catalog.sample());
-        Map<String, Caution> told =
-                design.cautions().stream().collect(Collectors.toMap(Caution::code, caution -> caution, (a, b) -> a));
+        Map<String, Hazard> told =
+                design.hazards().stream().collect(Collectors.toMap(Hazard::code, hazard -> hazard, (a, b) -> a));
 
         assertThat(told.get("directVoltage").subject()).isEqualTo("array to inverter");
         assertThat(told.get("connectorsUnderLoad").subject()).isEqualTo("array to inverter");

@@ -14,20 +14,20 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Severity;
 
 /** What can hurt someone or something at a bank. */
-final class BankCautions {
+final class BankHazards {
     private static final Mass ONE_PERSON_LIFTS = Mass.kilograms(25);
 
     private final SystemDesign design;
-    private final CautionList cautions;
+    private final HazardList hazards;
 
-    private BankCautions(SystemDesign design, CautionList cautions) {
+    private BankHazards(SystemDesign design, HazardList hazards) {
         this.design = design;
-        this.cautions = cautions;
+        this.hazards = hazards;
     }
 
     /** Adds those of the bank of a complete design. */
-    static void of(SystemDesign design, BankFit bank, CautionList cautions) {
-        BankCautions found = new BankCautions(design, cautions);
+    static void of(SystemDesign design, BankFit bank, HazardList hazards) {
+        BankHazards found = new BankHazards(design, hazards);
         BankLayout layout = SystemDesign.part(bank.layout());
         found.any(layout);
         if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
@@ -39,7 +39,7 @@ final class BankCautions {
 
     /** A bank of any chemistry. */
     private void any(BankLayout layout) {
-        cautions.add(
+        hazards.add(
                 "bankArc",
                 Severity.DANGER,
                 "bank",
@@ -47,8 +47,8 @@ final class BankCautions {
                 "A bank of %s can weld metal, arc and burn, whatever its voltage.",
                 layout.trueNominal());
         Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
-        if (highest.compareTo(Cautions.TOUCHABLE_DC) > 0) {
-            cautions.add(
+        if (highest.compareTo(Hazards.TOUCHABLE_DC) > 0) {
+            hazards.add(
                     "busVoltage",
                     Severity.DANGER,
                     "bank",
@@ -58,14 +58,14 @@ final class BankCautions {
                     highest);
         }
         Current shortCircuit = layout.shortCircuitCurrent();
-        cautions.add(
+        hazards.add(
                 "bankShortCircuit",
                 Severity.DANGER,
                 "bank to inverter",
                 "Put a fuse that can break this current at this voltage right at the bank, before any other device.",
                 "Short-circuited, the bank drives about %s until something melts; the cable is not reckoned in.",
                 shortCircuit);
-        cautions.add(
+        hazards.add(
                 "hotTerminals",
                 Severity.DANGER,
                 "bank",
@@ -74,14 +74,14 @@ final class BankCautions {
                 design.inverter() == null
                         ? layout.maximumDischargeCurrent()
                         : design.inverter().currentAtRating());
-        cautions.add(
+        hazards.add(
                 "reversePolarity",
                 Severity.WARNING,
                 "bank",
                 "Measure the polarity before the last connection is made.",
                 "Connected the wrong way round, the bank destroys controller and inverter at once.");
         if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
-            cautions.add(
+            hazards.add(
                     "lifting",
                     Severity.DANGER,
                     "bank",
@@ -91,7 +91,7 @@ final class BankCautions {
                     layout.mass());
         }
         if (layout.count() > 1) {
-            cautions.add(
+            hazards.add(
                     "mixedBatteries",
                     Severity.WARNING,
                     "bank",
@@ -100,7 +100,7 @@ final class BankCautions {
                     layout.count());
         }
         if (layout.parallel() > 1) {
-            cautions.add(
+            hazards.add(
                     "parallelStrings",
                     Severity.NOTICE,
                     "bank",
@@ -122,7 +122,7 @@ final class BankCautions {
         boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
         Ventilation ventilation = design.ventilation();
         if (ventilation != null) {
-            cautions.add(
+            hazards.add(
                     "hydrogen",
                     Severity.DANGER,
                     "bank",
@@ -134,7 +134,7 @@ final class BankCautions {
                     ventilation.heatLoss());
         }
         if (vented) {
-            cautions.add(
+            hazards.add(
                     "acid",
                     Severity.DANGER,
                     "bank",
@@ -142,7 +142,7 @@ final class BankCautions {
                     "Vented cells hold sulphuric acid and spray it when charged hard.");
         }
         if (ventilation != null && bank.temperature().celsius() < 0) {
-            cautions.add(
+            hazards.add(
                     "closedCupboard",
                     Severity.DANGER,
                     "bank",
@@ -153,7 +153,7 @@ final class BankCautions {
                     bank.temperature());
         }
         if (bank.temperature().celsius() < 0) {
-            cautions.add(
+            hazards.add(
                     "freezing",
                     Severity.WARNING,
                     "bank",
@@ -164,7 +164,7 @@ final class BankCautions {
     }
 
     private void lithium(BankFit bank) {
-        cautions.add(
+        hazards.add(
                 "batteryManagement",
                 Severity.DANGER,
                 "bank",
@@ -172,7 +172,7 @@ final class BankCautions {
                         + " has to act, and see that controller and inverter stand its opening.",
                 "Lithium cells must be watched one by one; when the management system disconnects, the array may drive"
                         + " the bus up and the inverter stops.");
-        cautions.add(
+        hazards.add(
                 "lithiumFire",
                 Severity.DANGER,
                 "bank",
@@ -180,7 +180,7 @@ final class BankCautions {
                         + " where people sleep.",
                 "A damaged or overcharged lithium battery can burn and cannot be put out with little water.");
         if (bank.heated()) {
-            cautions.add(
+            hazards.add(
                     "heatedBank",
                     Severity.WARNING,
                     "bank",
@@ -194,7 +194,7 @@ final class BankCautions {
         SystemDesign.part(design.chargeSettings())
                 .chargingFrom()
                 .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
-                .ifPresent(coldest -> cautions.add(
+                .ifPresent(coldest -> hazards.add(
                         "chargingInTheCold",
                         Severity.WARNING,
                         "bank",

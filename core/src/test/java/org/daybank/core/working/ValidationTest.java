@@ -11,13 +11,13 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.junit.jupiter.api.Test;
 
-class ChecksTest {
+class ValidationTest {
     private static final Power LEAST = Power.watts(1);
     private static final Power MOST = Power.kilowatts(1);
 
     @Test
     void everythingIsGatheredInTheOrderOfTheFields() {
-        InvalidInput invalid = refused(new Checks()
+        InvalidInput invalid = refused(new Validation()
                 .required("name", "  ")
                 .required("power", null)
                 .within("margin", Ratio.of(2), Ratio.ZERO, Ratio.ONE)
@@ -43,7 +43,7 @@ class ChecksTest {
 
     @Test
     void theEndsOfARangeBelongToIt() {
-        assertThatCode(() -> new Checks()
+        assertThatCode(() -> new Validation()
                         .within("power", LEAST, LEAST, MOST)
                         .within("power", MOST, LEAST, MOST)
                         .atLeast("power", LEAST, LEAST)
@@ -56,7 +56,7 @@ class ChecksTest {
 
     @Test
     void whatIsMissingIsToldOnceByRequired() {
-        assertThatCode(() -> new Checks()
+        assertThatCode(() -> new Validation()
                         .within("power", (Power) null, LEAST, MOST)
                         .atLeast("power", (Power) null, LEAST)
                         .atMost("power", (Power) null, MOST)
@@ -65,12 +65,13 @@ class ChecksTest {
                         .length("months", null, 12)
                         .done())
                 .doesNotThrowAnyException();
-        assertThat(refused(new Checks().notEmpty("months", null)).problems()).hasSize(1);
+        assertThat(refused(new Validation().notEmpty("months", null)).problems())
+                .hasSize(1);
     }
 
     @Test
     void listsAreCheckedByElement() {
-        InvalidInput invalid = refused(new Checks()
+        InvalidInput invalid = refused(new Validation()
                 .eachWithin("months", Arrays.asList(LEAST, null, Power.kilowatts(3)), LEAST, MOST)
                 .length("months", List.of(1, 2, 3), 12)
                 .notEmpty("loads", List.of()));
@@ -91,11 +92,11 @@ class ChecksTest {
 
     @Test
     void theProblemsOfAnInputAreACopyThatCannotBeChanged() {
-        InvalidInput invalid = refused(new Checks().required("power", null));
+        InvalidInput invalid = refused(new Validation().required("power", null));
         assertThatThrownBy(() -> invalid.problems().clear()).isInstanceOf(UnsupportedOperationException.class);
     }
 
-    private static InvalidInput refused(Checks checks) {
+    private static InvalidInput refused(Validation checks) {
         InvalidInput invalid = catchThrowableOfType(InvalidInput.class, checks::done);
         assertThat(invalid).isNotNull();
         return invalid;
@@ -103,12 +104,14 @@ class ChecksTest {
 
     @Test
     void wholeNumbersAreShownWithoutDecimals() {
-        assertThatThrownBy(() -> new Checks().within("hours", 25.0, 0.0, 24.0).done())
+        assertThatThrownBy(
+                        () -> new Validation().within("hours", 25.0, 0.0, 24.0).done())
                 .hasMessage("hours must be from 0 to 24 but is 25");
-        assertThatThrownBy(() -> new Checks().within("hours", -0.5, 0.5, 24.0).done())
+        assertThatThrownBy(
+                        () -> new Validation().within("hours", -0.5, 0.5, 24.0).done())
                 .hasMessage("hours must be from 0.5 to 24 but is -0.5");
         // up to where a double still counts by ones and a person still reads the digits
-        assertThatThrownBy(() -> new Checks().atMost("seed", 1e15, 9e14).done())
+        assertThatThrownBy(() -> new Validation().atMost("seed", 1e15, 9e14).done())
                 .hasMessage("seed must be at most 900000000000000 but is 1.0E15");
     }
 }

@@ -21,11 +21,11 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.site.MonthlyClimateBuilder;
 import org.daybank.core.site.SiteBuilder;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.junit.jupiter.api.Test;
 
-/** A caution is there exactly when its cause is. The causes are looked up in the design once more, in bare numbers. */
-class CautionsTest {
+/** A hazard is there exactly when its cause is. The causes are looked up in the design once more, in bare numbers. */
+class HazardsTest {
     private static final List<SystemDesign> DESIGNS = designs();
 
     private static List<SystemDesign> designs() {
@@ -82,7 +82,7 @@ class CautionsTest {
         Set<String> absent = new TreeSet<>();
         for (SystemDesign design : DESIGNS) {
             Set<String> told =
-                    design.cautions().stream().map(Caution::code).collect(Collectors.toCollection(TreeSet::new));
+                    design.hazards().stream().map(Hazard::code).collect(Collectors.toCollection(TreeSet::new));
             Set<String> expected = expected(design);
             assertThat(told).as("%s", design.billOfMaterials()).isEqualTo(expected);
             seen.addAll(expected);
@@ -207,10 +207,10 @@ class CautionsTest {
 
     @Test
     void eachSaysWhatToDoAndDefersToLocalCodes() {
-        assertThat(DESIGNS.get(0).cautions()).isNotEmpty().allSatisfy(caution -> {
-            assertThat(caution.action()).endsWith(Caution.LOCAL_CODE);
-            assertThat(caution.subject()).isNotBlank();
-            assertThat(caution.text()).endsWith(".").doesNotContain("%s", "null");
+        assertThat(DESIGNS.get(0).hazards()).isNotEmpty().allSatisfy(hazard -> {
+            assertThat(hazard.action()).endsWith(Hazard.LOCAL_CODE);
+            assertThat(hazard.subject()).isNotBlank();
+            assertThat(hazard.text()).endsWith(".").doesNotContain("%s", "null");
         });
     }
 }

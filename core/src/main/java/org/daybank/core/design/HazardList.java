@@ -3,15 +3,15 @@ package org.daybank.core.design;
 import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.quantity.Quantity;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
-/** Cautions as they are found; each is told what to do and to ask the local code. */
-final class CautionList {
-    private final List<Caution> cautions = new ArrayList<>();
+/** Hazards as they are found; each is told what to do and to ask the local code. */
+final class HazardList {
+    private final List<Hazard> hazards = new ArrayList<>();
 
     /**
-     * Adds a caution.
+     * Adds a hazard.
      *
      * @param subject the part or circuit
      * @param action what to do
@@ -23,16 +23,16 @@ final class CautionList {
         for (int i = 0; i < figures.length; i++) {
             shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(3) : figures[i];
         }
-        cautions.add(new Caution(code, severity, subject, text.formatted(shown), action + " " + Caution.LOCAL_CODE));
+        hazards.add(new Hazard(code, severity, subject, text.formatted(shown), action + " " + Hazard.LOCAL_CODE));
     }
 
     /** Adds what was found elsewhere. */
-    void addAll(List<Caution> found) {
-        cautions.addAll(found);
+    void addAll(List<Hazard> found) {
+        hazards.addAll(found);
     }
 
     /** Everything found, in order. */
-    List<Caution> all() {
-        return List.copyOf(cautions);
+    List<Hazard> all() {
+        return List.copyOf(hazards);
     }
 }

@@ -15,14 +15,14 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.WiringPlan;
-import org.daybank.core.working.Caution;
+import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
 /**
- * What can hurt someone or something in a design. A caution appears when its cause is in the design, not always and not never;
+ * What can hurt someone or something in a design. A hazard appears when its cause is in the design, not always and not never;
  * each names the part or circuit, says what can happen here and what to do, and defers to local codes.
  */
-final class Cautions {
+final class Hazards {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
     static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
@@ -32,19 +32,19 @@ final class Cautions {
     private static final Length LONG_RUN = Length.metres(30);
     private static final Length EXPOSED_HEIGHT = Length.metres(1000);
 
-    private final CautionList cautions = new CautionList();
+    private final HazardList hazards = new HazardList();
     private final SystemDesign design;
 
-    private Cautions(SystemDesign design) {
+    private Hazards(SystemDesign design) {
         this.design = design;
     }
 
-    /** The cautions of a complete design, the gravest first within each part; none while nothing is chosen. */
-    static List<Caution> of(SystemDesign design) {
+    /** The hazards of a complete design, the gravest first within each part; none while nothing is chosen. */
+    static List<Hazard> of(SystemDesign design) {
         if (!design.complete()) {
             return List.of();
         }
-        Cautions all = new Cautions(design);
+        Hazards all = new Hazards(design);
         BankFit bank = design.bank();
         if (bank != null) {
             all.onBank(bank);
@@ -61,22 +61,22 @@ final class Cautions {
         all.system();
         EngineBackup engine = design.generator();
         if (engine != null) {
-            all.cautions.addAll(engine.cautions());
+            all.hazards.addAll(engine.hazards());
         }
         WiringPlan wiring = design.wiring();
         if (wiring != null) {
-            all.cautions.addAll(wiring.cautions().stream()
-                    .filter(caution -> OF_CIRCUITS_ALONE.contains(caution.code()))
+            all.hazards.addAll(wiring.hazards().stream()
+                    .filter(hazard -> OF_CIRCUITS_ALONE.contains(hazard.code()))
                     .toList());
         }
-        return all.cautions.all();
+        return all.hazards.all();
     }
 
     private void onBank(BankFit bank) {
-        BankCautions.of(design, bank, cautions);
+        BankHazards.of(design, bank, hazards);
         Diversion diversion = SystemDesign.part(design.charger()).diversion();
         if (diversion != null) {
-            cautions.addAll(List.of(diversion.caution()));
+            hazards.addAll(List.of(diversion.hazard()));
         }
         ArrayLayout array = SystemDesign.part(design.array());
         arrayVoltage(
@@ -108,7 +108,7 @@ final class Cautions {
         }
         if (strings != null) {
             storedCharge("The capacitors of %s hold the array's voltage after switching off.", strings.product());
-            cautions.add(
+            hazards.add(
                     "reversePolarity",
                     Severity.WARNING,
                     circuit,
@@ -120,7 +120,7 @@ final class Cautions {
     }
 
     private void grid() {
-        cautions.add(
+        hazards.add(
                 "backfeed",
                 Severity.DANGER,
                 "inverter to grid",
@@ -129,7 +129,7 @@ final class Cautions {
                 "A service fed by an array or a bank is live from two sides: opening the main switch alone does not"
                         + " make it dead.");
         if (design.brief().kind() == SystemKind.GRID_BACKUP) {
-            cautions.add(
+            hazards.add(
                     "backupPanel",
                     Severity.DANGER,
                     "essential loads panel",
@@ -137,7 +137,7 @@ final class Cautions {
                             + " out by the inverter's own transfer or a listed switch.",
                     "While the grid is away the panel stays live from the bank; a second path to the grid would feed"
                             + " the street.");
-            cautions.add(
+            hazards.add(
                     "safetySupply",
                     Severity.WARNING,
                     "essential loads panel",
@@ -148,7 +148,7 @@ final class Cautions {
 
     private void mobile() {
         if (design.brief().shore() != null) {
-            cautions.add(
+            hazards.add(
                     "shoreConnection",
                     Severity.DANGER,
                     "shore inlet",
@@ -157,7 +157,7 @@ final class Cautions {
                     "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not"
                             + " bond neutral to earth a second time.");
         }
-        cautions.add(
+        hazards.add(
                 "vehicle",
                 Severity.DANGER,
                 "bank",
@@ -166,7 +166,7 @@ final class Cautions {
                 "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current"
                         + " through the body.");
         if (design.brief().alternator() != null) {
-            cautions.add(
+            hazards.add(
                     "alternatorLimit",
                     Severity.DANGER,
                     "alternator",
@@ -178,7 +178,7 @@ final class Cautions {
 
     private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
-            cautions.add(
+            hazards.add(
                     "directVoltage",
                     Severity.DANGER,
                     circuit,
@@ -191,7 +191,7 @@ final class Cautions {
     }
 
     private void stringFuses(int strings) {
-        cautions.add(
+        hazards.add(
                 "stringFuses",
                 Severity.DANGER,
                 "string",
@@ -201,21 +201,21 @@ final class Cautions {
     }
 
     private void array(String circuit, Current shortCircuit, Power power) {
-        cautions.add(
+        hazards.add(
                 "connectorsUnderLoad",
                 Severity.DANGER,
                 circuit,
                 "Open the array disconnect first; use connectors of one make and type.",
                 "A connector pulled apart under %s draws an arc that does not go out.",
                 shortCircuit);
-        cautions.add(
+        hazards.add(
                 "arrayFaults",
                 Severity.DANGER,
                 circuit,
                 "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
                 "Damaged insulation in an array of %s feeds a fault that can start a fire and that no fuse may clear.",
                 power);
-        cautions.add(
+        hazards.add(
                 "windAndSnow",
                 Severity.DANGER,
                 "array",
@@ -226,7 +226,7 @@ final class Cautions {
         WiringPlan wiring = design.wiring();
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
-            cautions.add(
+            hazards.add(
                     "surgeProtection",
                     Severity.WARNING,
                     circuit,
@@ -241,7 +241,7 @@ final class Cautions {
         if (design.inverter() == null) {
             return;
         }
-        cautions.add(
+        hazards.add(
                 "liveOutput",
                 Severity.DANGER,
                 "AC output",
@@ -249,7 +249,7 @@ final class Cautions {
                         + " residual-current protection.",
                 "The inverter makes %s by itself, with no other supply near: touching it can kill.",
                 design.brief().service().voltage());
-        cautions.add(
+        hazards.add(
                 "neutralEarthBond",
                 Severity.DANGER,
                 "AC output",
@@ -262,7 +262,7 @@ final class Cautions {
     }
 
     private void storedCharge(String text, String product) {
-        cautions.add(
+        hazards.add(
                 "storedCharge",
                 Severity.DANGER,
                 "inverter",
@@ -273,14 +273,14 @@ final class Cautions {
     }
 
     private void system() {
-        cautions.add(
+        hazards.add(
                 "preliminarySizes",
                 Severity.WARNING,
                 "all circuits",
                 "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
                 "Figures here are preliminary: they choose parts that fit each other, not the installation.");
         if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
-            cautions.add(
+            hazards.add(
                     "bankIndoors",
                     Severity.NOTICE,
                     "bank",
