@@ -19,5 +19,6 @@ module org.daybank.core {
     exports org.daybank.core.catalog;
     exports org.daybank.core.design;
     exports org.daybank.core.quantity;
+    exports org.daybank.core.schema;
     exports org.daybank.core.working;
 }

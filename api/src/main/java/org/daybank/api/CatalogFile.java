@@ -8,7 +8,7 @@ import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Json;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.catalog.CatalogTables;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Table;
 
 /**

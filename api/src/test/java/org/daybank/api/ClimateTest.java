@@ -93,7 +93,7 @@ class ClimateTest {
         HttpResponse<String> response = post("latitude=-41.5", steadyYear(8760));
 
         assertThat(response.statusCode()).isEqualTo(400);
-        assertThat(response.body()).contains("longitude is missing", "utcOffset is missing", "year is missing");
+        assertThat(response.body()).contains("longitude is required.", "utcOffset is required.", "year is required.");
     }
 
     @Test

@@ -114,10 +114,10 @@ class FlatFormsServiceTest {
             delimiter = '|',
             value = {
                 "dailyEnergy=2,4kWh              | dailyEnergy: '2,4kWh'  | the decimal sign is a point, not a comma",
-                "dailyEnergy=2.4                 | dailyEnergy            | the unit is missing",
+                "dailyEnergy=2.4                 | dailyEnergy            | the unit is required.",
                 "depthOfDischarge=80,5%25        | depthOfDischarge       | the decimal sign is a point, not a comma",
                 "designMargin=0,1                | designMargin           | the decimal sign is a point, not a comma",
-                "autonomy=0d                     | autonomy must be       | at least 2.4 h but is 0 h",
+                "autonomy=0d                     | autonomy must be       | at least 2.4 h, but was 0 h.",
                 "lowest=10Cel&lowest=12Cel       | lowest                 | one value is expected but there are 2",
                 "autonomi=3d                     | 'autonomi'             | 'autonomy'",
                 "in=kA.h&in=A.h                  | in:                    | one value is expected but there are 2",
@@ -138,8 +138,8 @@ class FlatFormsServiceTest {
     void errorsOfEveryKindStandInTheCell() {
         assertThat(text(BANK + "/capacity.txt" + QUERY + "&errors=inline"))
                 .startsWith("#ERR No such figure; there are ");
-        assertThat(text(BANK + ".csv?errors=inline")).startsWith("#ERR ").contains("dailyEnergy is missing");
-        assertThat(text(BANK + "?errors=inline")).startsWith("#ERR ").contains("chemistry is missing");
+        assertThat(text(BANK + ".csv?errors=inline")).startsWith("#ERR ").contains("dailyEnergy is required.");
+        assertThat(text(BANK + "?errors=inline")).startsWith("#ERR ").contains("chemistry is required.");
         assertThat(text(BANK + "/requiredCapacity.txt" + QUERY + "&errors=inline"))
                 .isEqualTo(text(BANK + "/requiredCapacity.txt" + QUERY));
         assertThat(Refusal.document(service.get(BANK + QUERY + "&errors=hidden"), 400)

@@ -141,7 +141,7 @@ class HandOverSheetTest {
         String sheet = sheet(brief);
         JsonNode result = RunningService.json(service.post(PATH, brief)).path("result");
         assertThat(headings(sheet))
-                .contains("Summary", "What is missing", "What was asked", "The year", "Assumptions")
+                .contains("Summary", "What is required.", "What was asked", "The year", "Assumptions")
                 .doesNotContain("Parts", "One-line diagram", "Settings");
         String text = text(sheet);
         assertThat(result.at("/missing")).hasSize(3);
@@ -157,7 +157,7 @@ class HandOverSheetTest {
         catalog.properties().forEach(kind -> catalog.putArray(kind.getKey()));
         brief.set("catalog", catalog);
         assertThat(headings(sheet(brief.toString())))
-                .contains("What is missing")
+                .contains("What is required.")
                 .doesNotContain("Parts");
     }
 

@@ -37,7 +37,7 @@ class OperationServiceTest {
         Path file = Files.writeString(folder.resolve("key"), KEY);
         try (RunningService locked = new RunningService("--api-key-file", file.toString())) {
             HttpResponse<String> without = locked.get(SETTINGS);
-            assertThat(Refusal.document(without, 401).path("detail").asText()).contains("X-API-Key is missing");
+            assertThat(Refusal.document(without, 401).path("detail").asText()).contains("X-API-Key is required.");
             assertThat(without.headers().firstValue("WWW-Authenticate")).hasValue("ApiKey header=\"X-API-Key\"");
             assertThat(Refusal.document(locked.get(SETTINGS, "X-API-Key", KEY + "x"), 401)
                             .path("detail")

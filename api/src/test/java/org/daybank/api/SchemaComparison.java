@@ -21,7 +21,7 @@ import org.daybank.api.wire.Form;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 import org.daybank.core.quantity.Quantity;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.Scalars;
 
 /** Holds record types against the schemas of the contract, the records within them included. */
 final class SchemaComparison {

@@ -73,7 +73,9 @@ class SweepServiceTest {
         String body = BANK.replace("\"1 d\"", "\"1 d\", \"90 d\"");
         List<String> rows = service.post("/v1/sweep", body).body().lines().toList();
         assertThat(rows).hasSize(7);
-        assertThat(rows.get(3)).startsWith("90,1200,,,failed,").contains("autonomy must be at most 60 d but is 90 d");
+        assertThat(rows.get(3))
+                .startsWith("90,1200,,,failed,")
+                .contains("autonomy must be at most 60 d, but was 90 d.");
         assertThat(rows.get(5)).endsWith(",ok,");
     }
 

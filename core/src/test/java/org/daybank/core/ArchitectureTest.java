@@ -29,6 +29,7 @@ class ArchitectureTest {
     /** Each room may use the rooms before it, and no others. */
     private static final List<String> ROOMS = List.of(
             "quantity",
+            "schema",
             "working",
             "site",
             "sun",

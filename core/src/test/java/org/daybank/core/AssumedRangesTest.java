@@ -16,13 +16,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.daybank.core.bank.BankPolicy;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.wiring.WiringPolicy;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -67,11 +68,11 @@ class AssumedRangesTest {
     }
 
     private static List<Limit> limits(RecordComponent component) {
-        Assumed assumed = component.getAnnotation(Assumed.class);
-        if (assumed == null) {
+        Bounds bounds = component.getAnnotation(Bounds.class);
+        if (bounds == null) {
             return List.of();
         }
-        return Stream.of(new Limit(assumed.least(), -1), new Limit(assumed.most(), 1))
+        return Stream.of(new Limit(bounds.minimum(), -1), new Limit(bounds.maximum(), 1))
                 .filter(limit -> !limit.text.isEmpty())
                 .toList();
     }
@@ -116,7 +117,7 @@ class AssumedRangesTest {
     /** Whether the record refuses a value for its range, whatever else may keep it from going with the other defaults. */
     private static boolean outOfRange(Class<? extends Record> type, RecordComponent changed, Object value)
             throws Exception {
-        Record standard = Policies.standard(type);
+        Record standard = Defaults.of(type);
         RecordComponent[] components = type.getRecordComponents();
         Object[] values = new Object[components.length];
         Class<?>[] types = new Class<?>[components.length];
@@ -138,6 +139,6 @@ class AssumedRangesTest {
 
     private static boolean isOfRange(Problem problem, String name) {
         return problem.path().matches("/" + name + "(/.*)?")
-                && problem.message().matches("\\S+ must be (at least|at most|from) -?\\d.* but is .*");
+                && problem.message().matches("\\S+ must be (at least|at most|from) -?\\d.*, but was .*.");
     }
 }

@@ -1,8 +1,8 @@
 package org.daybank.core;
 
 import java.util.List;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 
 /** What is wrong with something that cannot be made. */
 public final class Refused {

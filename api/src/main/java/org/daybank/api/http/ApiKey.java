@@ -37,7 +37,7 @@ public final class ApiKey {
         if (!MessageDigest.isEqual(key, bytes)) {
             context.header("WWW-Authenticate", "ApiKey header=\"" + HEADER + "\"");
             throw new UnauthorizedResponse(
-                    "The header " + HEADER + (shown == null ? " is missing" : " does not hold the key"));
+                    "The header " + HEADER + (shown == null ? " is required." : " does not hold the key"));
         }
     }
 }

@@ -5,10 +5,11 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.daybank.core.catalog.Catalog;
-import org.daybank.core.working.Assumption;
+import org.daybank.core.schema.Assumption;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -107,7 +108,8 @@ public record Calculation<Q extends Record, R extends Record>(
         } catch (InvalidInput refused) {
             throw refused;
         } catch (IllegalArgumentException | ArithmeticException refused) {
-            throw new InvalidInput(List.of(new Problem("", "outOfRange", String.valueOf(refused.getMessage()))));
+            throw new InvalidInput(
+                    List.of(new Problem("", ProblemCode.OUT_OF_RANGE, String.valueOf(refused.getMessage()))));
         }
     }
 }

@@ -17,8 +17,8 @@ import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.FlatForm;
 import org.daybank.api.wire.Json;
 import org.daybank.core.catalog.Catalog;
-import org.daybank.core.working.Assumption;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.Assumption;
+import org.daybank.core.schema.InvalidInput;
 
 /** The ways to ask for one calculation: a body, or query parameters; and the forms of its answer. */
 final class CalculationRoutes<Q extends Record, R extends Record> {

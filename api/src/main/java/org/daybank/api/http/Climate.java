@@ -7,11 +7,12 @@ import org.daybank.api.request.ClimateAnswer;
 import org.daybank.api.request.ClimatePlace;
 import org.daybank.api.wire.FlatForm;
 import org.daybank.api.wire.RecordWriter;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.site.EpwReader;
 import org.daybank.core.site.WeatherCsvReader;
 import org.daybank.core.site.WeatherYear;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 
 /** Reads a weather year from the text of a file and answers the site that it shows. */
 public final class Climate {
@@ -29,7 +30,9 @@ public final class Climate {
         String text = new String(Body.read(context, MAX_BYTES), StandardCharsets.UTF_8);
         if (text.isBlank()) {
             throw new InvalidInput(List.of(new Problem(
-                    "", "missing", "the body is empty: send the text of an EPW file, or CSV with named columns")));
+                    "",
+                    ProblemCode.MISSING,
+                    "the body is empty: send the text of an EPW file, or CSV with named columns")));
         }
         WeatherYear weather;
         if (text.startsWith("LOCATION,")) {

@@ -13,8 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.daybank.api.wire.Json;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.Scalars;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -81,8 +82,8 @@ public final class Errors {
 
     /** The first few problems in one line. */
     static String sentence(List<Problem> problems) {
-        String first = problems.stream().limit(IN_DETAIL).map(Problem::message).collect(Collectors.joining("; "));
-        return problems.size() > IN_DETAIL ? first + "; and more, see errors" : first;
+        String first = problems.stream().limit(IN_DETAIL).map(Problem::message).collect(Collectors.joining(" "));
+        return problems.size() > IN_DETAIL ? first + " Further problems are listed under errors." : first;
     }
 
     private static void send(Context context, int status, String detail, List<Problem> problems) {
@@ -91,7 +92,7 @@ public final class Errors {
             ArrayNode errors = document.putArray("errors");
             problems.forEach(problem -> errors.addObject()
                     .put(isPointer(problem.path()) ? "pointer" : "parameter", problem.path())
-                    .put("code", problem.code())
+                    .put("code", Scalars.name(problem.code()))
                     .put("detail", problem.message()));
         }
         context.status(status).contentType(PROBLEM).result(Json.write(document));

@@ -15,8 +15,9 @@ import org.daybank.api.wire.WirePath;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Unit;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.jspecify.annotations.Nullable;
 
 /** One figure of a result as bare text, for a cell of a spreadsheet: no unit, no newline. */
@@ -105,6 +106,6 @@ final class Figure {
     }
 
     private static InvalidInput refused(String message) {
-        return new InvalidInput(List.of(new Problem("in", "unreadable", message)));
+        return new InvalidInput(List.of(new Problem("in", ProblemCode.UNREADABLE, message)));
     }
 }

@@ -9,8 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.core.catalog.CatalogTables;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Table;
 
 /** Reads the products of one kind from a table and answers them as a request takes them. */
@@ -27,8 +28,8 @@ public final class ProductTable {
         }
         String text = new String(Body.read(context), StandardCharsets.UTF_8);
         if (text.isBlank()) {
-            throw new InvalidInput(List.of(
-                    new Problem("", "missing", "the body is empty: send CSV whose first line names the columns")));
+            throw new InvalidInput(List.of(new Problem(
+                    "", ProblemCode.MISSING, "the body is empty: send CSV whose first line names the columns")));
         }
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         ArrayNode products = answer.putArray(kind);

@@ -4,9 +4,10 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
 
 /** Takes out of the query what chooses the form of the answer; what is left is what is asked. */
 final class QueryOptions {
@@ -62,7 +63,7 @@ final class QueryOptions {
     }
 
     private static InvalidInput refused(String name, String message) {
-        return new InvalidInput(List.of(new Problem(name, "unreadable", name + ": " + message)));
+        return new InvalidInput(List.of(new Problem(name, ProblemCode.UNREADABLE, name + ": " + message)));
     }
 
     /**
@@ -76,7 +77,7 @@ final class QueryOptions {
                     .limit(100)
                     .map(name -> new Problem(
                             name,
-                            "unknownName",
+                            ProblemCode.UNKNOWN_NAME,
                             "the query parameter '%s' is not known here; what is asked stands in the body"
                                     .formatted(name.length() > 40 ? name.substring(0, 40) + "…" : name)))
                     .toList());

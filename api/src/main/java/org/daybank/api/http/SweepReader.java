@@ -18,12 +18,13 @@ import org.daybank.api.wire.WirePath;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.schema.Assumption;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.sweep.Axis;
 import org.daybank.core.sweep.Distribution;
 import org.daybank.core.sweep.Sweep;
-import org.daybank.core.working.Assumption;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.jspecify.annotations.Nullable;
 
 /** Makes a sweep of the library of a request for one, and finds everything that is wrong with it. */
@@ -54,7 +55,7 @@ final class SweepReader<Q extends Record, R extends Record> {
         }
         throw new InvalidInput(List.of(new Problem(
                 "/calculator",
-                "unknownName",
+                ProblemCode.UNKNOWN_NAME,
                 "'%s' is not a calculator; there are %s"
                         .formatted(
                                 request.calculator().length() > 40 ? "…" : request.calculator(),
@@ -211,7 +212,7 @@ final class SweepReader<Q extends Record, R extends Record> {
                     .forEach(
                             problem -> problems.add(problem.path().startsWith("/axes/") ? problem : problem.under(at)));
         } catch (IllegalArgumentException refused) {
-            problems.add(new Problem(at, "unknownName", String.valueOf(refused.getMessage())));
+            problems.add(new Problem(at, ProblemCode.UNKNOWN_NAME, String.valueOf(refused.getMessage())));
         }
     }
 }

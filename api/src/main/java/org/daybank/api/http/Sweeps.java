@@ -9,11 +9,12 @@ import org.daybank.api.request.UncertaintyRequest;
 import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Json;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.sweep.CompiledSweep;
 import org.daybank.core.sweep.RowFormat;
 import org.daybank.core.sweep.Uncertainty;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.jspecify.annotations.Nullable;
 
 /** Many cases of one calculator: rows are written as they are calculated. */
@@ -59,7 +60,7 @@ public final class Sweeps {
         if (cases > MOST_CASES) {
             throw new InvalidInput(List.of(new Problem(
                     "/draws",
-                    "outOfRange",
+                    ProblemCode.OUT_OF_RANGE,
                     "%d draws of %d inputs take %d cases; a request may ask for at most %d"
                             .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
         }
@@ -95,14 +96,14 @@ public final class Sweeps {
         if (from > sweep.count() || to > sweep.count()) {
             throw new InvalidInput(List.of(new Problem(
                     "/rows",
-                    "outOfRange",
+                    ProblemCode.OUT_OF_RANGE,
                     "rows must be among the %d that there are but are from %d to %d"
                             .formatted(sweep.count(), from, to))));
         }
         if (to - from > MOST_ROWS) {
             throw new InvalidInput(List.of(new Problem(
                     "/rows",
-                    "outOfRange",
+                    ProblemCode.OUT_OF_RANGE,
                     "a request may ask for at most %d rows but asks for %d: ask for a part of them, as in {\"from\": 0, \"to\": %d}"
                             .formatted(MOST_ROWS, to - from, MOST_ROWS))));
         }

@@ -7,7 +7,8 @@ import org.daybank.core.bank.Battery;
 import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * How long does a bank last, and what does a kilowatt-hour out of it cost?
@@ -35,13 +36,13 @@ public record BatteryLifeRequest(
                 .that(
                         battery == null || nominalVoltage == null || battery.seriesFor(nominalVoltage) > 0,
                         "nominalVoltage",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         () -> "no whole number of %s batteries makes %s"
                                 .formatted(battery.nominalVoltage(), nominalVoltage))
                 .that(
                         battery == null || battery.cycleLife() != null || battery.calendarLife() != null,
                         "battery/cycleLife",
-                        "missing",
+                        ProblemCode.MISSING,
                         "the battery needs its cycleLife (as in '0.2: 3000; 0.5: 1200'), its calendarLife (as in '10 a') or both")
                 .done();
     }

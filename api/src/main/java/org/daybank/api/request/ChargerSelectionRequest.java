@@ -10,11 +10,11 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**

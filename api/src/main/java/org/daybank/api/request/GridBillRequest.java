@@ -20,12 +20,12 @@ import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Validation;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 

@@ -12,11 +12,11 @@ import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
 import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,10 +3,12 @@ package org.daybank.api.request;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.stream.Stream;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.Axis;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,7 +28,7 @@ public record SweepAxis(
         @Nullable JsonNode from,
         @Nullable JsonNode to,
 
-        @Assumed(value = "2", least = "1", source = "the two ends")
+        @Bounds(minimum = "1") @Assumed(value = "2", source = "the two ends")
         Integer count,
 
         @Assumed(value = "linear", source = "equal distances")
@@ -43,8 +45,8 @@ public record SweepAxis(
 
     /** Refuses what says nothing, or two things at once. */
     public SweepAxis {
-        count = Policies.otherwise(count, SweepAxis.class, "count");
-        spacing = Policies.otherwise(spacing, SweepAxis.class, "spacing");
+        count = Defaults.otherwise(count, SweepAxis.class, "count");
+        spacing = Defaults.otherwise(spacing, SweepAxis.class, "spacing");
         long ways = Stream.of(values != null, from != null || to != null, distribution != null)
                 .filter(given -> given)
                 .count();
@@ -53,13 +55,13 @@ public record SweepAxis(
                 .that(
                         ways == 1,
                         "",
-                        ways == 0 ? "missing" : "conflict",
+                        ways == 0 ? ProblemCode.MISSING : ProblemCode.CONFLICT,
                         () -> "an axis takes one of values, from with to, and distribution, but %d are given"
                                 .formatted(ways))
-                .that(from == null || to != null, "to", "missing", "to is missing: a range has two ends")
-                .that(to == null || from != null, "from", "missing", "from is missing: a range has two ends")
+                .that(from == null || to != null, "to", ProblemCode.MISSING, "to is missing: a range has two ends")
+                .that(to == null || from != null, "from", ProblemCode.MISSING, "from is missing: a range has two ends")
                 .within("count", count, 1, Axis.MOST)
-                .that(values == null || !values.isEmpty(), "values", "missing", "values must not be empty")
+                .that(values == null || !values.isEmpty(), "values", ProblemCode.MISSING, "values must not be empty")
                 .done();
         values = values == null ? null : List.copyOf(values);
     }

@@ -6,7 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,11 +64,12 @@ public record SweepDistribution(
                     .filter(name -> !name.isEmpty())
                     .collect(Collectors.toCollection(TreeSet::new));
             List<String> wanted = kind.members;
-            wanted.forEach(name -> checks.that(given.contains(name), name, "missing", () -> name + " is missing"));
+            wanted.forEach(
+                    name -> checks.that(given.contains(name), name, ProblemCode.MISSING, () -> name + " is required."));
             given.forEach(name -> checks.that(
                     wanted.contains(name),
                     name,
-                    "conflict",
+                    ProblemCode.CONFLICT,
                     () -> "%s has no place here: this distribution takes %s"
                             .formatted(name, String.join(", ", wanted))));
         }

@@ -2,11 +2,13 @@ package org.daybank.api.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.Sampling;
 import org.daybank.core.sweep.Sweep;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,12 +40,12 @@ public record SweepRequest(
                 .that(
                         axes == null || axes.size() <= Sweep.MOST_AXES,
                         "axes",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "axes must be at most " + Sweep.MOST_AXES)
                 .that(
                         outputs == null || outputs.size() <= Sweep.MOST_OUTPUTS,
                         "outputs",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "outputs must be at most " + Sweep.MOST_OUTPUTS)
                 .done();
         axes = List.copyOf(axes);
@@ -57,21 +59,21 @@ public record SweepRequest(
      * @param to after the last; absent, to the end
      */
     public record RowRange(
-            @Assumed(value = "0", least = "0", source = "from the beginning")
+            @Bounds(minimum = "0") @Assumed(value = "0", source = "from the beginning")
             Integer from,
 
             @Nullable Integer to) {
         /** Refuses what is no range. */
         public RowRange {
-            from = Policies.otherwise(from, RowRange.class, "from");
+            from = Defaults.otherwise(from, RowRange.class, "from");
             new Validation()
                     .within("from", from, 0, Integer.MAX_VALUE)
                     .within("to", to, 0, Integer.MAX_VALUE)
                     .that(
                             to == null || to >= from,
                             "to",
-                            "inconsistent",
-                            "to must be at least from %s but is %s".formatted(from, to))
+                            ProblemCode.INCONSISTENT,
+                            "to must be at least from %s, but was %s.".formatted(from, to))
                     .done();
         }
     }

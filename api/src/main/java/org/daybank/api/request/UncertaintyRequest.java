@@ -2,10 +2,11 @@ package org.daybank.api.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.Sampling;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,17 +25,17 @@ public record UncertaintyRequest(
         List<SweepAxis> axes,
         List<String> outputs,
 
-        @Assumed(value = "1024", least = "2", source = "indices to about one or two hundredths")
+        @Bounds(minimum = "2") @Assumed(value = "1024", source = "indices to about one or two hundredths")
         Integer draws,
 
-        @Assumed(value = "0", least = "0", source = "any will do")
+        @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do")
         Integer seed) {
     private static final int MOST_DRAWS = 1 << 20;
 
     /** Refuses what can never be right. */
     public UncertaintyRequest {
-        draws = Policies.otherwise(draws, UncertaintyRequest.class, "draws");
-        seed = Policies.otherwise(seed, UncertaintyRequest.class, "seed");
+        draws = Defaults.otherwise(draws, UncertaintyRequest.class, "draws");
+        seed = Defaults.otherwise(seed, UncertaintyRequest.class, "seed");
         new Validation()
                 .required("calculator", calculator)
                 .notEmpty("axes", axes)

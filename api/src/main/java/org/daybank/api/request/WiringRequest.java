@@ -3,12 +3,13 @@ package org.daybank.api.request;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.api.wire.Inline;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.wiring.ArrayRuns;
 import org.daybank.core.wiring.Circuit;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.wiring.WiringPolicy;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,7 +30,7 @@ public record WiringRequest(
                 .that(
                         circuits == null || circuits.size() <= MOST_CIRCUITS,
                         "circuits",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "circuits must be at most " + MOST_CIRCUITS)
                 .done();
         circuits = List.copyOf(circuits);

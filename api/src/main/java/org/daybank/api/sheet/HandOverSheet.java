@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.design.SystemKind;
-import org.daybank.core.working.Assumption;
+import org.daybank.core.schema.Assumption;
 import org.daybank.core.working.Hazard;
 
 /** A design as one page without scripts that asks for nothing else: to read, to print and to hand over. */
@@ -64,7 +64,7 @@ public final class HandOverSheet {
     private static Map<String, Html> sections(SystemDesign design, List<Assumption> assumptions) {
         Map<String, Html> sections = new LinkedHashMap<>();
         sections.put("Summary", Summary.of(design));
-        sections.put("What is missing", Missing.of(design));
+        sections.put("What is required.", Missing.of(design));
         sections.put("Parts", PartsList.of(design));
         sections.put("One-line diagram", OneLine.of(design));
         sections.put("How parts are joined", Layouts.of(design));

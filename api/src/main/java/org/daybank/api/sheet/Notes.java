@@ -2,7 +2,7 @@ package org.daybank.api.sheet;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.daybank.core.working.Assumption;
+import org.daybank.core.schema.Assumption;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 import org.daybank.core.working.Working;

@@ -15,8 +15,8 @@ import org.daybank.api.wire.Shape;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Scalars;
 import org.jspecify.annotations.Nullable;
 
 /** Figures and names as a person reads them. */

@@ -10,10 +10,12 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Assumption;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Assumption;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.ProblemList;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Binder {
     private static final ObjectNode NOTHING_GIVEN = JsonNodeFactory.instance.objectNode();
 
-    private final Problems problems = new Problems();
+    private final ProblemList problems = new ProblemList();
     private final List<Assumption> assumptions = new ArrayList<>();
     private final Scalar scalars;
 
@@ -93,7 +95,7 @@ public final class Binder {
         if (node.isArray()) {
             problems.add(
                     pointer,
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "%s: one value is expected but there are %d".formatted(label(pointer), node.size()));
             return null;
         }
@@ -118,7 +120,10 @@ public final class Binder {
         }
         if (series == null || !series.isArray()) {
             if (series != null) {
-                problems.add(pointer, "unreadable", "%s: a list in brackets is expected".formatted(label(pointer)));
+                problems.add(
+                        pointer,
+                        ProblemCode.UNREADABLE,
+                        "%s: a list in brackets is expected".formatted(label(pointer)));
             }
             return null;
         }
@@ -126,7 +131,7 @@ public final class Binder {
         for (int i = 0; i < series.size(); i++) {
             String at = pointer + "/" + i;
             if (series.get(i).isNull()) {
-                problems.add(at, "missing", "%s is missing".formatted(label(at)));
+                problems.add(at, ProblemCode.MISSING, "%s is required.".formatted(label(at)));
                 continue;
             }
             Object value = read(element, series.get(i), at);
@@ -137,14 +142,14 @@ public final class Binder {
         return values.size() == series.size() ? List.copyOf(values) : null;
     }
 
-    static void refuseUnknown(List<String> known, ObjectNode members, String pointer, Problems problems) {
+    static void refuseUnknown(List<String> known, ObjectNode members, String pointer, ProblemList problems) {
         for (Iterator<String> names = members.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!known.contains(name)) {
                 problems.add(
                         pointer + "/" + escape(name),
-                        "unknownName",
-                        problems.full() ? "" : Names.complaint(name, known));
+                        ProblemCode.UNKNOWN_NAME,
+                        problems.isFull() ? "" : Names.complaint(name, known));
             }
         }
     }
@@ -168,7 +173,7 @@ public final class Binder {
                 continue;
             } else {
                 String at = pointer + "/" + part.name();
-                problems.add(at, "missing", label(at) + " is missing");
+                problems.add(at, ProblemCode.MISSING, label(at) + " is required.");
             }
             if (values[i] == null) {
                 failed.add(part.name());
@@ -191,7 +196,8 @@ public final class Binder {
         } catch (RuntimeException refused) {
             // with a part left out a constructor may stumble over its absence, which is told already
             if (failed.isEmpty()) {
-                problems.add(pointer, "outOfRange", "%s: %s".formatted(label(pointer), refused.getMessage()));
+                problems.add(
+                        pointer, ProblemCode.OUT_OF_RANGE, "%s: %s".formatted(label(pointer), refused.getMessage()));
             }
         }
         return null;

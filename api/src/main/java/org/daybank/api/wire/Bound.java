@@ -1,7 +1,7 @@
 package org.daybank.api.wire;
 
 import java.util.List;
-import org.daybank.core.working.Assumption;
+import org.daybank.core.schema.Assumption;
 
 /**
  * A record built from an input.

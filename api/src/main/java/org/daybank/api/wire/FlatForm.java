@@ -8,9 +8,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
 
 /**
  * A request as query parameters: every component, however deep, by its bare name. {@code autonomy=3d} stands for
@@ -68,7 +69,7 @@ public final class FlatForm<R extends Record> {
         parameters.forEach((name, texts) -> {
             String pointer = pointers.get(name);
             if (pointer == null) {
-                wrong.add(new Problem(Names.shown(name), "unknownName", Names.complaint(name, names())));
+                wrong.add(new Problem(Names.shown(name), ProblemCode.UNKNOWN_NAME, Names.complaint(name, names())));
             } else {
                 put(tree, pointer, texts);
             }

@@ -9,8 +9,8 @@ import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Scalars;
 
 /**
  * How a value looks on the wire, told from its type.

@@ -17,8 +17,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 
 /** JSON text to trees and back, with limits on what is read. */
 public final class Json {
@@ -102,7 +103,7 @@ public final class Json {
     }
 
     private static InvalidInput malformed(String pointer, String message) {
-        return new InvalidInput(List.of(new Problem(pointer, "malformed", message)));
+        return new InvalidInput(List.of(new Problem(pointer, ProblemCode.MALFORMED, message)));
     }
 
     private static String sentence(JsonProcessingException broken) {

@@ -17,8 +17,8 @@ import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Scalars;
 import org.jspecify.annotations.Nullable;
 
 /** Writes records as JSON by their components, in the forms of {@link Form}; what is absent is not written. */

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.ProblemList;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Scalars;
 import org.jspecify.annotations.Nullable;
 
 /** Reads values that are one thing: a quantity, a number, an amount of money, a name, a text. */
@@ -18,10 +20,10 @@ final class Scalar {
     private static final List<String> SERIES_MEMBERS = List.of("unit", "values");
     private static final List<String> MONEY_MEMBERS = List.of("amount", "currency");
 
-    private final Problems problems;
+    private final ProblemList problems;
     private final boolean flat;
 
-    Scalar(Problems problems, boolean flat) {
+    Scalar(ProblemList problems, boolean flat) {
         this.problems = problems;
         this.flat = flat;
     }
@@ -106,7 +108,8 @@ final class Scalar {
         try {
             return HourlySeries.of(unit.textValue(), numbers);
         } catch (IllegalArgumentException refused) {
-            problems.add(pointer, "unreadable", "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
+            problems.add(
+                    pointer, ProblemCode.UNREADABLE, "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
             return null;
         }
     }
@@ -163,11 +166,12 @@ final class Scalar {
         try {
             return reading.get();
         } catch (IllegalArgumentException refused) {
-            problems.add(pointer, "unreadable", "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
+            problems.add(
+                    pointer, ProblemCode.UNREADABLE, "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
         } catch (RuntimeException refused) {
             problems.add(
                     pointer,
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "%s: '%s' cannot be read".formatted(Binder.label(pointer), Names.shown(text)));
         }
         return null;
@@ -178,7 +182,7 @@ final class Scalar {
         String found = node.isMissingNode() || node.isNull() ? "nothing" : Names.shown(node.toString());
         problems.add(
                 pointer,
-                "unreadable",
+                ProblemCode.UNREADABLE,
                 "%s: %s is expected but found %s".formatted(Binder.label(pointer), expected, found));
         return null;
     }

@@ -13,9 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.NotRepeated;
 import org.jspecify.annotations.Nullable;
 
 /** What the wire needs to know of a record type; looked up once. */
@@ -127,7 +126,7 @@ public final class Shape {
                     component.getName(),
                     component.getGenericType(),
                     component.isAnnotationPresent(Inline.class),
-                    component.isAnnotationPresent(ToldElsewhere.class),
+                    component.isAnnotationPresent(NotRepeated.class),
                     component.getAnnotation(Assumed.class),
                     component.getAnnotatedType().isAnnotationPresent(Nullable.class),
                     new SerializedString(component.getName()),

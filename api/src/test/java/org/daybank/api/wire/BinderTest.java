@@ -14,12 +14,13 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Assumption;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Assumption;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,17 +36,17 @@ class BinderTest {
 
     /** Everything a planner may argue with about a lamp. */
     public record LampPolicy(
-            @Assumed(value = "0.1", least = "0", most = "1", source = "growth")
+            @Bounds(minimum = "0", maximum = "1") @Assumed(value = "0.1", source = "growth")
             Ratio margin,
 
             @Assumed(value = "2", source = "pairs") int count,
             @Assumed(value = "false", source = "off by day") boolean byDay) {
         public LampPolicy {
-            Policies.check(LampPolicy.class, margin, count, byDay);
+            Validation.of(LampPolicy.class, margin, count, byDay).done();
         }
 
         public static LampPolicy standard() {
-            return Policies.standard(LampPolicy.class);
+            return Defaults.of(LampPolicy.class);
         }
     }
 
@@ -156,7 +157,7 @@ class BinderTest {
     void tellsWhatIsMissingWhenTheRecordDoesNot() {
         assertThat(problems(Request.class, "{\"lamps\": [], \"latitude\": null}"))
                 .extracting(Problem::path, Problem::message)
-                .containsExactly(tuple("/latitude", "latitude is missing"), tuple("/factor", "factor is missing"));
+                .containsExactly(tuple("/latitude", "latitude is required."), tuple("/factor", "factor is required."));
     }
 
     @Test
@@ -177,7 +178,7 @@ class BinderTest {
             delimiter = '|',
             value = {
                 "20                            | the unit is missing; write it with one of the units W",
-                "'20'                          | the unit is missing",
+                "'20'                          | the unit is required.",
                 "{'value': 20}                 | power.unit: a unit in quotes is expected but found nothing",
                 "{'value': '20', 'unit': 'W'}  | power.value: a number without quotes is expected but found \"20\"",
                 "{'value': 20, 'unit': 'V'}    | V is a unit of voltage",

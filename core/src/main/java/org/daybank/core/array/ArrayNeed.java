@@ -6,8 +6,8 @@ import java.util.List;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Validation;
 
 /**
  * What is asked of an array.
@@ -31,7 +31,7 @@ public record ArrayNeed(
     /**
      * Resolves what was left out; one value stands for twelve.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public ArrayNeed {
         dailyEnergy = everyMonth(dailyEnergy);

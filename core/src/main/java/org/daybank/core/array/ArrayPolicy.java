@@ -2,8 +2,10 @@ package org.daybank.core.array;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when an array is sized. Each factor counts once.
@@ -19,58 +21,55 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record ArrayPolicy(
-        @Assumed(value = "1.3", least = "1", most = "5", sensible = "1.1–1.4", source = "IEEE 1562")
+        @Bounds(minimum = "1", maximum = "5", sensible = "1.1–1.4") @Assumed(value = "1.3", source = "IEEE 1562")
         Ratio arrayToLoadRatio,
 
-        @Assumed(value = "0.95", least = "0.3", most = "1", sensible = "0.92–0.98", source = "winter practice")
+        @Bounds(minimum = "0.3", maximum = "1", sensible = "0.92–0.98")
+        @Assumed(value = "0.95", source = "winter practice")
         Ratio soilingFactor,
 
-        @Assumed(value = "0.98", least = "0.5", most = "1", sensible = "0.95–1", source = "winter practice")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–1")
+        @Assumed(value = "0.98", source = "winter practice")
         Ratio mismatchFactor,
 
-        @Assumed(value = "0.98", least = "0.5", most = "1", sensible = "0.95–1", source = "2 % drop at full sun")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–1")
+        @Assumed(value = "0.98", source = "2 % drop at full sun")
         Ratio wiringFactor,
 
-        @Assumed(
-                value = "0.95",
-                least = "0.5",
-                most = "1",
-                sensible = "0.92–0.98",
-                source = "ten years at 0.5 % a year")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.92–0.98")
+        @Assumed(value = "0.95", source = "ten years at 0.5 % a year")
         Ratio ageingFactor,
 
-        @Assumed(
-                value = "0.98",
-                least = "0.8",
-                most = "1",
-                sensible = "0.95–1",
-                source = "most of ageing is lost current")
+        @Bounds(minimum = "0.8", maximum = "1", sensible = "0.95–1")
+        @Assumed(value = "0.98", source = "most of ageing is lost current")
         Ratio voltageAgeingFactor,
 
-        @Assumed(value = "0.96", least = "0.5", most = "1", sensible = "0.93–0.98", source = "typical data sheets")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.93–0.98")
+        @Assumed(value = "0.96", source = "typical data sheets")
         Ratio chargerEfficiency,
 
         @Assumed(value = "singleDiode", source = "De Soto, Klein and Beckman 2006, fitted to the data sheet")
         YieldModel yieldModel)
         implements ArrayPolicyBuilder.With {
-    private static final ArrayPolicy STANDARD = Policies.standard(ArrayPolicy.class);
+    private static final ArrayPolicy STANDARD = Defaults.of(ArrayPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public ArrayPolicy {
-        Policies.check(
-                ArrayPolicy.class,
-                arrayToLoadRatio,
-                soilingFactor,
-                mismatchFactor,
-                wiringFactor,
-                ageingFactor,
-                voltageAgeingFactor,
-                chargerEfficiency,
-                yieldModel);
+        Validation.of(
+                        ArrayPolicy.class,
+                        arrayToLoadRatio,
+                        soilingFactor,
+                        mismatchFactor,
+                        wiringFactor,
+                        ageingFactor,
+                        voltageAgeingFactor,
+                        chargerEfficiency,
+                        yieldModel)
+                .done();
     }
 
     /** The cited defaults. */

@@ -6,7 +6,7 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Working;
 
 /**
@@ -25,9 +25,9 @@ import org.daybank.core.working.Working;
  */
 public record ArraySize(
         String product,
-        @ToldElsewhere ArrayNeed need,
-        @ToldElsewhere ArrayPolicy policy,
-        @ToldElsewhere ModuleYield moduleYield,
+        @NotRepeated ArrayNeed need,
+        @NotRepeated ArrayPolicy policy,
+        @NotRepeated ModuleYield moduleYield,
         ChargePath path,
         List<MonthlyYield> months,
         Month designMonth,

@@ -6,8 +6,9 @@ import org.daybank.core.array.kernel.DiodeKernel;
 import org.daybank.core.array.kernel.DiodeKernelBuilder;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TemperatureCoefficient;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 
 /**
  * Finds the single-diode curve of a data sheet.
@@ -223,6 +224,6 @@ final class DiodeFit {
     }
 
     private static InvalidInput refuse(String field, String message) {
-        return new InvalidInput(List.of(new Problem("/" + field, "inconsistent", message)));
+        return new InvalidInput(List.of(new Problem("/" + field, ProblemCode.INCONSISTENT, message)));
     }
 }

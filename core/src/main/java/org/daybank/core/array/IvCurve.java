@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * Current against voltage of one module, under one irradiance and at one cell temperature.
@@ -72,7 +72,7 @@ public record IvCurve(
      * the open-circuit voltage, where controllers let nothing flow back.
      *
      * @param voltage of the module's terminals, from zero
-     * @throws org.daybank.core.working.InvalidInput when the voltage is negative
+     * @throws org.daybank.core.schema.InvalidInput when the voltage is negative
      */
     public Current current(Voltage voltage) {
         new Validation().atLeast("voltage", voltage, Voltage.ZERO).done();
@@ -84,7 +84,7 @@ public record IvCurve(
      * The curve as points from short to open circuit at equal steps of voltage.
      *
      * @param count how many, at least 2
-     * @throws org.daybank.core.working.InvalidInput when fewer are asked for
+     * @throws org.daybank.core.schema.InvalidInput when fewer are asked for
      */
     public List<Point> points(int count) {
         new Validation().atLeast("count", count, 2).done();

@@ -5,8 +5,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.site.Site;
-import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -20,7 +20,7 @@ import org.daybank.core.working.Working;
  *     and α of current
  */
 public record ModuleExtremes(
-        @ToldElsewhere PvModule module,
+        @NotRepeated PvModule module,
         Temperature recordLow,
         Temperature hottestCell,
         Voltage coldestOpenCircuit,

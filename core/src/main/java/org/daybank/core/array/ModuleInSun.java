@@ -3,9 +3,9 @@ package org.daybank.core.array;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * Modules of a string that are alike and get the same light.
@@ -33,11 +33,11 @@ public record ModuleInSun(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public ModuleInSun {
-        cell = Policies.otherwise(cell, ModuleInSun.class, "cell");
-        count = Policies.otherwise(count, ModuleInSun.class, "count");
+        cell = Defaults.otherwise(cell, ModuleInSun.class, "cell");
+        count = Defaults.otherwise(count, ModuleInSun.class, "count");
         new Validation()
                 .required("name", name)
                 .required("module", module)

@@ -27,7 +27,7 @@ public final class ModuleOutput {
     /**
      * The output of a module by a model.
      *
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet
      */
     public static ModuleOutput of(PvModule module, YieldModel model) {
         return switch (model) {

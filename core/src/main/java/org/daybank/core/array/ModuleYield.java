@@ -29,7 +29,7 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
      * Yield through a controller that tracks the best point: the largest power of the module at each irradiance and cell
      * temperature, times the factors and the controller's efficiency.
      *
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet
      */
     public static ModuleYield tracking(
             PvModule module, Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
@@ -50,7 +50,7 @@ public record ModuleYield(PvModule module, ChargePath path, int series, List<Ene
      * @param series modules in a string
      * @param trueNominal of the bank
      * @param charging voltage of the bank while the sun shines
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet
      */
     public static ModuleYield direct(
             PvModule module,

@@ -9,9 +9,11 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,27 +46,21 @@ public record PvModule(
         Voltage maximumPowerVoltage,
         Current maximumPowerCurrent,
 
-        @Assumed(
-                value = "-0.30 %/K",
-                sensible = "−0.36…−0.24 %/K, modern cells at the low end",
-                source = "typical of crystalline silicon; the data sheet wins")
+        @Bounds(sensible = "−0.36…−0.24 %/K, modern cells at the low end")
+        @Assumed(value = "-0.30 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient openCircuitVoltageCoefficient,
 
-        @Assumed(
-                value = "0.05 %/K",
-                sensible = "0.04…0.06 %/K",
-                source = "typical of crystalline silicon; the data sheet wins")
+        @Bounds(sensible = "0.04…0.06 %/K")
+        @Assumed(value = "0.05 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient shortCircuitCurrentCoefficient,
 
-        @Assumed(
-                value = "-0.40 %/K",
-                sensible = "−0.50…−0.34 %/K",
-                source = "typical of crystalline silicon; the data sheet wins")
+        @Bounds(sensible = "−0.50…−0.34 %/K")
+        @Assumed(value = "-0.40 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient powerCoefficient,
 
+        @Bounds(sensible = "42…48 °C")
         @Assumed(
                 value = "45 Cel",
-                sensible = "42…48 °C",
                 source = "typical of framed glass modules on an open rack (IEC 61215 test); the data sheet wins")
         Temperature nominalOperatingCellTemperature,
 
@@ -73,10 +69,8 @@ public record PvModule(
         Current seriesFuse,
         @Nullable Voltage nominalGroup,
 
-        @Assumed(
-                value = "0",
-                sensible = "0.05–0.15 for bifacial modules over bright ground",
-                source = "a one-sided module, or a dark ground behind it")
+        @Bounds(sensible = "0.05–0.15 for bifacial modules over bright ground")
+        @Assumed(value = "0", source = "a one-sided module, or a dark ground behind it")
         Ratio bifacialGain,
 
         Money price)
@@ -87,7 +81,7 @@ public record PvModule(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing, can never be right or contradicts the rest
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, can never be right or contradicts the rest
      *     of the sheet; everything that is wrong is told at once
      */
     public PvModule {
@@ -126,8 +120,8 @@ public record PvModule(
                 .that(
                         price == null || price.minorUnits() >= 0,
                         "price",
-                        "outOfRange",
-                        "price must not be negative but is " + price)
+                        ProblemCode.OUT_OF_RANGE,
+                        "price must not be negative, but was " + price + ".")
                 .done();
         openCircuitVoltageCoefficient = otherwise(openCircuitVoltageCoefficient, "openCircuitVoltageCoefficient");
         shortCircuitCurrentCoefficient = otherwise(shortCircuitCurrentCoefficient, "shortCircuitCurrentCoefficient");
@@ -137,7 +131,7 @@ public record PvModule(
     }
 
     private static <T> T otherwise(@Nullable T given, String component) {
-        return Policies.otherwise(given, PvModule.class, component);
+        return Defaults.otherwise(given, PvModule.class, component);
     }
 
     /** The maximum power point lies inside its corner: over half of the end of the curve, and short of it. */
@@ -147,8 +141,8 @@ public record PvModule(
             checks.that(
                     point.baseValue() > end.baseValue() / 2 && point.baseValue() < end.baseValue(),
                     field,
-                    "inconsistent",
-                    () -> "%s must lie between half of %s, which is %s, and the whole of it but is %s"
+                    ProblemCode.INCONSISTENT,
+                    () -> "%s must lie between half of %s, which is %s, and the whole of it, but was %s."
                             .formatted(field, endField, end, point));
         }
     }
@@ -160,7 +154,7 @@ public record PvModule(
             checks.that(
                     Math.abs(product.watts() - power.watts()) <= ROUNDING.fraction() * power.watts(),
                     "power",
-                    "inconsistent",
+                    ProblemCode.INCONSISTENT,
                     () ->
                             "power must agree with maximumPowerVoltage · maximumPowerCurrent to %s: %s · %s = %s but power is %s"
                                     .formatted(ROUNDING.rounded(), voltage, current, product.rounded(), power));
@@ -184,7 +178,7 @@ public record PvModule(
             checks.that(
                     each.volts() >= 0.45 && each.volts() <= 1,
                     "cellsInSeries",
-                    "inconsistent",
+                    ProblemCode.INCONSISTENT,
                     () ->
                             "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts"
                                     .formatted(cells, openCircuit, each.rounded(3)));
@@ -197,8 +191,9 @@ public record PvModule(
             checks.that(
                     given.compareTo(limit) >= 0,
                     field,
-                    "inconsistent",
-                    () -> "%s must be at least %s, which is %s, but is %s".formatted(field, limitField, limit, given));
+                    ProblemCode.INCONSISTENT,
+                    () -> "%s must be at least %s, which is %s,, but was %s."
+                            .formatted(field, limitField, limit, given));
         }
     }
 }

@@ -64,7 +64,7 @@ public record ShadeComparison(
     /**
      * Compares.
      *
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet of a module
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet of a module
      */
     public static ShadeComparison of(StringInSun string, ShadePolicy policy) {
         List<ModuleInSun> groups = string.modules();

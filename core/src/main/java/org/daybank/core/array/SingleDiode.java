@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -43,7 +43,7 @@ public record SingleDiode(
     /**
      * Fits the circuit to a data sheet.
      *
-     * @throws org.daybank.core.working.InvalidInput when the sheet cannot be fitted; the message says which figures do not go
+     * @throws org.daybank.core.schema.InvalidInput when the sheet cannot be fitted; the message says which figures do not go
      *     together
      */
     public static SingleDiode of(PvModule module) {
@@ -66,7 +66,7 @@ public record SingleDiode(
      *
      * @param irradiance on the front, or on both sides together; up to 3000 W/m²
      * @param cell from −100 °C to 150 °C
-     * @throws org.daybank.core.working.InvalidInput when either is out of range
+     * @throws org.daybank.core.schema.InvalidInput when either is out of range
      */
     public IvCurve at(Irradiance irradiance, Temperature cell) {
         new Validation()

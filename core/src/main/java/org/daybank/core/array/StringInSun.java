@@ -3,7 +3,8 @@ package org.daybank.core.array;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * A string of modules in series, not all alike or not all in the same light. Their order does not matter.
@@ -16,7 +17,7 @@ public record StringInSun(List<ModuleInSun> modules) {
     /**
      * Validation the groups.
      *
-     * @throws org.daybank.core.working.InvalidInput when there are none or too many, or a name occurs twice
+     * @throws org.daybank.core.schema.InvalidInput when there are none or too many, or a name occurs twice
      */
     public StringInSun {
         Validation checks = new Validation().notEmpty("modules", modules);
@@ -25,14 +26,14 @@ public record StringInSun(List<ModuleInSun> modules) {
             checks.that(
                     modules.size() <= MOST_GROUPS,
                     "modules",
-                    "outOfRange",
-                    "modules must be at most %d groups but are %d".formatted(MOST_GROUPS, modules.size()));
+                    ProblemCode.OUT_OF_RANGE,
+                    "modules must be at most %d groups but were %s.".formatted(MOST_GROUPS, modules.size()));
             for (int i = 0; i < modules.size(); i++) {
                 ModuleInSun group = modules.get(i);
                 checks.that(
                         group == null || names.add(group.name()),
                         "modules/" + i + "/name",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         () -> "name %s occurs twice".formatted(group.name()));
             }
         }

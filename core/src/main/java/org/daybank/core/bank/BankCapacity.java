@@ -4,7 +4,7 @@ import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Working;
 
 /**
@@ -26,8 +26,8 @@ import org.daybank.core.working.Working;
  *     when no current runs
  */
 public record BankCapacity(
-        @ToldElsewhere BankDemand demand,
-        @ToldElsewhere BankPolicy policy,
+        @NotRepeated BankDemand demand,
+        @NotRepeated BankPolicy policy,
         Voltage trueNominal,
         Charge autonomyCharge,
         Charge byDepth,

@@ -8,8 +8,9 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What is asked of a bank.
@@ -51,7 +52,7 @@ public record BankDemand(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right; below the published
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right; below the published
      *     curve of the chemistry the temperature factor must be given from the data sheet
      */
     public BankDemand {
@@ -62,8 +63,8 @@ public record BankDemand(
                 .that(
                         nominalVoltage == null || BUSES.contains(nominalVoltage),
                         "nominalVoltage",
-                        "outOfRange",
-                        () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
                 .required("chemistry", chemistry)
                 .required("lowest", lowest)
                 .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))
@@ -74,7 +75,7 @@ public record BankDemand(
             checks.that(
                     temperatureFactor != null,
                     "temperatureFactor",
-                    "missing",
+                    ProblemCode.MISSING,
                     () ->
                             "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
                                     .formatted(curve.coldest(), lowest));

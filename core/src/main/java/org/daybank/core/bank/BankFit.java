@@ -1,5 +1,7 @@
 package org.daybank.core.bank;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +13,9 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BankFit(
         String product,
-        @ToldElsewhere Battery battery,
+        @NotRepeated Battery battery,
         Temperature temperature,
         boolean heated,
         @Nullable BankCapacity capacity,
@@ -83,17 +85,15 @@ public record BankFit(
         checks.add(
                 factor.isPresent()
                         ? Check.that(
-                                "capacityInTheCold",
+                                BankRule.CAPACITY_IN_THE_COLD,
                                 true,
-                                "At %s it delivers %s of its capacity.",
-                                temperature,
-                                factor.get())
+                                value("temperature", temperature),
+                                value("factor", factor.get()))
                         : Check.that(
-                                "capacityInTheCold",
+                                BankRule.CAPACITY_IN_THE_COLD,
                                 false,
-                                "Its capacity at %s is not known: the data sheet says nothing below %s.",
-                                temperature,
-                                battery.capacityByTemperature().coldest()));
+                                value("temperature", temperature),
+                                value("coldest", battery.capacityByTemperature().coldest())));
         if (series == 0 || factor.isEmpty()) {
             return new BankFit(battery.model(), battery, temperature, heated, null, null, null, checks, List.of());
         }
@@ -102,12 +102,11 @@ public record BankFit(
         BankLayout layout = carrying(
                 need, lay(capacity, battery, need, series, leastStrings, parallelFactor), parallelFactor, policy);
         checks.add(Check.that(
-                "parallelStrings",
+                BankRule.PARALLEL_STRINGS,
                 layout.parallel() <= battery.mostInParallel(),
-                "%s takes %s strings in parallel; at most %s may be connected.",
-                capacity.requiredCapacity(),
-                layout.parallel(),
-                battery.mostInParallel()));
+                value("requiredCapacity", capacity.requiredCapacity()),
+                value("parallel", layout.parallel()),
+                value("mostInParallel", battery.mostInParallel())));
         checks.addAll(power(need, layout, policy));
         return new BankFit(
                 battery.model(),
@@ -141,43 +140,32 @@ public record BankFit(
         checks.add(
                 series > 0
                         ? Check.that(
-                                "seriesCount",
+                                BankRule.SERIES_COUNT,
                                 series <= battery.mostInSeries(),
-                                "%s in series make %s; at most %s may be connected in series.",
-                                series,
-                                need.nominalVoltage(),
-                                battery.mostInSeries())
+                                value("series", series),
+                                value("nominalVoltage", need.nominalVoltage()),
+                                value("mostInSeries", battery.mostInSeries()))
                         : Check.that(
-                                "seriesCount",
-                                false,
-                                "No whole number of %s batteries makes %s.",
-                                battery.nominalVoltage(),
-                                need.nominalVoltage()));
+                                        BankRule.SERIES_COUNT,
+                                        false,
+                                        value("nominalVoltage", battery.nominalVoltage()),
+                                        value("nominalVoltage2", need.nominalVoltage()))
+                                .variant("noMultiple"));
         return series;
     }
 
     private static void judgeCold(
             Battery battery, boolean heated, Temperature temperature, BankPolicy policy, List<Check> checks) {
-        checks.add(Check.atLeast(
-                "chargingTemperature",
-                temperature,
-                battery.coldestCharge(),
-                heated
-                        ? "Its heater keeps it at %s or above; it may be charged from %s."
-                        : "Around the bank it gets down to %s; this battery may be charged from %s, and no heater warms it.",
-                temperature,
-                battery.coldestCharge()));
+        Check charging = Check.atLeast(BankRule.CHARGING_TEMPERATURE, temperature, battery.coldestCharge());
+        checks.add(heated ? charging.variant("heated") : charging);
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
             Temperature freezing =
                     Electrolyte.freezingPoint(policy.depthOfDischarge().leadAcid());
             checks.add(Check.atLeast(
-                    "freezing",
+                    BankRule.FREEZING,
                     temperature,
                     freezing,
-                    "Discharged to %s its acid freezes at %s; around the bank it gets down to %s.",
-                    policy.depthOfDischarge().leadAcid(),
-                    freezing,
-                    temperature));
+                    value("leadAcid", policy.depthOfDischarge().leadAcid())));
         }
     }
 
@@ -214,31 +202,13 @@ public record BankFit(
         if (heater != null && need.lowest().compareTo(need.heaterSetPoint()) < 0) {
             Power asked = need.heaterPower(need.lowest());
             Power heaters = heater.times(layout.count());
-            checks.add(Check.atMost(
-                    "heaterPower",
-                    asked,
-                    heaters,
-                    "The box loses %s on the coldest days; the heaters of all batteries give %s.",
-                    asked,
-                    heaters));
+            checks.add(Check.atMost(BankRule.HEATER_POWER, asked, heaters));
         }
         Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
-        checks.add(Check.atMost(
-                "dischargeCurrent",
-                continuous,
-                layout.maximumDischargeCurrent(),
-                "At the lowest voltage the loads draw %s for hours; the bank gives %s.",
-                continuous,
-                layout.maximumDischargeCurrent()));
+        checks.add(Check.atMost(BankRule.DISCHARGE_CURRENT, continuous, layout.maximumDischargeCurrent()));
         Current surge = need.surgePower().dividedBy(layout.disconnectVoltage());
         Current peak = layout.peakDischargeCurrent();
-        checks.add(Check.atMost(
-                "surgeCurrent",
-                surge,
-                peak,
-                "A start draws %s at the lowest voltage; the bank gives %s for seconds.",
-                surge,
-                peak));
+        checks.add(Check.atMost(BankRule.SURGE_CURRENT, surge, peak));
         judgeSag(need, layout, policy, checks);
         return checks;
     }
@@ -258,14 +228,7 @@ public record BankFit(
                 layout.resistance().times(policy.resistanceFactor()).plus(need.cableResistance());
         Voltage left = layout.trueNominal().minus(surge.times(resistance));
         checks.add(Check.atLeast(
-                "surgeSag",
-                left,
-                cutOff,
-                "A start of %s through %s of bank and cable leaves %s of the bus; the inverter needs %s.",
-                surge,
-                resistance,
-                left,
-                cutOff));
+                BankRule.SURGE_SAG, left, cutOff, value("surge", surge), value("resistance", resistance)));
     }
 
     private static List<Check> advice(BankLayout layout, BankPolicy policy) {
@@ -274,12 +237,9 @@ public record BankFit(
         }
         boolean few = layout.parallel() <= policy.advisedLeadAcidStrings();
         return List.of(Check.that(
-                "leadAcidStrings",
+                BankRule.LEAD_ACID_STRINGS,
                 few,
-                few
-                        ? "Strings of lead-acid batteries: %s; up to %s charge evenly enough."
-                        : "Strings of lead-acid batteries: %s; beyond %s they charge unevenly, and one string of larger cells is the better bank.",
-                layout.parallel(),
-                policy.advisedLeadAcidStrings()));
+                value("parallel", layout.parallel()),
+                value("advisedLeadAcidStrings", policy.advisedLeadAcidStrings())));
     }
 }

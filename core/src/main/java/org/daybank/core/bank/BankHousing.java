@@ -4,8 +4,10 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.ThermalConductance;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * Where a bank stands and how warm it stays.
@@ -19,31 +21,30 @@ public record BankHousing(
         @Assumed(value = "outdoors", source = "the safe guess: an unheated shed")
         BankLocation location,
 
-        @Assumed(value = "15 Cel", least = "-10 Cel", most = "35 Cel", source = "a moderately heated room")
+        @Bounds(minimum = "-10 Cel", maximum = "35 Cel") @Assumed(value = "15 Cel", source = "a moderately heated room")
         Temperature indoorLowest,
 
-        @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 2 m² with 50 mm of foam")
+        @Bounds(minimum = "0.05 W/K", maximum = "50 W/K")
+        @Assumed(value = "1.2 W/K", source = "box of 2 m² with 50 mm of foam")
         ThermalConductance heatLoss,
 
-        @Assumed(
-                value = "5 Cel",
-                least = "0 Cel",
-                most = "25 Cel",
-                source = "above the limit of charging, with a reserve")
+        @Bounds(minimum = "0 Cel", maximum = "25 Cel")
+        @Assumed(value = "5 Cel", source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint) {
-    private static final BankHousing STANDARD = Policies.standard(BankHousing.class);
+    private static final BankHousing STANDARD = Defaults.of(BankHousing.class);
 
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value is out of range
+     * @throws org.daybank.core.schema.InvalidInput when a value is out of range
      */
     public BankHousing {
-        location = Policies.otherwise(location, BankHousing.class, "location");
-        indoorLowest = Policies.otherwise(indoorLowest, BankHousing.class, "indoorLowest");
-        heatLoss = Policies.otherwise(heatLoss, BankHousing.class, "heatLoss");
-        heaterSetPoint = Policies.otherwise(heaterSetPoint, BankHousing.class, "heaterSetPoint");
-        Policies.check(BankHousing.class, location, indoorLowest, heatLoss, heaterSetPoint);
+        location = Defaults.otherwise(location, BankHousing.class, "location");
+        indoorLowest = Defaults.otherwise(indoorLowest, BankHousing.class, "indoorLowest");
+        heatLoss = Defaults.otherwise(heatLoss, BankHousing.class, "heatLoss");
+        heaterSetPoint = Defaults.otherwise(heaterSetPoint, BankHousing.class, "heaterSetPoint");
+        Validation.of(BankHousing.class, location, indoorLowest, heatLoss, heaterSetPoint)
+                .done();
     }
 
     /** An unheated shed, outdoor air. */

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 
 /**
  * Batteries in series and parallel that make up a bank.
@@ -37,7 +37,7 @@ import org.daybank.core.working.ToldElsewhere;
  */
 public record BankLayout(
         String product,
-        @ToldElsewhere Battery battery,
+        @NotRepeated Battery battery,
         Voltage nominalVoltage,
         int series,
         int parallel,

@@ -7,9 +7,11 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.ThermalConductance;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,17 +44,15 @@ public record BankNeed(
 
         @Nullable Voltage cutOffVoltage,
 
-        @Assumed(value = "0 Ohm", least = "0 Ohm", most = "1 Ohm", source = "no cable stated")
+        @Bounds(minimum = "0 Ohm", maximum = "1 Ohm") @Assumed(value = "0 Ohm", source = "no cable stated")
         Resistance cableResistance,
 
-        @Assumed(value = "1.2 W/K", least = "0.05 W/K", most = "50 W/K", source = "box of 2 m² with 50 mm of foam")
+        @Bounds(minimum = "0.05 W/K", maximum = "50 W/K")
+        @Assumed(value = "1.2 W/K", source = "box of 2 m² with 50 mm of foam")
         ThermalConductance heatLoss,
 
-        @Assumed(
-                value = "5 Cel",
-                least = "0 Cel",
-                most = "25 Cel",
-                source = "above the limit of charging, with a reserve")
+        @Bounds(minimum = "0 Cel", maximum = "25 Cel")
+        @Assumed(value = "5 Cel", source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint)
         implements BankNeedBuilder.With {
     /** Most that a cable from the bank to an inverter and back may have. */
@@ -61,12 +61,12 @@ public record BankNeed(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public BankNeed {
-        cableResistance = Policies.otherwise(cableResistance, BankNeed.class, "cableResistance");
-        heatLoss = Policies.otherwise(heatLoss, BankNeed.class, "heatLoss");
-        heaterSetPoint = Policies.otherwise(heaterSetPoint, BankNeed.class, "heaterSetPoint");
+        cableResistance = Defaults.otherwise(cableResistance, BankNeed.class, "cableResistance");
+        heatLoss = Defaults.otherwise(heatLoss, BankNeed.class, "heatLoss");
+        heaterSetPoint = Defaults.otherwise(heaterSetPoint, BankNeed.class, "heaterSetPoint");
         new Validation()
                 .required("dailyEnergy", dailyEnergy)
                 .within("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
@@ -75,8 +75,8 @@ public record BankNeed(
                 .that(
                         nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
                         "nominalVoltage",
-                        "outOfRange",
-                        () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
                 .required("lowest", lowest)
                 .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))
                 .atLeast("runningPower", runningPower, Power.ZERO)
@@ -86,7 +86,7 @@ public record BankNeed(
                 .that(
                         cutOffVoltage == null || nominalVoltage == null || cutOffVoltage.compareTo(nominalVoltage) < 0,
                         "cutOffVoltage",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         () -> "cutOffVoltage %s must be below nominalVoltage %s"
                                 .formatted(cutOffVoltage, nominalVoltage))
                 .within("cableResistance", cableResistance, Resistance.ZERO, MOST_CABLE)

@@ -3,8 +3,10 @@ package org.daybank.core.bank;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when a bank is sized.
@@ -23,91 +25,66 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record BankPolicy(
-        @Assumed(
-                value = "3 d",
-                least = "0.1 d",
-                most = "60 d",
-                sensible = "2–14 d",
-                source = "IEEE 1562: more when critical")
+        @Bounds(minimum = "0.1 d", maximum = "60 d", sensible = "2–14 d")
+        @Assumed(value = "3 d", source = "IEEE 1562: more when critical")
         TimeSpan autonomy,
 
-        @Assumed(
-                value = "leadAcid 0.5, lithium 0.8",
-                least = "0.05",
-                most = "1",
-                sensible = "lead-acid 0.4–0.8, lithium 0.7–0.9",
-                source = "customary for long life")
+        @Bounds(minimum = "0.05", maximum = "1", sensible = "lead-acid 0.4–0.8, lithium 0.7–0.9")
+        @Assumed(value = "leadAcid 0.5, lithium 0.8", source = "customary for long life")
         RatioByFamily depthOfDischarge,
 
-        @Assumed(
-                value = "leadAcid 0.2, lithium 0.8",
-                least = "0.05",
-                most = "1",
-                sensible = "lead-acid 0.15–0.30",
-                source = "practice with IEEE 1013")
+        @Bounds(minimum = "0.05", maximum = "1", sensible = "lead-acid 0.15–0.30")
+        @Assumed(value = "leadAcid 0.2, lithium 0.8", source = "practice with IEEE 1013")
         RatioByFamily dailyDepthOfDischarge,
 
-        @Assumed(
-                value = "leadAcid 1, lithium 1",
-                least = "0.05",
-                most = "20",
-                sensible = "lead-acid 0.5–2, lithium 0.5–2",
-                source = "short discharge that data sheets commonly allow")
+        @Bounds(minimum = "0.05", maximum = "20", sensible = "lead-acid 0.5–2, lithium 0.5–2")
+        @Assumed(value = "leadAcid 1, lithium 1", source = "short discharge that data sheets commonly allow")
         RatioByFamily surgeRate,
 
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "lead-acid 1, lithium 0.8–1")
         @Assumed(
                 value = "leadAcid 1, lithium 0.9",
-                least = "0.5",
-                most = "1",
-                sensible = "lead-acid 1, lithium 0.8–1",
                 source = "customary in data sheets of batteries with a management system")
         RatioByFamily parallelFactor,
 
-        @Assumed(
-                value = "3",
-                least = "1",
-                most = "64",
-                sensible = "2–4",
-                source = "custom: more strings charge unevenly")
+        @Bounds(minimum = "1", maximum = "64", sensible = "2–4")
+        @Assumed(value = "3", source = "custom: more strings charge unevenly")
         int advisedLeadAcidStrings,
 
-        @Assumed(
-                value = "1.5",
-                least = "1",
-                most = "5",
-                sensible = "1.3–2",
-                source = "battery handbooks: about twice as much when empty or at −20 °C")
+        @Bounds(minimum = "1", maximum = "5", sensible = "1.3–2")
+        @Assumed(value = "1.5", source = "battery handbooks: about twice as much when empty or at −20 °C")
         Ratio resistanceFactor,
 
-        @Assumed(value = "0.8", least = "0.3", most = "1", sensible = "0.7–0.8", source = "IEEE 1013")
+        @Bounds(minimum = "0.3", maximum = "1", sensible = "0.7–0.8") @Assumed(value = "0.8", source = "IEEE 1013")
         Ratio endOfLifeFraction,
 
         @Assumed(value = "false", source = "depth limits leave room for wear already")
         boolean wornBankCarriesAutonomy,
 
-        @Assumed(value = "0.1", least = "0", most = "1", sensible = "0–0.25", source = "IEEE 1013")
+        @Bounds(minimum = "0", maximum = "1", sensible = "0–0.25") @Assumed(value = "0.1", source = "IEEE 1013")
         Ratio designMargin)
         implements BankPolicyBuilder.With {
-    private static final BankPolicy STANDARD = Policies.standard(BankPolicy.class);
+    private static final BankPolicy STANDARD = Defaults.of(BankPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public BankPolicy {
-        Policies.check(
-                BankPolicy.class,
-                autonomy,
-                depthOfDischarge,
-                dailyDepthOfDischarge,
-                surgeRate,
-                parallelFactor,
-                advisedLeadAcidStrings,
-                resistanceFactor,
-                endOfLifeFraction,
-                wornBankCarriesAutonomy,
-                designMargin);
+        Validation.of(
+                        BankPolicy.class,
+                        autonomy,
+                        depthOfDischarge,
+                        dailyDepthOfDischarge,
+                        surgeRate,
+                        parallelFactor,
+                        advisedLeadAcidStrings,
+                        resistanceFactor,
+                        endOfLifeFraction,
+                        wornBankCarriesAutonomy,
+                        designMargin)
+                .done();
     }
 
     /** The cited defaults. */

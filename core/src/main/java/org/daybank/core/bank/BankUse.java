@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a bank goes through in a year.
@@ -45,7 +45,7 @@ public record BankUse(
     /**
      * Resolves what was left out and keeps copies.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no cycle, or a temperature can never be right
+     * @throws org.daybank.core.schema.InvalidInput when there is no cycle, or a temperature can never be right
      */
     public BankUse {
         cellTemperatures = Objects.requireNonNullElse(cellTemperatures, List.of(Temperature.celsius(25)));

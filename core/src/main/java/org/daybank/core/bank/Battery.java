@@ -14,9 +14,10 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,10 +85,10 @@ public record Battery(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
      */
     public Battery {
-        mostInParallel = Policies.otherwise(mostInParallel, Battery.class, "mostInParallel");
+        mostInParallel = Defaults.otherwise(mostInParallel, Battery.class, "mostInParallel");
         new Validation()
                 .required("model", model)
                 .required("chemistry", chemistry)
@@ -95,15 +96,15 @@ public record Battery(
                 .that(
                         nominalVoltage == null || VOLTAGES.contains(nominalVoltage),
                         "nominalVoltage",
-                        "outOfRange",
-                        "nominalVoltage must be one of %s but is %s".formatted(VOLTAGES, nominalVoltage))
+                        ProblemCode.OUT_OF_RANGE,
+                        "nominalVoltage must be one of %s, but was %s.".formatted(VOLTAGES, nominalVoltage))
                 .that(
                         chemistry == null
                                 || chemistry.family() != BatteryFamily.LITHIUM
                                 || nominalVoltage == null
                                 || nominalVoltage.compareTo(Voltage.volts(12)) >= 0,
                         "nominalVoltage",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "a lithium battery has 12, 24 or 48 V but this one has " + nominalVoltage)
                 .required("capacity", capacity)
                 .required("resistance", resistance)
@@ -135,7 +136,7 @@ public record Battery(
                 .that(
                         peakDischargeCurrent.compareTo(maximumDischargeCurrent) >= 0,
                         "peakDischargeCurrent",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "peakDischargeCurrent %s must not be below maximumDischargeCurrent %s"
                                 .formatted(peakDischargeCurrent, maximumDischargeCurrent))
                 .done();

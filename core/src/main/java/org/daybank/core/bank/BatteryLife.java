@@ -7,7 +7,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -33,9 +33,9 @@ import org.jspecify.annotations.Nullable;
  *     unit
  */
 public record BatteryLife(
-        @ToldElsewhere BankLayout bank,
+        @NotRepeated BankLayout bank,
         BankUse use,
-        @ToldElsewhere LifePolicy policy,
+        @NotRepeated LifePolicy policy,
         double fullCyclesPerYear,
         @Nullable Ratio wearPerYear,
         @Nullable TimeSpan byCycles,

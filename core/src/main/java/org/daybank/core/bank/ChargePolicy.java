@@ -4,8 +4,10 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.VoltageCoefficient;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with about charging.
@@ -19,56 +21,49 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record ChargePolicy(
-        @Assumed(
-                value = "-5 mV/K",
-                least = "-8 mV/K",
-                most = "0 mV/K",
-                sensible = "−3…−5 mV/K",
-                source = "manufacturers' charging instructions; the data sheet wins")
+        @Bounds(minimum = "-8 mV/K", maximum = "0 mV/K", sensible = "−3…−5 mV/K")
+        @Assumed(value = "-5 mV/K", source = "manufacturers' charging instructions; the data sheet wins")
         VoltageCoefficient leadAcidCompensation,
 
         @Assumed(value = "false", source = "full cells age faster under voltage; only where the data sheet asks for it")
         boolean lithiumFloat,
 
-        @Assumed(value = "-20 Cel", least = "-40 Cel", most = "25 Cel", source = "where controllers stop compensating")
+        @Bounds(minimum = "-40 Cel", maximum = "25 Cel")
+        @Assumed(value = "-20 Cel", source = "where controllers stop compensating")
         Temperature coldestCompensated,
 
-        @Assumed(value = "50 Cel", least = "25 Cel", most = "60 Cel", source = "where controllers stop compensating")
+        @Bounds(minimum = "25 Cel", maximum = "60 Cel")
+        @Assumed(value = "50 Cel", source = "where controllers stop compensating")
         Temperature warmestCompensated,
 
+        @Bounds(minimum = "7 d", maximum = "365 d", sensible = "30–90 d")
         @Assumed(
                 value = "30 d",
-                least = "7 d",
-                most = "365 d",
-                sensible = "30–90 d",
                 source = "manufacturers' charging instructions; sooner when the acid of the cells differs in gravity by"
                         + " more than 0.03")
         TimeSpan equalisationInterval,
 
-        @Assumed(
-                value = "2 h",
-                least = "0.5 h",
-                most = "24 h",
-                sensible = "1–4 h",
-                source = "manufacturers' charging instructions; until no cell's gravity rises any more")
+        @Bounds(minimum = "0.5 h", maximum = "24 h", sensible = "1–4 h")
+        @Assumed(value = "2 h", source = "manufacturers' charging instructions; until no cell's gravity rises any more")
         TimeSpan equalisationTime)
         implements ChargePolicyBuilder.With {
-    private static final ChargePolicy STANDARD = Policies.standard(ChargePolicy.class);
+    private static final ChargePolicy STANDARD = Defaults.of(ChargePolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public ChargePolicy {
-        Policies.check(
-                ChargePolicy.class,
-                leadAcidCompensation,
-                lithiumFloat,
-                coldestCompensated,
-                warmestCompensated,
-                equalisationInterval,
-                equalisationTime);
+        Validation.of(
+                        ChargePolicy.class,
+                        leadAcidCompensation,
+                        lithiumFloat,
+                        coldestCompensated,
+                        warmestCompensated,
+                        equalisationInterval,
+                        equalisationTime)
+                .done();
     }
 
     /** The cited defaults. */

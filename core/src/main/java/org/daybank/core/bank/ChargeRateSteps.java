@@ -5,7 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * The most that cells may be charged with from a temperature on, in steps as a data sheet lists them. Whether they may be
@@ -27,7 +28,7 @@ public record ChargeRateSteps(List<Step> steps) {
     /**
      * Keeps a copy, coldest first.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no step, a rate is out of range, or two steps begin at one
+     * @throws org.daybank.core.schema.InvalidInput when there is no step, a rate is out of range, or two steps begin at one
      *     temperature
      */
     public ChargeRateSteps {
@@ -38,7 +39,7 @@ public record ChargeRateSteps(List<Step> steps) {
         checks.that(
                         steps.stream().map(Step::from).distinct().count() == steps.size(),
                         "steps",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "steps must each begin at a temperature of their own")
                 .done();
         steps = steps.stream().sorted(Comparator.comparing(Step::from)).toList();

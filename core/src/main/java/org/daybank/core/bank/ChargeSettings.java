@@ -6,8 +6,9 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
-import org.daybank.core.working.ToldElsewhere;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.NotRepeated;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -33,8 +34,8 @@ import org.daybank.core.working.Working;
  */
 @RecordBuilder
 public record ChargeSettings(
-        @ToldElsewhere Facts facts,
-        @ToldElsewhere ChargePolicy policy,
+        @NotRepeated Facts facts,
+        @NotRepeated ChargePolicy policy,
         int cells,
         Voltage absorption,
         TimeSpan absorptionTime,
@@ -68,15 +69,15 @@ public record ChargeSettings(
                     .that(
                             nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
                             "nominalVoltage",
-                            "outOfRange",
-                            () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                            ProblemCode.OUT_OF_RANGE,
+                            () -> "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
                     .required("coldest", coldest)
                     .required("hottest", hottest)
                     .that(
                             coldest == null || hottest == null || coldest.compareTo(hottest) <= 0,
                             "hottest",
-                            "inconsistent",
-                            () -> "hottest must not be below coldest %s but is %s".formatted(coldest, hottest))
+                            ProblemCode.INCONSISTENT,
+                            () -> "hottest must not be below coldest %s, but was %s.".formatted(coldest, hottest))
                     .done();
         }
     }

@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Table;
 
 /** The chemistries on offer, each with what is typical of it; a data sheet always wins over these values. */

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Scalars;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
+import org.daybank.core.schema.Validation;
 
 /**
  * How many cycles of a depth a battery lasts until it is worn, from published points: a straight line between them when both
@@ -31,7 +32,7 @@ public record CycleLife(List<Point> points) {
     /**
      * Keeps a copy, shallowest first.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no point, one is out of range, two stand at one depth, or a
+     * @throws org.daybank.core.schema.InvalidInput when there is no point, one is out of range, two stand at one depth, or a
      *     deeper discharge lasts longer
      */
     public CycleLife {
@@ -49,7 +50,7 @@ public record CycleLife(List<Point> points) {
             order.that(
                     deep.depth().compareTo(shallow.depth()) > 0 && deep.cycles() <= shallow.cycles(),
                     "points",
-                    "inconsistent",
+                    ProblemCode.INCONSISTENT,
                     "%s cycles at a depth of %s do not follow %s at %s: each depth stands once and a deeper one lasts no longer"
                             .formatted(deep.cycles(), deep.depth(), shallow.cycles(), shallow.depth()));
         }

@@ -7,7 +7,8 @@ import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * Rated capacity by discharge time, as a data sheet lists it.
@@ -41,7 +42,7 @@ public record DischargeCurve(List<Point> points) {
     /**
      * Sorts the points.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is none, or a slower discharge yields less or is no slower
+     * @throws org.daybank.core.schema.InvalidInput when there is none, or a slower discharge yields less or is no slower
      */
     public DischargeCurve {
         new Validation().notEmpty("points", points).done();
@@ -53,13 +54,13 @@ public record DischargeCurve(List<Point> points) {
             order.that(
                             slower.capacity().compareTo(faster.capacity()) >= 0,
                             "points",
-                            "inconsistent",
+                            ProblemCode.INCONSISTENT,
                             "capacity over %s is %s, less than %s over %s"
                                     .formatted(slower.over(), slower.capacity(), faster.capacity(), faster.over()))
                     .that(
                             slower.amperes() < faster.amperes(),
                             "points",
-                            "inconsistent",
+                            ProblemCode.INCONSISTENT,
                             "%s over %s takes no smaller current than %s over %s"
                                     .formatted(slower.capacity(), slower.over(), faster.capacity(), faster.over()));
         }

@@ -3,7 +3,7 @@ package org.daybank.core.bank;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * A ratio that planners set apart for the two families of batteries.

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * Share of the rated capacity that a battery delivers at a temperature, from published points; linear between them, never
@@ -28,7 +29,7 @@ public record TemperatureCurve(List<Point> points) {
     /**
      * Keeps a copy, coldest first.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no point, a share is none that a battery delivers, or two
+     * @throws org.daybank.core.schema.InvalidInput when there is no point, a share is none that a battery delivers, or two
      *     points stand at one temperature
      */
     public TemperatureCurve {
@@ -39,7 +40,7 @@ public record TemperatureCurve(List<Point> points) {
         checks.that(
                         points.stream().map(Point::temperature).distinct().count() == points.size(),
                         "points",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "points must each stand at a temperature of their own")
                 .done();
         points = points.stream()

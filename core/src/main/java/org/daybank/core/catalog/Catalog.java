@@ -15,9 +15,10 @@ import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.Assumed;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Table;
-import org.daybank.core.working.Validation;
 
 /**
  * The products on offer.
@@ -48,7 +49,7 @@ public record Catalog(
     /**
      * Validation the products as a whole.
      *
-     * @throws org.daybank.core.working.InvalidInput when a list is missing, a model code occurs twice within a list, a line of
+     * @throws org.daybank.core.schema.InvalidInput when a list is missing, a model code occurs twice within a list, a line of
      *     the stock names products of several kinds, or prices are in several currencies
      */
     public Catalog {
@@ -80,8 +81,8 @@ public record Catalog(
         checks.that(
                         currencies.size() <= 1,
                         "",
-                        "inconsistent",
-                        "all prices must be in one currency but are in " + currencies)
+                        ProblemCode.INCONSISTENT,
+                        "all prices must be in one currency, but were in " + currencies + ".")
                 .done();
     }
 
@@ -117,7 +118,7 @@ public record Catalog(
             checks.that(
                     found <= 1,
                     "stock/" + i + "/model",
-                    "conflict",
+                    ProblemCode.CONFLICT,
                     "the stock names %s, which products of several kinds are called".formatted(model));
         }
     }
@@ -129,7 +130,7 @@ public record Catalog(
             checks.that(
                     seen.add(code),
                     field + "/" + i + "/model",
-                    "conflict",
+                    ProblemCode.CONFLICT,
                     "model %s occurs twice among the %s".formatted(code, field));
         }
     }

@@ -14,8 +14,8 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Table;
 
 /** A catalogue as a set of tables: one for each list of a {@link Catalog}, named like it, read by {@link Sheets}. */

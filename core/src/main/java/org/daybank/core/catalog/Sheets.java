@@ -6,9 +6,10 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Table;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +34,7 @@ public final class Sheets {
             if (!known.contains(column)) {
                 problems.add(new Problem(
                         "/" + column,
-                        "unknownName",
+                        ProblemCode.UNKNOWN_NAME,
                         "%s is not a column of this table; known are %s".formatted(column, known)));
             }
         }
@@ -106,7 +107,7 @@ public final class Sheets {
         } catch (IllegalArgumentException refused) {
             throw new InvalidInput(List.of(new Problem(
                     "/" + component.getName(),
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "line %d, %s: %s".formatted(row.line(), component.getName(), refused.getMessage()))));
         }
     }

@@ -1,7 +1,7 @@
 package org.daybank.core.catalog;
 
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +15,7 @@ public record StockLine(String model, int inStock, @Nullable TimeSpan leadTime) 
     /**
      * Validation the line.
      *
-     * @throws org.daybank.core.working.InvalidInput when the model is missing or a value is out of range
+     * @throws org.daybank.core.schema.InvalidInput when the model is missing or a value is out of range
      */
     public StockLine {
         new Validation()

@@ -6,7 +6,7 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 
 /**
  * Modules in series and parallel, shared by whole strings among controllers.
@@ -25,7 +25,7 @@ import org.daybank.core.working.ToldElsewhere;
  */
 public record ArrayLayout(
         String product,
-        @ToldElsewhere PvModule module,
+        @NotRepeated PvModule module,
         int series,
         List<Integer> stringsOnEach,
         int strings,

@@ -36,7 +36,7 @@ public record ArrayOffer(
      * So many modules of a kind, whichever controller carries them.
      *
      * @param need of the controller: at the bank's own voltage the modules run half way between nominal and charging voltage
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet
      */
     public static ArrayOffer of(
             PvModule module,

@@ -12,9 +12,10 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,18 +80,18 @@ public record ChargeController(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
      */
     public ChargeController {
-        minimumInputVoltage = Policies.otherwise(minimumInputVoltage, ChargeController.class, "minimumInputVoltage");
-        headroom = Policies.otherwise(headroom, ChargeController.class, "headroom");
+        minimumInputVoltage = Defaults.otherwise(minimumInputVoltage, ChargeController.class, "minimumInputVoltage");
+        headroom = Defaults.otherwise(headroom, ChargeController.class, "headroom");
         maximumInputCurrent = maximumInputCurrent == null ? outputCurrent : maximumInputCurrent;
         loadOutputCurrent = loadOutputCurrent == null ? outputCurrent : loadOutputCurrent;
-        efficiency = Policies.otherwise(efficiency, ChargeController.class, "efficiency");
-        selfConsumption = Policies.otherwise(selfConsumption, ChargeController.class, "selfConsumption");
-        fullOutputUpTo = Policies.otherwise(fullOutputUpTo, ChargeController.class, "fullOutputUpTo");
-        derating = Policies.otherwise(derating, ChargeController.class, "derating");
-        mostInParallel = Policies.otherwise(mostInParallel, ChargeController.class, "mostInParallel");
+        efficiency = Defaults.otherwise(efficiency, ChargeController.class, "efficiency");
+        selfConsumption = Defaults.otherwise(selfConsumption, ChargeController.class, "selfConsumption");
+        fullOutputUpTo = Defaults.otherwise(fullOutputUpTo, ChargeController.class, "fullOutputUpTo");
+        derating = Defaults.otherwise(derating, ChargeController.class, "derating");
+        mostInParallel = Defaults.otherwise(mostInParallel, ChargeController.class, "mostInParallel");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Validation()
                 .required("model", model)
@@ -103,7 +104,7 @@ public record ChargeController(
                 .that(
                         maximumInputVoltage == null || minimumInputVoltage.compareTo(maximumInputVoltage) < 0,
                         "minimumInputVoltage",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "minimumInputVoltage %s must be below maximumInputVoltage %s"
                                 .formatted(minimumInputVoltage, maximumInputVoltage))
                 .atLeast("headroom", headroom, Voltage.ZERO)

@@ -8,9 +8,9 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
 @RecordBuilder
 public record ChargerFit(
         String product,
-        @ToldElsewhere ChargeController controller,
+        @NotRepeated ChargeController controller,
         int count,
         ArrayLayout array,
         Current chargingCurrent,

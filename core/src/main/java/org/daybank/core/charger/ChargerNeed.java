@@ -7,9 +7,9 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What is asked of a charge controller, whichever module feeds it.
@@ -48,12 +48,12 @@ public record ChargerNeed(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public ChargerNeed {
-        hottestAir = Policies.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
-        maximumChargeCurrent = Policies.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
-        dcLoadCurrent = Policies.otherwise(dcLoadCurrent, ChargerNeed.class, "dcLoadCurrent");
+        hottestAir = Defaults.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
+        maximumChargeCurrent = Defaults.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
+        dcLoadCurrent = Defaults.otherwise(dcLoadCurrent, ChargerNeed.class, "dcLoadCurrent");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Validation()
                 .required("nominalVoltage", nominalVoltage)

@@ -2,8 +2,10 @@ package org.daybank.core.charger;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when charge controllers are chosen.
@@ -15,27 +17,30 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record ChargerPolicy(
-        @Assumed(value = "0.02", least = "0", most = "0.3", sensible = "0–0.05", source = "tolerance of the data sheet")
+        @Bounds(minimum = "0", maximum = "0.3", sensible = "0–0.05")
+        @Assumed(value = "0.02", source = "tolerance of the data sheet")
         Ratio openCircuitReserve,
 
-        @Assumed(value = "1.25", least = "1", most = "1.6", sensible = "1.25", source = "IEC 62548-1; NFPA 70 690.8(A)")
+        @Bounds(minimum = "1", maximum = "1.6", sensible = "1.25")
+        @Assumed(value = "1.25", source = "IEC 62548-1; NFPA 70 690.8(A)")
         Ratio shortCircuitFactor,
 
-        @Assumed(value = "0.02", least = "0", most = "0.5", sensible = "0–0.05", source = "custom")
+        @Bounds(minimum = "0", maximum = "0.5", sensible = "0–0.05") @Assumed(value = "0.02", source = "custom")
         Ratio clippingLimit,
 
-        @Assumed(value = "1.5", least = "1", most = "3", sensible = "1.5–2", source = "NFPA 70 690.72(B)")
+        @Bounds(minimum = "1", maximum = "3", sensible = "1.5–2") @Assumed(value = "1.5", source = "NFPA 70 690.72(B)")
         Ratio diversionFactor)
         implements ChargerPolicyBuilder.With {
-    private static final ChargerPolicy STANDARD = Policies.standard(ChargerPolicy.class);
+    private static final ChargerPolicy STANDARD = Defaults.of(ChargerPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public ChargerPolicy {
-        Policies.check(ChargerPolicy.class, openCircuitReserve, shortCircuitFactor, clippingLimit, diversionFactor);
+        Validation.of(ChargerPolicy.class, openCircuitReserve, shortCircuitFactor, clippingLimit, diversionFactor)
+                .done();
     }
 
     /** The cited defaults. */

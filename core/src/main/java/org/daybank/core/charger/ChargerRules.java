@@ -1,5 +1,7 @@
 package org.daybank.core.charger;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.array.ChargePath;
@@ -171,68 +173,51 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
 
     private void judgeBank(List<Check> checks) {
         checks.add(Check.that(
-                "busVoltage",
+                ControllerRule.BUS_VOLTAGE,
                 controller.busVoltages().contains(need.nominalVoltage()),
-                "The bank's nominal voltage is %s; this controller charges %s.",
-                need.nominalVoltage(),
-                controller.busVoltages()));
+                value("nominalVoltage", need.nominalVoltage()),
+                value("busVoltages", controller.busVoltages())));
         checks.add(Check.that(
-                "chemistry",
+                ControllerRule.CHEMISTRY,
                 controller.chemistries().contains(need.chemistry()),
-                "The bank is %s; this controller can be set up for %s.",
-                need.chemistry(),
-                controller.chemistries()));
+                value("chemistry", need.chemistry()),
+                value("chemistries", controller.chemistries())));
     }
 
     private void judgeStrings(ArrayLayout layout, List<Check> checks) {
         Voltage coldest = extremes().coldestOpenCircuit(layout.series());
         checks.add(Check.atMost(
-                "coldestOpenCircuitVoltage",
+                ControllerRule.COLDEST_OPEN_CIRCUIT_VOLTAGE,
                 coldest,
                 inputLimit(),
-                "On the coldest morning the string of %s reaches %s; this controller withstands %s after a %s reserve.",
-                layout.series(),
-                coldest,
-                inputLimit(),
-                policy.openCircuitReserve()));
+                value("series", layout.series()),
+                value("openCircuitReserve", policy.openCircuitReserve())));
         checks.add(Check.atMost(
-                "systemVoltage",
+                ControllerRule.SYSTEM_VOLTAGE,
                 coldest,
                 offer.module().systemVoltage(),
-                "On the coldest morning the string of %s reaches %s; the modules are insulated for %s.",
-                layout.series(),
-                coldest,
-                offer.module().systemVoltage()));
+                value("series", layout.series())));
         Voltage hottest = extremes().hottestMaximumPower(layout.series());
         boolean stepUp = controller.kind() == ControllerKind.STEP_UP_MPPT;
         if (stepUp || controller.minimumInputVoltage().compareTo(Voltage.ZERO) > 0) {
             checks.add(Check.atLeast(
-                    "lowestInputVoltage",
+                    ControllerRule.LOWEST_INPUT_VOLTAGE,
                     hottest,
                     controller.minimumInputVoltage(),
-                    "In the hottest sun the string of %s falls to %s; this controller works from %s.",
-                    layout.series(),
-                    hottest,
-                    controller.minimumInputVoltage()));
+                    value("series", layout.series())));
         }
         if (stepUp) {
             checks.add(Check.atMost(
-                    "openCircuitBelowBank",
+                    ControllerRule.OPEN_CIRCUIT_BELOW_BANK,
                     coldest,
                     need.lowestVoltage(),
-                    "On the coldest morning the string of %s reaches %s; a step-up controller needs it below the bank at its lowest, %s.",
-                    layout.series(),
-                    coldest,
-                    need.lowestVoltage()));
+                    value("series", layout.series())));
         } else {
             checks.add(Check.atLeast(
-                    "hottestMaximumPowerVoltage",
+                    ControllerRule.HOTTEST_MAXIMUM_POWER_VOLTAGE,
                     hottest,
                     operatingLimit(),
-                    "In the hottest sun the string of %s falls to %s; charging takes %s.",
-                    layout.series(),
-                    hottest,
-                    operatingLimit()));
+                    value("series", layout.series())));
         }
         if (direct()) {
             Voltage group = offer.module().nominalGroup();
@@ -240,98 +225,64 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                     && layout.series() * group.volts() == need.nominalVoltage().volts();
             checks.add(
                     group == null
-                            ? Check.that(
-                                    "moduleGroup",
-                                    false,
-                                    "The module belongs to no 12 V or 24 V group: at the bank's own voltage much of its power is lost.")
+                            ? Check.that(ControllerRule.MODULE_GROUP, false).variant("noGroup")
                             : Check.that(
-                                    "moduleGroup",
+                                    ControllerRule.MODULE_GROUP,
                                     whole,
-                                    "Modules of the %s group in strings of %s on a %s bank.",
-                                    group,
-                                    layout.series(),
-                                    need.nominalVoltage()));
+                                    value("group", group),
+                                    value("series", layout.series()),
+                                    value("nominalVoltage", need.nominalVoltage())));
         }
     }
 
     private void judgeCurrents(ArrayLayout layout, int count, List<Check> checks) {
         Current input = shortCircuit(layout.stringsOnEach().get(0));
         Current inputLimit = inputCurrentLimit();
-        checks.add(Check.atMost(
-                "inputCurrent",
+        Check current = Check.atMost(
+                ControllerRule.INPUT_CURRENT,
                 input,
                 inputLimit,
-                controller.kind() == ControllerKind.SHUNT
-                        ? "Strings on the fullest controller: %s. When the bank is full it shorts them and carries %s, bright sun reckoned in; it takes %s."
-                        : "Strings on the fullest controller: %s. They bring %s, bright sun reckoned in; it takes %s.",
-                layout.stringsOnEach().get(0),
-                input,
-                inputLimit));
+                value("stringsOnEach", layout.stringsOnEach().get(0)));
+        checks.add(controller.kind() == ControllerKind.SHUNT ? current.variant("shunt") : current);
         Power inputPower = controller.maximumInputPower();
         if (inputPower != null) {
             Power connected = rated(layout.stringsOnEach().get(0), layout.series());
             checks.add(Check.atMost(
-                    "inputPower",
+                    ControllerRule.INPUT_POWER,
                     connected,
                     inputPower,
-                    "Strings on the fullest controller: %s, rated %s; it may be connected to %s.",
-                    layout.stringsOnEach().get(0),
-                    connected,
-                    inputPower));
+                    value("stringsOnEach", layout.stringsOnEach().get(0))));
         }
         Ratio clipping = clipping(layout);
-        checks.add(Check.shareAtMost(
-                "clipping",
-                clipping,
-                policy.clippingLimit(),
-                "With its output full it loses %s of the year's energy; %s is accepted.",
-                clipping,
-                policy.clippingLimit()));
+        checks.add(Check.shareAtMost(ControllerRule.CLIPPING, clipping, policy.clippingLimit()));
         checks.add(Check.that(
-                "controllersInParallel",
+                ControllerRule.CONTROLLERS_IN_PARALLEL,
                 count <= controller.mostInParallel(),
-                "The array takes %s of them; at most %s may charge one bank together.",
-                count,
-                controller.mostInParallel()));
+                value("count", count),
+                value("mostInParallel", controller.mostInParallel())));
         Current charging = charging(layout, need.trueNominal());
-        checks.add(Check.atMost(
-                "bankChargeCurrent",
-                charging,
-                need.maximumChargeCurrent(),
-                "In full sun %s flow into the bank; it takes %s.",
-                charging,
-                need.maximumChargeCurrent()));
+        checks.add(Check.atMost(ControllerRule.BANK_CHARGE_CURRENT, charging, need.maximumChargeCurrent()));
     }
 
     private void judgeFunctions(ArrayLayout layout, List<Check> checks) {
         for (ControllerFunction function : need.functions()) {
             checks.add(Check.that(
-                    "function",
+                    ControllerRule.FUNCTION,
                     controller.functions().contains(function),
-                    "Asked for: %s; this controller has: %s.",
-                    function,
-                    controller.functions().isEmpty() ? "nothing besides charging" : controller.functions()));
+                    value("function", function),
+                    value(
+                            "functions",
+                            controller.functions().isEmpty() ? "nothing besides charging" : controller.functions())));
         }
         if (asked(ControllerFunction.LOAD_OUTPUT)) {
             checks.add(Check.atMost(
-                    "loadOutputCurrent",
-                    need.dcLoadCurrent(),
-                    controller.loadOutputCurrent(),
-                    "The DC loads draw %s while they run; the load output carries %s and switches them off at low voltage.",
-                    need.dcLoadCurrent(),
-                    controller.loadOutputCurrent()));
+                    ControllerRule.LOAD_OUTPUT_CURRENT, need.dcLoadCurrent(), controller.loadOutputCurrent()));
         }
         if (asked(ControllerFunction.DIVERSION_CONTROL)) {
             Current diverted = diverted(rated(layout.stringsOnEach().get(0), layout.series()))
                     .current();
             Current rating = controller.outputCurrentIn(need.hottestAir());
-            checks.add(Check.atMost(
-                    "diversionCurrent",
-                    diverted,
-                    rating,
-                    "The diversion load for the strings on the fullest controller draws %s; the controller switches %s.",
-                    diverted,
-                    rating));
+            checks.add(Check.atMost(ControllerRule.DIVERSION_CURRENT, diverted, rating));
         }
     }
 

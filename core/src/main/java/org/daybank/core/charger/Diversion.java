@@ -1,11 +1,13 @@
 package org.daybank.core.charger;
 
+import static org.daybank.core.working.Message.value;
+
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /**
  * A load, mostly a heater, that takes what the array brings and a full bank cannot (NFPA 70 690.72(B)).
@@ -27,12 +29,6 @@ public record Diversion(Power source, Power load, Voltage voltage, Current curre
 
     /** What happens when the load fails. */
     public Hazard hazard() {
-        return new Hazard(
-                "secondChargeControl",
-                Severity.DANGER,
-                "diversion load",
-                "When the diversion load burns out or its cable parts, nothing keeps the array from overcharging the bank.",
-                "Fit a load of at least %s, and a second, independent charge control that disconnects the array. %s"
-                        .formatted(load.rounded(3), Hazard.LOCAL_CODE));
+        return Hazard.of(HazardCode.SECOND_CHARGE_CONTROL, "diversion load", value("load", load));
     }
 }

@@ -2,9 +2,10 @@ package org.daybank.core.design;
 
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Length;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,15 +19,15 @@ public record ArrayWish(
         @Nullable Angle tilt,
         @Nullable Angle azimuth,
 
-        @Assumed(value = "10 m", least = "0 m", most = "5000 m", source = "no distance stated")
+        @Bounds(minimum = "0 m", maximum = "5000 m") @Assumed(value = "10 m", source = "no distance stated")
         Length cableLength) {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public ArrayWish {
-        cableLength = Policies.otherwise(cableLength, ArrayWish.class, "cableLength");
+        cableLength = Defaults.otherwise(cableLength, ArrayWish.class, "cableLength");
         new Validation()
                 .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
                 .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))

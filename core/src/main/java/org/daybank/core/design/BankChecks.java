@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -33,37 +35,21 @@ final class BankChecks {
                 .forEach(load -> checkSupply(load, settings, checks));
         Current least = chosen.layout().minimumChargeCurrent();
         if (least.amperes() > 0) {
-            checks.add(Check.atLeast(
-                    "minimumChargeCurrent",
-                    charger.chargingCurrent(),
-                    least,
-                    "In full sun %s flow into the bank; it stays healthy with %s. A bank charged more slowly wants a generator or fewer days of autonomy.",
-                    charger.chargingCurrent(),
-                    least));
+            checks.add(Check.atLeast(DesignRule.MINIMUM_CHARGE_CURRENT, charger.chargingCurrent(), least));
         }
         coldCharge(chosen, charger, checks);
         Ratio worn = wornDepth(brief, chosen);
         checks.add(Check.that(
-                "wornDepth",
+                DesignRule.WORN_DEPTH,
                 worn.compareTo(Ratio.ONE) <= 0,
-                "Once the bank is worn to %s of its capacity, the autonomy takes %s of what it then holds.",
-                brief.policy().bank().endOfLifeFraction(),
-                worn));
+                value("endOfLifeFraction", brief.policy().bank().endOfLifeFraction()),
+                value("worn", worn)));
         TimeSpan recovery = recovery(chosen);
         TimeSpan longest = brief.policy().system().longestRecovery();
         checks.add(
                 recovery == null
-                        ? Check.that(
-                                "recovery",
-                                false,
-                                "In the design month the array has no surplus to refill the bank from its deepest discharge.")
-                        : Check.atMost(
-                                "recovery",
-                                recovery,
-                                longest,
-                                "In the design month the array takes %s to refill the bank from its deepest discharge; more than %s wants a larger array or a generator.",
-                                recovery,
-                                longest));
+                        ? Check.that(DesignRule.RECOVERY, false).variant("never")
+                        : Check.atMost(DesignRule.RECOVERY, recovery, longest));
         if (outcome != null) {
             checks.addAll(outcome.simulation().checks());
             Ratio asked = brief.wishes().availability();
@@ -77,14 +63,11 @@ final class BankChecks {
     private static Check reached(Ratio asked, Steering.Outcome outcome) {
         Ratio availability = outcome.simulation().reliability().availability();
         return Check.that(
-                "availability",
+                DesignRule.AVAILABILITY,
                 outcome.reached(),
-                outcome.reached()
-                        ? "Every load gets all it asks in %s of the hours; %s was asked for. Designs simulated: %s."
-                        : "Every load gets all it asks in %s of the hours; %s was asked for and not reached. Designs simulated: %s; a higher limit (policy mostSimulated), other products or a generator may reach it.",
-                availability,
-                asked,
-                outcome.simulated());
+                value("availability", availability),
+                value("asked", asked),
+                value("simulated", outcome.simulated()));
     }
 
     /** Cells that are cool take less; told where the coldest spell makes a difference. */
@@ -92,13 +75,10 @@ final class BankChecks {
         Current cold = chosen.bank().coldChargeCurrent();
         if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
             checks.add(Check.atMost(
-                    "coldChargeCurrent",
+                    DesignRule.COLD_CHARGE_CURRENT,
                     charger.chargingCurrent(),
                     cold,
-                    "In full sun %s flow into the bank; with its cells at %s it takes %s. Its management or a setting of the controllers must hold the current to that while it is cool.",
-                    charger.chargingCurrent(),
-                    chosen.bank().temperature(),
-                    cold));
+                    value("temperature", chosen.bank().temperature())));
         }
     }
 
@@ -107,24 +87,12 @@ final class BankChecks {
         Voltage highest = load.highestSupply();
         if (highest != null) {
             checks.add(Check.atMost(
-                    "highestSupply",
-                    settings.absorptionWhenCold(),
-                    highest,
-                    "Charging on the coldest day lifts the bus to %s; %s withstands %s. Above that it needs a DC converter.",
-                    settings.absorptionWhenCold(),
-                    load.name(),
-                    highest));
+                    DesignRule.HIGHEST_SUPPLY, settings.absorptionWhenCold(), highest, value("name", load.name())));
         }
         Voltage lowest = load.lowestSupply();
         if (lowest != null) {
-            checks.add(Check.atLeast(
-                    "lowestSupply",
-                    settings.disconnect(),
-                    lowest,
-                    "Before the disconnect the bus falls to %s; %s runs from %s. Below that it needs a DC converter.",
-                    settings.disconnect(),
-                    load.name(),
-                    lowest));
+            checks.add(
+                    Check.atLeast(DesignRule.LOWEST_SUPPLY, settings.disconnect(), lowest, value("name", load.name())));
         }
     }
     /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */

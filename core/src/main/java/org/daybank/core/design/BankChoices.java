@@ -12,12 +12,14 @@ import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankNeed;
 import org.daybank.core.bank.BankPolicy;
+import org.daybank.core.bank.BankRule;
 import org.daybank.core.bank.Battery;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Check;
+import org.daybank.core.working.Rule;
 
 /**
  * The batteries of one chemistry for one bus, in the order of what an ampere hour costs at the least: at the slowest discharge,
@@ -25,7 +27,8 @@ import org.daybank.core.working.Check;
  */
 final class BankChoices {
     /** Rules that a string more may meet; a battery that breaks another breaks it however much is asked. */
-    private static final Set<String> OUTGROWN = Set.of("heaterPower", "dischargeCurrent", "surgeCurrent", "surgeSag");
+    private static final Set<Rule> OUTGROWN =
+            Set.of(BankRule.HEATER_POWER, BankRule.DISCHARGE_CURRENT, BankRule.SURGE_CURRENT, BankRule.SURGE_SAG);
 
     /** A bound is this much lower than reckoned, for rounding. */
     private static final double CLOSE = 1e-7;

@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankLocation;
@@ -11,7 +13,8 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.Hazard;
+import org.daybank.core.working.HazardCode;
 
 /** What can hurt someone or something at a bank. */
 final class BankHazards {
@@ -39,74 +42,31 @@ final class BankHazards {
 
     /** A bank of any chemistry. */
     private void any(BankLayout layout) {
-        hazards.add(
-                "bankArc",
-                Severity.DANGER,
-                "bank",
-                "Insulate tools, take off jewellery, cover terminals, wear eye protection.",
-                "A bank of %s can weld metal, arc and burn, whatever its voltage.",
-                layout.trueNominal());
+        hazards.add(Hazard.of(HazardCode.BANK_ARC, "bank", value("trueNominal", layout.trueNominal())));
         Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
         if (highest.compareTo(Hazards.TOUCHABLE_DC) > 0) {
-            hazards.add(
-                    "busVoltage",
-                    Severity.DANGER,
-                    "bank",
-                    "Cover all live parts; keep one hand back, or disconnect charging before work.",
-                    "While it is charged the bus reaches %s of direct current: touching it can kill, and an arc does"
-                            + " not go out by itself.",
-                    highest);
+            hazards.add(Hazard.of(HazardCode.BUS_VOLTAGE, "bank", value("highest", highest)));
         }
         Current shortCircuit = layout.shortCircuitCurrent();
-        hazards.add(
-                "bankShortCircuit",
-                Severity.DANGER,
-                "bank to inverter",
-                "Put a fuse that can break this current at this voltage right at the bank, before any other device.",
-                "Short-circuited, the bank drives about %s until something melts; the cable is not reckoned in.",
-                shortCircuit);
-        hazards.add(
-                "hotTerminals",
-                Severity.DANGER,
+        hazards.add(Hazard.of(HazardCode.BANK_SHORT_CIRCUIT, "bank to inverter", value("shortCircuit", shortCircuit)));
+        hazards.add(Hazard.of(
+                HazardCode.HOT_TERMINALS,
                 "bank",
-                "Tighten to the maker's torque, check again after a month and then each year.",
-                "A loose terminal heats up under %s and can start a fire.",
-                design.inverter() == null
-                        ? layout.maximumDischargeCurrent()
-                        : design.inverter().currentAtRating());
-        hazards.add(
-                "reversePolarity",
-                Severity.WARNING,
-                "bank",
-                "Measure the polarity before the last connection is made.",
-                "Connected the wrong way round, the bank destroys controller and inverter at once.");
+                value(
+                        "currentAtRating",
+                        design.inverter() == null
+                                ? layout.maximumDischargeCurrent()
+                                : design.inverter().currentAtRating())));
+        hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, "bank"));
         if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
-            hazards.add(
-                    "lifting",
-                    Severity.DANGER,
-                    "bank",
-                    "Lift with two people or a hoist; check what the floor carries.",
-                    "One battery weighs %s, the whole bank %s.",
-                    layout.battery().mass(),
-                    layout.mass());
+            hazards.add(Hazard.of(
+                    HazardCode.LIFTING, "bank", value("mass", layout.battery().mass()), value("mass2", layout.mass())));
         }
         if (layout.count() > 1) {
-            hazards.add(
-                    "mixedBatteries",
-                    Severity.WARNING,
-                    "bank",
-                    "Use batteries of one model, age and charge; replace them together.",
-                    "In a bank of %s batteries an old or different one is overcharged or starved by the others.",
-                    layout.count());
+            hazards.add(Hazard.of(HazardCode.MIXED_BATTERIES, "bank", value("count", layout.count())));
         }
         if (layout.parallel() > 1) {
-            hazards.add(
-                    "parallelStrings",
-                    Severity.NOTICE,
-                    "bank",
-                    "Give each string its own fuse and equal cable lengths to common bars.",
-                    "%s strings in parallel share current unequally, and a faulty one is fed by the others.",
-                    layout.parallel());
+            hazards.add(Hazard.of(HazardCode.PARALLEL_STRINGS, "bank", value("parallel", layout.parallel())));
         }
     }
 
@@ -122,87 +82,42 @@ final class BankHazards {
         boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
         Ventilation ventilation = design.ventilation();
         if (ventilation != null) {
-            hazards.add(
-                    "hydrogen",
-                    Severity.DANGER,
+            hazards.add(Hazard.of(
+                    HazardCode.HYDROGEN,
                     "bank",
-                    "Ventilate from below to above, keep flames and sparks away; no switch or relay above the bank.",
-                    "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings"
-                            + " of %s below and above; where it is heated, that air takes %s of heat.",
-                    ventilation.flow(),
-                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
-                    ventilation.heatLoss());
+                    value("flow", ventilation.flow()),
+                    value("openings", Math.round(ventilation.openings().squareCentimetres()) + " cm²"),
+                    value("heatLoss", ventilation.heatLoss())));
         }
         if (vented) {
-            hazards.add(
-                    "acid",
-                    Severity.DANGER,
-                    "bank",
-                    "Wear goggles and gloves, keep water and soda at hand, stand the bank in a tray.",
-                    "Vented cells hold sulphuric acid and spray it when charged hard.");
+            hazards.add(Hazard.of(HazardCode.ACID, "bank"));
         }
         if (ventilation != null && bank.temperature().celsius() < 0) {
-            hazards.add(
-                    "closedCupboard",
-                    Severity.DANGER,
-                    "bank",
-                    "Keep the openings of a cupboard around the bank free in winter as well; what warms it must heat"
-                            + " this air too, and must not spark.",
-                    "Around the bank it gets down to %s: a cupboard closed or heated against that cold keeps the hydrogen"
-                            + " in.",
-                    bank.temperature());
+            hazards.add(Hazard.of(HazardCode.CLOSED_CUPBOARD, "bank", value("temperature", bank.temperature())));
         }
         if (bank.temperature().celsius() < 0) {
-            hazards.add(
-                    "freezing",
-                    Severity.WARNING,
-                    "bank",
-                    "Never leave it discharged in the cold; keep the low-voltage disconnect in use.",
-                    "Around the bank it gets down to %s: a deeply discharged battery freezes and bursts.",
-                    bank.temperature());
+            hazards.add(Hazard.of(HazardCode.FREEZING, "bank", value("temperature", bank.temperature())));
         }
     }
 
     private void lithium(BankFit bank) {
-        hazards.add(
-                "batteryManagement",
-                Severity.DANGER,
-                "bank",
-                "Use only batteries with their own management system; set the controller so that the management never"
-                        + " has to act, and see that controller and inverter stand its opening.",
-                "Lithium cells must be watched one by one; when the management system disconnects, the array may drive"
-                        + " the bus up and the inverter stops.");
-        hazards.add(
-                "lithiumFire",
-                Severity.DANGER,
-                "bank",
-                "Mount on what does not burn, away from escape routes; keep to the maker's distances, and fit smoke alarms"
-                        + " where people sleep.",
-                "A damaged or overcharged lithium battery can burn and cannot be put out with little water.");
+        hazards.add(Hazard.of(HazardCode.BATTERY_MANAGEMENT, "bank"));
+        hazards.add(Hazard.of(HazardCode.LITHIUM_FIRE, "bank"));
         if (bank.heated()) {
-            hazards.add(
-                    "heatedBank",
-                    Severity.WARNING,
+            hazards.add(Hazard.of(
+                    HazardCode.HEATED_BANK,
                     "bank",
-                    "Build the insulated box as reckoned, and see that the heater has priority over other loads.",
-                    "Without its heater the bank would get as cold as the air; below %s its lithium cells must not be"
-                            + " charged.",
-                    bank.battery().coldestCharge());
+                    value("coldestCharge", bank.battery().coldestCharge())));
         }
         Temperature recordLow = design.brief().site().recordLow();
         boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
         SystemDesign.part(design.chargeSettings())
                 .chargingFrom()
                 .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
-                .ifPresent(coldest -> hazards.add(
-                        "chargingInTheCold",
-                        Severity.WARNING,
+                .ifPresent(coldest -> hazards.add(Hazard.of(
+                        HazardCode.CHARGING_IN_THE_COLD,
                         "bank",
-                        "Take a battery whose management system stops charging in the cold, and let the controller"
-                                + " measure the temperature of its cells.",
-                        "The air has been as cold as %s; charged below %s, lithium cells are plated with metal and"
-                                + " fail for good.",
-                        recordLow,
-                        coldest));
+                        value("recordLow", recordLow),
+                        value("coldest", coldest))));
     }
 }

@@ -2,8 +2,10 @@ package org.daybank.core.design;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Length;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * How long the cables are, one way each; that from the array stands with the array.
@@ -16,35 +18,36 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record CableRuns(
-        @Assumed(value = "5 m", least = "0.1 m", most = "1000 m", source = "a string beside the next")
+        @Bounds(minimum = "0.1 m", maximum = "1000 m") @Assumed(value = "5 m", source = "a string beside the next")
         Length string,
 
-        @Assumed(value = "2 m", least = "0.1 m", most = "1000 m", source = "on one wall")
+        @Bounds(minimum = "0.1 m", maximum = "1000 m") @Assumed(value = "2 m", source = "on one wall")
         Length controllerToBank,
 
-        @Assumed(value = "1.5 m", least = "0.1 m", most = "1000 m", source = "as short as can be")
+        @Bounds(minimum = "0.1 m", maximum = "1000 m") @Assumed(value = "1.5 m", source = "as short as can be")
         Length bankToInverter,
 
-        @Assumed(value = "10 m", least = "0.1 m", most = "5000 m", source = "a panel in the same building")
+        @Bounds(minimum = "0.1 m", maximum = "5000 m") @Assumed(value = "10 m", source = "a panel in the same building")
         Length acOutput,
 
-        @Assumed(value = "8 m", least = "0.1 m", most = "5000 m", source = "loads in the same building")
+        @Bounds(minimum = "0.1 m", maximum = "5000 m") @Assumed(value = "8 m", source = "loads in the same building")
         Length dcLoads)
         implements CableRunsBuilder.With {
-    private static final CableRuns STANDARD = Policies.standard(CableRuns.class);
+    private static final CableRuns STANDARD = Defaults.of(CableRuns.class);
 
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a length is out of range
+     * @throws org.daybank.core.schema.InvalidInput when a length is out of range
      */
     public CableRuns {
-        string = Policies.otherwise(string, CableRuns.class, "string");
-        controllerToBank = Policies.otherwise(controllerToBank, CableRuns.class, "controllerToBank");
-        bankToInverter = Policies.otherwise(bankToInverter, CableRuns.class, "bankToInverter");
-        acOutput = Policies.otherwise(acOutput, CableRuns.class, "acOutput");
-        dcLoads = Policies.otherwise(dcLoads, CableRuns.class, "dcLoads");
-        Policies.check(CableRuns.class, string, controllerToBank, bankToInverter, acOutput, dcLoads);
+        string = Defaults.otherwise(string, CableRuns.class, "string");
+        controllerToBank = Defaults.otherwise(controllerToBank, CableRuns.class, "controllerToBank");
+        bankToInverter = Defaults.otherwise(bankToInverter, CableRuns.class, "bankToInverter");
+        acOutput = Defaults.otherwise(acOutput, CableRuns.class, "acOutput");
+        dcLoads = Defaults.otherwise(dcLoads, CableRuns.class, "dcLoads");
+        Validation.of(CableRuns.class, string, controllerToBank, bankToInverter, acOutput, dcLoads)
+                .done();
     }
 
     /** All in one building. */

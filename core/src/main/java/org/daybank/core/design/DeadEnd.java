@@ -1,14 +1,19 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.BankRule;
 import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.charger.ControllerRule;
 import org.daybank.core.inverter.InverterFit;
+import org.daybank.core.inverter.InverterRule;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Voltage;
@@ -125,40 +130,34 @@ final class DeadEnd {
     }
 
     private static List<Rejection> near(ChargerSelection all) {
-        return NearestMiss.without(NearestMiss.without(all.rejected(), "busVoltage"), "chemistry");
+        return NearestMiss.without(
+                NearestMiss.without(all.rejected(), ControllerRule.BUS_VOLTAGE), ControllerRule.CHEMISTRY);
     }
 
     /** The rules that the nearest inverter, battery or controller breaks. */
     List<Check> reasons() {
         if (inverters != null && inverter == null) {
-            return NearestMiss.of("inverter", NearestMiss.without(inverters.rejected(), "nominalVoltage"));
+            return NearestMiss.of(
+                    DesignRule.INVERTER, NearestMiss.without(inverters.rejected(), InverterRule.NOMINAL_VOLTAGE));
         }
         if (roomiest().isEmpty()) {
-            return NearestMiss.of("battery", NearestMiss.without(batteries.rejected(), "seriesCount"));
+            return NearestMiss.of(DesignRule.BATTERY, NearestMiss.without(batteries.rejected(), BankRule.SERIES_COUNT));
         }
         if (!search.coverable(voltage, chemistry, inverter)) {
-            return List.of(Check.that(
-                    "array",
-                    false,
-                    "No number of any module on offer covers every month: in one, something must run and no"
-                            + " sun falls on the array."));
+            return List.of(Check.that(DesignRule.ARRAY, false));
         }
         ChargerSelection controllers = controllers();
         if (!controllers.ranked().isEmpty()) {
-            return List.of(Check.that(
-                    "chargeController",
-                    false,
-                    "Each part fits by itself, but no bank of the catalogue takes what the controllers"
-                            + " that fit bring and draw."));
+            return List.of(Check.that(DesignRule.CHARGE_CONTROLLER, false));
         }
         List<Rejection> near = near(controllers);
         return near.isEmpty() && !controllers.rejected().isEmpty()
                 ? List.of(Check.that(
-                        "chargeController",
-                        false,
-                        "No charge controller of the catalogue works at %s and can be set up for %s.",
-                        voltage,
-                        chemistry))
-                : NearestMiss.of("chargeController", near);
+                                DesignRule.CHARGE_CONTROLLER,
+                                false,
+                                value("voltage", voltage),
+                                value("chemistry", chemistry))
+                        .variant("v2"))
+                : NearestMiss.of(DesignRule.CHARGE_CONTROLLER, near);
     }
 }

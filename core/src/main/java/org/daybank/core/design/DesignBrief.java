@@ -10,14 +10,15 @@ import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,11 +79,11 @@ public record DesignBrief(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public DesignBrief {
-        name = Policies.otherwise(name, DesignBrief.class, "name");
-        kind = Policies.otherwise(kind, DesignBrief.class, "kind");
+        name = Defaults.otherwise(name, DesignBrief.class, "name");
+        kind = Defaults.otherwise(kind, DesignBrief.class, "kind");
         service = Objects.requireNonNullElseGet(service, Service::standard);
         array = Objects.requireNonNullElseGet(array, ArrayWish::free);
         cables = Objects.requireNonNullElseGet(cables, CableRuns::standard);
@@ -96,7 +97,7 @@ public record DesignBrief(
                 .that(
                         site == null || weather == null || near(site, weather.place()),
                         "weather/place/latitude",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "the weather year is from latitude %s, more than %s away from the site's %s"
                                 .formatted(
                                         weather == null ? "" : weather.place().latitude(),
@@ -105,29 +106,29 @@ public record DesignBrief(
                 .that(
                         weather == null || weather.air() != null,
                         "weather/air",
-                        "missing",
+                        ProblemCode.MISSING,
                         "the weather year has no air temperature, without which no yield is known")
                 .that(
                         wishes.availability() == null
                                 || weather != null
                                 || policy.system().simulatedYears() > 0,
                         "policy/system/simulatedYears",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "simulatedYears must be at least 1 where an availability is asked for and there is no weather year")
                 .that(
                         shore == null || kind == SystemKind.MOBILE,
                         "shore",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "shore power belongs to a mobile system: kind must be mobile")
                 .that(
                         alternator == null || kind == SystemKind.MOBILE,
                         "alternator",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "an alternator belongs to a mobile system: kind must be mobile")
                 .that(
                         wishes.availability() == null || kind == SystemKind.STAND_ALONE || kind == SystemKind.MOBILE,
                         "wishes/availability",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "an availability can be asked for where there is no grid: kind must be standAlone or mobile")
                 .notEmpty("loads", loads)
                 .that(
@@ -135,13 +136,13 @@ public record DesignBrief(
                                 || loads == null
                                 || loads.stream().anyMatch(Load::essential),
                         "loads",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "no load is essential: a system that backs up the grid is sized for those that are")
                 .that(
                         loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
                         "loads",
-                        "outOfRange",
-                        "loads must be at most %d but are %d"
+                        ProblemCode.OUT_OF_RANGE,
+                        "loads must be at most %d but were %s."
                                 .formatted(EnergyDemand.MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);

@@ -10,11 +10,12 @@ import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.load.LoadPolicy;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.SimulationPolicy;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.wiring.WiringPolicy;
-import org.daybank.core.working.Policies;
 
 /**
  * Every assumption behind a design, by calculator.
@@ -51,30 +52,31 @@ public record DesignPolicy(
         GeneratorPolicy generator,
         SystemPolicy system)
         implements DesignPolicyBuilder.With {
-    private static final DesignPolicy STANDARD = Policies.standard(DesignPolicy.class);
+    private static final DesignPolicy STANDARD = Defaults.of(DesignPolicy.class);
 
     /**
      * Refuses an absent part.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent
+     * @throws org.daybank.core.schema.InvalidInput when any is absent
      */
     public DesignPolicy {
-        Policies.check(
-                DesignPolicy.class,
-                load,
-                bank,
-                charge,
-                life,
-                sun,
-                array,
-                charger,
-                inverter,
-                grid,
-                wiring,
-                synthetic,
-                simulation,
-                generator,
-                system);
+        Validation.of(
+                        DesignPolicy.class,
+                        load,
+                        bank,
+                        charge,
+                        life,
+                        sun,
+                        array,
+                        charger,
+                        inverter,
+                        grid,
+                        wiring,
+                        synthetic,
+                        simulation,
+                        generator,
+                        system)
+                .done();
     }
 
     /** The cited defaults. */

@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.time.Month;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -18,6 +20,7 @@ import org.daybank.core.grid.GridHours;
 import org.daybank.core.grid.Tariff;
 import org.daybank.core.inverter.GridArray;
 import org.daybank.core.inverter.GridInverter;
+import org.daybank.core.inverter.GridInverterRule;
 import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.GridService;
 import org.daybank.core.inverter.Microinverter;
@@ -36,6 +39,7 @@ import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.working.Check;
+import org.daybank.core.working.Rule;
 import org.jspecify.annotations.Nullable;
 
 /** The job for an array that feeds the grid without a bank: how many modules, and the inverters that take them. */
@@ -44,7 +48,8 @@ final class GridDesigner {
     private static final long MOST_FOR_NOTHING = 20;
 
     /** Rules of the grid alone, whatever the modules are. */
-    private static final Set<String> OF_THE_GRID = Set.of("outputVoltage", "frequency", "phases");
+    private static final Set<Rule> OF_THE_GRID =
+            Set.of(GridInverterRule.OUTPUT_VOLTAGE, GridInverterRule.FREQUENCY, GridInverterRule.PHASES);
 
     private static final Comparator<GridOption> CHEAPEST_FIRST = Comparator.comparing(GridOption::price)
             .thenComparing(option -> option.module().model())
@@ -305,16 +310,16 @@ final class GridDesigner {
         Ratio coverage = feed.coverage();
         Ratio asked = brief.grid().coverage();
         return Check.that(
-                "coverage",
+                DesignRule.COVERAGE,
                 coverage == null || coverage.compareTo(asked) >= 0,
-                "In a year the array brings %s, the loads use %s.",
-                feed.yearlyYield(),
-                feed.yearlyUse());
+                value("yearlyYield", feed.yearlyYield()),
+                value("yearlyUse", feed.yearlyUse()));
     }
 
     /** What stood in the way: the rules that the nearest inverter breaks with any module; all are held against that one. */
     private SystemDesign incomplete(@Nullable GridOption nearest) {
-        List<Check> reasons = NearestMiss.of("inverter", nearest == null ? List.of() : List.of(nearest.rejection()));
+        List<Check> reasons =
+                NearestMiss.of(DesignRule.INVERTER, nearest == null ? List.of() : List.of(nearest.rejection()));
         return SystemDesignBuilder.builder()
                 .brief(brief)
                 .complete(false)

@@ -3,9 +3,10 @@ package org.daybank.core.design;
 import org.daybank.core.grid.Tariff;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,31 +22,27 @@ public record GridWish(
         @Nullable Integer modules,
         @Nullable Power power,
 
-        @Assumed(
-                value = "1",
-                least = "0.01",
-                most = "10",
-                sensible = "0.5–1",
-                source = "as much in a year as the loads use: what net metering credits at the most")
+        @Bounds(minimum = "0.01", maximum = "10", sensible = "0.5–1")
+        @Assumed(value = "1", source = "as much in a year as the loads use: what net metering credits at the most")
         Ratio coverage,
 
         @Nullable Tariff tariff) {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public GridWish {
-        coverage = Policies.otherwise(coverage, GridWish.class, "coverage");
+        coverage = Defaults.otherwise(coverage, GridWish.class, "coverage");
         new Validation()
                 .within("modules", modules, 1, 10_000)
                 .within("power", power, Power.watts(1), Power.kilowatts(10_000))
                 .done();
-        Policies.check(GridWish.class, modules == null ? 1 : modules, power == null ? Power.ZERO : power, coverage);
+        Validation.of(GridWish.class, modules, power, coverage, tariff).done();
     }
 
     /** As much in a year as the loads use. */
     public static GridWish standard() {
-        return new GridWish(null, null, Policies.otherwise(null, GridWish.class, "coverage"), null);
+        return new GridWish(null, null, Defaults.otherwise(null, GridWish.class, "coverage"), null);
     }
 }

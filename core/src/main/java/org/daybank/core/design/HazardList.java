@@ -2,28 +2,15 @@ package org.daybank.core.design;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.daybank.core.quantity.Quantity;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
 
-/** Hazards as they are found; each is told what to do and to ask the local code. */
+/** Hazards as they are found. */
 final class HazardList {
     private final List<Hazard> hazards = new ArrayList<>();
 
-    /**
-     * Adds a hazard.
-     *
-     * @param subject the part or circuit
-     * @param action what to do
-     * @param text what can happen, with places for the figures
-     * @param figures quantities, shown to three significant digits, and whatever else
-     */
-    void add(String code, Severity severity, String subject, String action, String text, Object... figures) {
-        Object[] shown = new Object[figures.length];
-        for (int i = 0; i < figures.length; i++) {
-            shown[i] = figures[i] instanceof Quantity quantity ? quantity.rounded(3) : figures[i];
-        }
-        hazards.add(new Hazard(code, severity, subject, text.formatted(shown), action + " " + Hazard.LOCAL_CODE));
+    /** Adds a hazard. */
+    void add(Hazard hazard) {
+        hazards.add(hazard);
     }
 
     /** Adds what was found elsewhere. */
@@ -31,7 +18,7 @@ final class HazardList {
         hazards.addAll(found);
     }
 
-    /** Everything found, in order. */
+    /** Returns everything found, in order. */
     List<Hazard> all() {
         return List.copyOf(hazards);
     }

@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.List;
 import java.util.Set;
 import org.daybank.core.array.ModuleExtremes;
@@ -16,7 +18,7 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /**
  * What can hurt someone or something in a design. A hazard appears when its cause is in the design, not always and not never;
@@ -27,7 +29,8 @@ final class Hazards {
     static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
     /** What the circuits tell and the design does not tell already. */
-    private static final Set<String> OF_CIRCUITS_ALONE = Set.of("circuitDoesNotFit", "aluminiumTerminals");
+    private static final Set<HazardCode> OF_CIRCUITS_ALONE =
+            Set.of(HazardCode.CIRCUIT_DOES_NOT_FIT, HazardCode.ALUMINIUM_TERMINALS);
 
     private static final Length LONG_RUN = Length.metres(30);
     private static final Length EXPOSED_HEIGHT = Length.metres(1000);
@@ -107,133 +110,55 @@ final class Hazards {
             stringFuses(together);
         }
         if (strings != null) {
-            storedCharge("The capacitors of %s hold the array's voltage after switching off.", strings.product());
-            hazards.add(
-                    "reversePolarity",
-                    Severity.WARNING,
-                    circuit,
-                    "Measure voltage and polarity of each string before it is connected.",
-                    together > 1
-                            ? "A string connected the wrong way round destroys the inverter, or is fed by the others."
-                            : "A string connected the wrong way round destroys the inverter.");
+            storedCharge(strings.product());
+            hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, circuit).variant(together > 1 ? "parallel" : "single"));
         }
     }
 
     private void grid() {
-        hazards.add(
-                "backfeed",
-                Severity.DANGER,
-                "inverter to grid",
-                "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the"
-                        + " grid operator agree before it is switched on.",
-                "A service fed by an array or a bank is live from two sides: opening the main switch alone does not"
-                        + " make it dead.");
+        hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid").variant("v2"));
         if (design.brief().kind() == SystemKind.GRID_BACKUP) {
-            hazards.add(
-                    "backupPanel",
-                    Severity.DANGER,
-                    "essential loads panel",
-                    "Keep neutral and earth of the panel as the inverter's maker shows for both modes; lock the grid"
-                            + " out by the inverter's own transfer or a listed switch.",
-                    "While the grid is away the panel stays live from the bank; a second path to the grid would feed"
-                            + " the street.");
-            hazards.add(
-                    "safetySupply",
-                    Severity.WARNING,
-                    "essential loads panel",
-                    "Give medical devices, emergency lighting and alarms the supply of their own that codes ask for.",
-                    "This backup ends when the bank is empty or the inverter fails: no life may hang on it.");
+            hazards.add(Hazard.of(HazardCode.BACKUP_PANEL, "essential loads panel"));
+            hazards.add(Hazard.of(HazardCode.SAFETY_SUPPLY, "essential loads panel"));
         }
     }
 
     private void mobile() {
         if (design.brief().shore() != null) {
-            hazards.add(
-                    "shoreConnection",
-                    Severity.DANGER,
-                    "shore inlet",
-                    "Use an inlet with residual-current protection, an isolation transformer on boats, and unplug at"
-                            + " the post first, at the vehicle last.",
-                    "A reversed or unearthed post makes hull or body live; with shore connected the inverter must not"
-                            + " bond neutral to earth a second time.");
+            hazards.add(Hazard.of(HazardCode.SHORE_CONNECTION, "shore inlet"));
         }
-        hazards.add(
-                "vehicle",
-                Severity.DANGER,
-                "bank",
-                "Bolt batteries and modules down for braking and crash; fuse every cable that leaves the bank within a"
-                        + " hand's breadth of it.",
-                "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current"
-                        + " through the body.");
+        hazards.add(Hazard.of(HazardCode.VEHICLE, "bank"));
         if (design.brief().alternator() != null) {
-            hazards.add(
-                    "alternatorLimit",
-                    Severity.DANGER,
-                    "alternator",
-                    "Charge through a DC converter that limits current and stops before the battery cuts itself off.",
-                    "Without a limit an alternator feeds an empty bank with all it has and can burn; cut off under load"
-                            + " its voltage surge destroys electronics.");
+            hazards.add(Hazard.of(HazardCode.ALTERNATOR_LIMIT, "alternator"));
         }
     }
 
     private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
-            hazards.add(
-                    "directVoltage",
-                    Severity.DANGER,
-                    circuit,
-                    "Cover the modules or wait for night, and measure, before touching conductors; use only parts rated"
-                            + " for this DC voltage.",
-                    "On the coldest morning the strings reach %s of direct current: deadly, and there whenever there"
-                            + " is light.",
-                    coldest);
+            hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, circuit, value("coldest", coldest))
+                    .variant("v3"));
         }
     }
 
     private void stringFuses(int strings) {
-        hazards.add(
-                "stringFuses",
-                Severity.DANGER,
-                "string",
-                "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
-                "%s strings in parallel can feed more into a faulty one than its modules stand, and set it on fire.",
-                strings);
+        hazards.add(Hazard.of(HazardCode.STRING_FUSES, "string", value("strings", strings))
+                .variant("v2"));
     }
 
     private void array(String circuit, Current shortCircuit, Power power) {
-        hazards.add(
-                "connectorsUnderLoad",
-                Severity.DANGER,
-                circuit,
-                "Open the array disconnect first; use connectors of one make and type.",
-                "A connector pulled apart under %s draws an arc that does not go out.",
-                shortCircuit);
-        hazards.add(
-                "arrayFaults",
-                Severity.DANGER,
-                circuit,
-                "Plan earth-fault and arc-fault protection, and rapid shutdown on buildings, where they are required.",
-                "Damaged insulation in an array of %s feeds a fault that can start a fire and that no fuse may clear.",
-                power);
-        hazards.add(
-                "windAndSnow",
-                Severity.DANGER,
-                "array",
-                "Have roof or frame checked for wind, snow and the weight of the array itself; whoever works on"
-                        + " a roof must be secured against falling.",
-                "Wind lifts and snow loads the array; what falls off it can kill.");
+        hazards.add(Hazard.of(HazardCode.CONNECTORS_UNDER_LOAD, circuit, value("shortCircuit", shortCircuit)));
+        hazards.add(Hazard.of(HazardCode.ARRAY_FAULTS, circuit, value("power", power)));
+        hazards.add(Hazard.of(HazardCode.WIND_AND_SNOW, "array"));
         boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
         WiringPlan wiring = design.wiring();
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
-            hazards.add(
-                    "surgeProtection",
-                    Severity.WARNING,
-                    circuit,
-                    "Plan surge protective devices at both ends of the run, and bonding of frames.",
-                    "With a run of %s, %s above the sea, a stroke nearby can destroy the electronics at both ends.",
-                    design.brief().array().cableLength(),
-                    design.brief().site().elevation());
+            hazards.add(Hazard.of(
+                            HazardCode.SURGE_PROTECTION,
+                            circuit,
+                            value("cableLength", design.brief().array().cableLength()),
+                            value("elevation", design.brief().site().elevation()))
+                    .variant("v2"));
         }
     }
 
@@ -241,51 +166,22 @@ final class Hazards {
         if (design.inverter() == null) {
             return;
         }
-        hazards.add(
-                "liveOutput",
-                Severity.DANGER,
+        hazards.add(Hazard.of(
+                HazardCode.LIVE_OUTPUT,
                 "AC output",
-                "Switch the inverter off, disconnect the bank, secure both and measure before touching conductors; fit"
-                        + " residual-current protection.",
-                "The inverter makes %s by itself, with no other supply near: touching it can kill.",
-                design.brief().service().voltage());
-        hazards.add(
-                "neutralEarthBond",
-                Severity.DANGER,
-                "AC output",
-                "Bond neutral to earth at exactly one point in each mode of operation; never twice when a generator,"
-                        + " shore power or the grid is connected.",
-                "Without the bond no residual-current device trips; with two, currents run where none should.");
-        storedCharge(
-                "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
-                design.inverter().product());
+                value("voltage", design.brief().service().voltage())));
+        hazards.add(Hazard.of(HazardCode.NEUTRAL_EARTH_BOND, "AC output"));
+        storedCharge(design.inverter().product());
     }
 
-    private void storedCharge(String text, String product) {
-        hazards.add(
-                "storedCharge",
-                Severity.DANGER,
-                "inverter",
-                "Disconnect the source, wait as the maker says and measure before opening; pre-charge where the maker"
-                        + " asks for it.",
-                text,
-                product);
+    private void storedCharge(String product) {
+        hazards.add(Hazard.of(HazardCode.STORED_CHARGE, "inverter", value("product", product)));
     }
 
     private void system() {
-        hazards.add(
-                "preliminarySizes",
-                Severity.WARNING,
-                "all circuits",
-                "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
-                "Figures here are preliminary: they choose parts that fit each other, not the installation.");
+        hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits").variant("v3"));
         if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
-            hazards.add(
-                    "bankIndoors",
-                    Severity.NOTICE,
-                    "bank",
-                    "Keep the bank out of bedrooms and escape routes.",
-                    "The bank stands indoors, where people are.");
+            hazards.add(Hazard.of(HazardCode.BANK_INDOORS, "bank"));
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -179,7 +181,10 @@ final class Search {
                 chemistries.contains(chemistry)
                         ? fit
                         : fit.and(List.of(Check.that(
-                                "chemistry", false, "Asked for: %s; this battery is %s.", chemistries, chemistry))));
+                                DesignRule.CHEMISTRY,
+                                false,
+                                value("chemistries", chemistries),
+                                value("chemistry", chemistry)))));
     }
 
     /** Whether any number of any module brings what a system asks for in every month. */
@@ -195,7 +200,7 @@ final class Search {
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
         EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
         if (catalog.modules().isEmpty()) {
-            Check none = Check.that("array", false, "The catalogue has no module.");
+            Check none = Check.that(DesignRule.ARRAY, false).variant("v2");
             return List.of(new ChargerSelection(
                     List.of(),
                     catalog.controllers().stream()
@@ -234,7 +239,7 @@ final class Search {
             @Nullable BankLayout bank,
             @Nullable String model) {
         EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
-        Check none = Check.that("chargeController", false, "The catalogue has no charge controller.");
+        Check none = Check.that(DesignRule.CHARGE_CONTROLLER, false).variant("v3");
         return catalog.controllers().stream()
                 .filter(controller -> controller.model().equals(model))
                 .findFirst()
@@ -268,10 +273,8 @@ final class Search {
             ChargeController controller) {
         ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
         Check none = Check.that(
-                "array",
-                false,
-                "No number of %s covers every month.",
-                module.module().model());
+                        DesignRule.ARRAY, false, value("model", module.module().model()))
+                .variant("v3");
         return charger(voltage, chemistry, bank, one, controller).and(List.of(none));
     }
 

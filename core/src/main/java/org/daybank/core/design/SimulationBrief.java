@@ -1,9 +1,9 @@
 package org.daybank.core.design;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.KineticWells;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +23,7 @@ public record SimulationBrief(
     /**
      * Refuses what is missing.
      *
-     * @throws org.daybank.core.working.InvalidInput when the brief or the parts are absent
+     * @throws org.daybank.core.schema.InvalidInput when the brief or the parts are absent
      */
     public SimulationBrief {
         new Validation().required("brief", brief).required("parts", parts).done();

@@ -1,5 +1,7 @@
 package org.daybank.core.design;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,34 +61,33 @@ final class Supply {
         StockLine line = lines.get(model);
         if (line != null && line.inStock() >= count) {
             return List.of(Check.atMost(
-                    "delivery",
+                    DesignRule.DELIVERY,
                     TimeSpan.ZERO,
                     asked,
-                    "Of %s %s are wanted and %s are in stock.",
-                    model,
-                    count,
-                    line.inStock()));
+                    value("model", model),
+                    value("count", count),
+                    value("inStock", line.inStock())));
         }
         TimeSpan lead = line == null ? null : line.leadTime();
         if (line == null || lead == null) {
             return List.of(Check.that(
-                    "delivery",
-                    false,
-                    "Of %s %s are wanted; %s, and nobody knows when more come, but they are asked for within %s.",
-                    model,
-                    count,
-                    line == null ? "nothing is known of its stock" : line.inStock() + " are in stock",
-                    asked));
+                            DesignRule.DELIVERY,
+                            false,
+                            value("model", model),
+                            value("count", count),
+                            value(
+                                    "stock",
+                                    line == null ? "nothing is known of its stock" : line.inStock() + " are in stock"),
+                            value("asked", asked))
+                    .variant("v2"));
         }
         return List.of(Check.atMost(
-                "delivery",
-                lead,
-                asked,
-                "Of %s %s are wanted and %s are in stock: the others come within %s, and %s is asked for.",
-                model,
-                count,
-                line.inStock(),
-                lead,
-                asked));
+                        DesignRule.DELIVERY,
+                        lead,
+                        asked,
+                        value("model", model),
+                        value("count", count),
+                        value("inStock", line.inStock()))
+                .variant("v2"));
     }
 }

@@ -19,13 +19,13 @@ import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -73,7 +73,7 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record SystemDesign(
-        @ToldElsewhere DesignBrief brief,
+        @NotRepeated DesignBrief brief,
         boolean complete,
         List<NominalVoltage.PassedOver> missing,
         MonthlySun sun,

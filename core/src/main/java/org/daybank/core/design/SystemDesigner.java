@@ -13,7 +13,7 @@ public final class SystemDesigner {
      *
      * @return a design whose {@link SystemDesign#complete()} says whether every part was found; a brief that nothing satisfies
      *     is no error
-     * @throws org.daybank.core.working.InvalidInput when a month of the site gets more sun than there is at its latitude
+     * @throws org.daybank.core.schema.InvalidInput when a month of the site gets more sun than there is at its latitude
      */
     public static SystemDesign design(DesignBrief brief, Catalog catalog) {
         SystemDesign design = switch (brief.kind()) {

@@ -15,12 +15,14 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.SimulatedSystem;
 import org.daybank.core.simulation.SimulatedSystemBuilder;
 import org.daybank.core.sun.Plane;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,17 +51,17 @@ public record SystemParts(
         Angle azimuth,
         String controller,
 
-        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "1", source = "one unless more are stated")
         Integer controllers,
 
         String battery,
 
-        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "1", source = "one unless more are stated")
         Integer parallel,
 
         @Nullable String inverter,
 
-        @Assumed(value = "1", least = "1", most = "1000", source = "one unless more are stated")
+        @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "1", source = "one unless more are stated")
         Integer inverters)
         implements SystemPartsBuilder.With {
     private static final int MOST = 100_000;
@@ -67,12 +69,12 @@ public record SystemParts(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public SystemParts {
-        controllers = Policies.otherwise(controllers, SystemParts.class, "controllers");
-        parallel = Policies.otherwise(parallel, SystemParts.class, "parallel");
-        inverters = Policies.otherwise(inverters, SystemParts.class, "inverters");
+        controllers = Defaults.otherwise(controllers, SystemParts.class, "controllers");
+        parallel = Defaults.otherwise(parallel, SystemParts.class, "parallel");
+        inverters = Defaults.otherwise(inverters, SystemParts.class, "inverters");
         int sharing = controllers;
         int shared = strings;
         new Validation()
@@ -80,8 +82,8 @@ public record SystemParts(
                 .that(
                         nominalVoltage == null || Wishes.VOLTAGES.contains(nominalVoltage),
                         "nominalVoltage",
-                        "outOfRange",
-                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        ProblemCode.OUT_OF_RANGE,
+                        "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
                 .required("module", module)
                 .within("series", series, 1, MOST)
                 .within("strings", strings, 1, MOST)
@@ -93,7 +95,7 @@ public record SystemParts(
                 .that(
                         sharing <= shared,
                         "controllers",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         () -> "%d controllers cannot share %d strings: each takes whole strings"
                                 .formatted(sharing, shared))
                 .required("battery", battery)
@@ -133,7 +135,7 @@ public record SystemParts(
     /**
      * The system that these parts make for a brief.
      *
-     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, or batteries do not make the voltage
+     * @throws org.daybank.core.schema.InvalidInput when a model is not in the catalogue, or batteries do not make the voltage
      */
     SimulatedSystem installed(DesignBrief brief, Catalog catalog) {
         Validation checks = new Validation();
@@ -147,7 +149,7 @@ public record SystemParts(
         checks.that(
                 store == null || store.nominalVoltage().times(inSeries).equals(nominalVoltage),
                 "parts/nominalVoltage",
-                "inconsistent",
+                ProblemCode.INCONSISTENT,
                 () -> "no whole number of batteries %s makes %s".formatted(battery, nominalVoltage));
         Ratio depth = store == null
                 ? Ratio.ONE
@@ -182,7 +184,7 @@ public record SystemParts(
         checks.that(
                 found != null,
                 "parts/" + part,
-                "unknown",
+                ProblemCode.UNKNOWN_NAME,
                 () -> "%s is no %s of the catalogue; there are %s"
                         .formatted(
                                 code,

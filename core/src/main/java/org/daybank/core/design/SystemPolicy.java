@@ -4,8 +4,10 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with about the system as a whole.
@@ -23,68 +25,56 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record SystemPolicy(
-        @Assumed(
-                value = "125 A",
-                least = "10 A",
-                most = "2000 A",
-                sensible = "100–250 A",
-                source = "copper and switchgear")
+        @Bounds(minimum = "10 A", maximum = "2000 A", sensible = "100–250 A")
+        @Assumed(value = "125 A", source = "copper and switchgear")
         Current bankCurrent,
 
-        @Assumed(value = "0.5", least = "0", most = "1", source = "halfway, without hourly weather at hand")
+        @Bounds(minimum = "0", maximum = "1")
+        @Assumed(value = "0.5", source = "halfway, without hourly weather at hand")
         Ratio coldSpell,
 
-        @Assumed(
-                value = "14 d",
-                least = "1 d",
-                most = "365 d",
-                sensible = "7–21 d",
-                source = "a lead-acid bank kept low for weeks sulphates")
+        @Bounds(minimum = "1 d", maximum = "365 d", sensible = "7–21 d")
+        @Assumed(value = "14 d", source = "a lead-acid bank kept low for weeks sulphates")
         TimeSpan longestRecovery,
 
-        @Assumed(
-                value = "5",
-                least = "0",
-                most = "100",
-                sensible = "5–30",
-                source = "enough to show a shortage that comes every other year")
+        @Bounds(minimum = "0", maximum = "100", sensible = "5–30")
+        @Assumed(value = "5", source = "enough to show a shortage that comes every other year")
         int simulatedYears,
 
-        @Assumed(value = "1", least = "0", source = "any will do")
+        @Bounds(minimum = "0") @Assumed(value = "1", source = "any will do")
         int seed,
 
-        @Assumed(value = "40", least = "1", most = "1000", source = "a fraction of a second")
+        @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "40", source = "a fraction of a second")
         int mostSimulated,
 
+        @Bounds(minimum = "1 h", maximum = "50 h", sensible = "5–10 h")
         @Assumed(
                 value = "10 h",
-                least = "1 h",
-                most = "50 h",
-                sensible = "5–10 h",
                 source = "a tenth of the capacity in an hour: custom, and within what every bank takes")
         TimeSpan engineFills,
 
-        @Assumed(value = "3", least = "0", most = "20", source = "as many as a customer reads")
+        @Bounds(minimum = "0", maximum = "20") @Assumed(value = "3", source = "as many as a customer reads")
         int alternatives)
         implements SystemPolicyBuilder.With {
-    private static final SystemPolicy STANDARD = Policies.standard(SystemPolicy.class);
+    private static final SystemPolicy STANDARD = Defaults.of(SystemPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public SystemPolicy {
-        Policies.check(
-                SystemPolicy.class,
-                bankCurrent,
-                coldSpell,
-                longestRecovery,
-                simulatedYears,
-                seed,
-                mostSimulated,
-                engineFills,
-                alternatives);
+        Validation.of(
+                        SystemPolicy.class,
+                        bankCurrent,
+                        coldSpell,
+                        longestRecovery,
+                        simulatedYears,
+                        seed,
+                        mostSimulated,
+                        engineFills,
+                        alternatives)
+                .done();
     }
 
     /** The cited defaults. */

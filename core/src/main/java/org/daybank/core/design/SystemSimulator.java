@@ -21,7 +21,7 @@ public final class SystemSimulator {
     /**
      * What comes of the years.
      *
-     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
+     * @throws org.daybank.core.schema.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
      *     bank begins below the depth at which its loads are cut off
      */
     public static Simulation run(SimulationBrief chosen, Catalog catalog) {
@@ -37,7 +37,7 @@ public final class SystemSimulator {
     /**
      * The same system with its array and bank in whatever sizes, under the same sky.
      *
-     * @throws org.daybank.core.working.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
+     * @throws org.daybank.core.schema.InvalidInput when a model is not in the catalogue, the parts do not go together, or the
      *     system is none that can be run in many sizes; see {@link ManyDesigns}
      */
     public static ManyDesigns many(SimulationBrief chosen, Catalog catalog) {

@@ -9,8 +9,9 @@ import org.daybank.core.inverter.InverterFunction;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +41,7 @@ public record Wishes(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public Wishes {
         chemistries = chemistries == null ? List.of(Chemistry.values()) : List.copyOf(chemistries);
@@ -50,8 +51,8 @@ public record Wishes(
                 .that(
                         nominalVoltage == null || VOLTAGES.contains(nominalVoltage),
                         "nominalVoltage",
-                        "outOfRange",
-                        "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
+                        ProblemCode.OUT_OF_RANGE,
+                        "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
                 .within("availability", availability, Ratio.ZERO, Ratio.ONE)
                 .within("deliveredWithin", deliveredWithin, TimeSpan.ZERO, TimeSpan.days(730))
                 .notEmpty("chemistries", chemistries)

@@ -4,8 +4,9 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.ToldElsewhere;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.NotRepeated;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Working;
 
 /**
@@ -22,8 +23,8 @@ import org.daybank.core.working.Working;
  * @param saving by which it does
  */
 public record EngineOrModules(
-        @ToldElsewhere GeneratorSize size,
-        @ToldElsewhere MoreModules more,
+        @NotRepeated GeneratorSize size,
+        @NotRepeated MoreModules more,
         Energy largestShortfall,
         int modules,
         Money modulesPrice,
@@ -36,7 +37,7 @@ public record EngineOrModules(
     /**
      * Compares the two.
      *
-     * @throws org.daybank.core.working.InvalidInput when the prices are in two currencies, or it would take over a million modules
+     * @throws org.daybank.core.schema.InvalidInput when the prices are in two currencies, or it would take over a million modules
      */
     public static EngineOrModules of(GeneratorSize size, MoreModules more) {
         Energy largest = size.months().stream()
@@ -48,13 +49,13 @@ public record EngineOrModules(
                 .that(
                         more.pricePerModule().currency().equals(size.price().currency()),
                         "pricePerModule",
-                        "conflict",
-                        () -> "pricePerModule must be in the currency of the generator's prices, %s, but is %s"
+                        ProblemCode.CONFLICT,
+                        () -> "pricePerModule must be in the currency of the generator's prices, %s,, but was %s."
                                 .formatted(size.price().currency().getCurrencyCode(), more.pricePerModule()))
                 .that(
                         count <= MOST_MODULES,
                         "moduleYield",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         () -> "moduleYield %s is too little for a shortfall of %s: more than a million modules"
                                 .formatted(more.moduleYield(), largest))
                 .done();

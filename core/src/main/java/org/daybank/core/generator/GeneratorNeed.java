@@ -9,9 +9,10 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,31 +34,25 @@ public record GeneratorNeed(
         Voltage chargingVoltage,
         Current maximumChargeCurrent,
 
-        @Assumed(value = "0.9", least = "0.5", most = "1", sensible = "0.85–0.94", source = "typical data sheets")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85–0.94")
+        @Assumed(value = "0.9", source = "typical data sheets")
         Ratio chargerEfficiency,
 
-        @Assumed(
-                value = "0.9",
-                least = "0.4",
-                most = "1",
-                sensible = "0.7 plain, 0.95 or more with correction",
-                source = "between a plain rectifier and one with power-factor correction")
+        @Bounds(minimum = "0.4", maximum = "1", sensible = "0.7 plain, 0.95 or more with correction")
+        @Assumed(value = "0.9", source = "between a plain rectifier and one with power-factor correction")
         Ratio chargerPowerFactor,
 
-        @Assumed(value = "0 W", least = "0 W", most = "1000 kW", source = "it only charges")
+        @Bounds(minimum = "0 W", maximum = "1000 kW") @Assumed(value = "0 W", source = "it only charges")
         Power concurrentLoads,
 
-        @Assumed(
-                value = "0 W",
-                least = "0 W",
-                most = "1000 kW",
-                source = "none counted, so that its hours come out rather too long")
+        @Bounds(minimum = "0 W", maximum = "1000 kW")
+        @Assumed(value = "0 W", source = "none counted, so that its hours come out rather too long")
         Power meanLoads,
 
-        @Assumed(value = "0 m", least = "-430 m", most = "5500 m", source = "sea level")
+        @Bounds(minimum = "-430 m", maximum = "5500 m") @Assumed(value = "0 m", source = "sea level")
         Length elevation,
 
-        @Assumed(value = "40 Cel", least = "-20 Cel", most = "60 Cel", source = "no temperature stated")
+        @Bounds(minimum = "-20 Cel", maximum = "60 Cel") @Assumed(value = "40 Cel", source = "no temperature stated")
         Temperature hottestAir,
 
         @Nullable Power chargerInput,
@@ -69,15 +64,15 @@ public record GeneratorNeed(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing, out of range or contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or contradicts itself
      */
     public GeneratorNeed {
-        chargerEfficiency = Policies.otherwise(chargerEfficiency, GeneratorNeed.class, "chargerEfficiency");
-        chargerPowerFactor = Policies.otherwise(chargerPowerFactor, GeneratorNeed.class, "chargerPowerFactor");
-        concurrentLoads = Policies.otherwise(concurrentLoads, GeneratorNeed.class, "concurrentLoads");
-        meanLoads = Policies.otherwise(meanLoads, GeneratorNeed.class, "meanLoads");
-        elevation = Policies.otherwise(elevation, GeneratorNeed.class, "elevation");
-        hottestAir = Policies.otherwise(hottestAir, GeneratorNeed.class, "hottestAir");
+        chargerEfficiency = Defaults.otherwise(chargerEfficiency, GeneratorNeed.class, "chargerEfficiency");
+        chargerPowerFactor = Defaults.otherwise(chargerPowerFactor, GeneratorNeed.class, "chargerPowerFactor");
+        concurrentLoads = Defaults.otherwise(concurrentLoads, GeneratorNeed.class, "concurrentLoads");
+        meanLoads = Defaults.otherwise(meanLoads, GeneratorNeed.class, "meanLoads");
+        elevation = Defaults.otherwise(elevation, GeneratorNeed.class, "elevation");
+        hottestAir = Defaults.otherwise(hottestAir, GeneratorNeed.class, "hottestAir");
         new Validation()
                 .required("chargingVoltage", chargingVoltage)
                 .within("chargingVoltage", chargingVoltage, Voltage.volts(1), Voltage.volts(2000))
@@ -88,16 +83,19 @@ public record GeneratorNeed(
                 .length("monthlyShortfall", monthlyShortfall, MONTHS)
                 .eachWithin("monthlyShortfall", monthlyShortfall, Energy.ZERO, MOST)
                 .done();
-        Policies.check(
-                GeneratorNeed.class,
-                chargingVoltage,
-                maximumChargeCurrent,
-                chargerEfficiency,
-                chargerPowerFactor,
-                concurrentLoads,
-                meanLoads,
-                elevation,
-                hottestAir);
+        Validation.of(
+                        GeneratorNeed.class,
+                        chargingVoltage,
+                        maximumChargeCurrent,
+                        chargerEfficiency,
+                        chargerPowerFactor,
+                        concurrentLoads,
+                        meanLoads,
+                        elevation,
+                        hottestAir,
+                        chargerInput,
+                        monthlyShortfall)
+                .done();
         monthlyShortfall = monthlyShortfall == null ? null : List.copyOf(monthlyShortfall);
     }
 

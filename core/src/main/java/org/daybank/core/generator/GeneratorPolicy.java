@@ -5,9 +5,11 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when an engine generator is sized.
@@ -27,44 +29,31 @@ import org.daybank.core.working.Validation;
  */
 @RecordBuilder
 public record GeneratorPolicy(
-        @Assumed(
-                value = "0.035",
-                least = "0",
-                most = "0.04",
-                sensible = "0.03–0.04; less with a turbocharger",
-                source = "customary for engines without a turbocharger; the data sheet wins")
+        @Bounds(minimum = "0", maximum = "0.04", sensible = "0.03–0.04; less with a turbocharger")
+        @Assumed(value = "0.035", source = "customary for engines without a turbocharger; the data sheet wins")
         Ratio altitudeDerate,
 
-        @Assumed(
-                value = "0.01",
-                least = "0",
-                most = "0.04",
-                sensible = "0.01–0.02",
-                source = "customary for small engines; the data sheet wins")
+        @Bounds(minimum = "0", maximum = "0.04", sensible = "0.01–0.02")
+        @Assumed(value = "0.01", source = "customary for small engines; the data sheet wins")
         Ratio heatDerate,
 
-        @Assumed(
-                value = "25 Cel",
-                least = "0 Cel",
-                most = "50 Cel",
-                source = "reference condition of ISO 3046-1 and ISO 8528-1")
+        @Bounds(minimum = "0 Cel", maximum = "50 Cel")
+        @Assumed(value = "25 Cel", source = "reference condition of ISO 3046-1 and ISO 8528-1")
         Temperature ratedAir,
 
-        @Assumed(
-                value = "0.3",
-                least = "0",
-                most = "0.7",
-                sensible = "0.3–0.5",
-                source = "unburnt fuel collects in engines that run below it")
+        @Bounds(minimum = "0", maximum = "0.7", sensible = "0.3–0.5")
+        @Assumed(value = "0.3", source = "unburnt fuel collects in engines that run below it")
         Ratio leastLoadShare,
 
-        @Assumed(value = "0.8", least = "0.3", most = "1", sensible = "0.7–0.9", source = "custom")
+        @Bounds(minimum = "0.3", maximum = "1", sensible = "0.7–0.9") @Assumed(value = "0.8", source = "custom")
         Ratio mostLoadShare,
 
-        @Assumed(value = "0.246", least = "0.05", most = "2", source = "typical curve of small diesel engines")
+        @Bounds(minimum = "0.05", maximum = "2")
+        @Assumed(value = "0.246", source = "typical curve of small diesel engines")
         Double litresPerKilowattHour,
 
-        @Assumed(value = "0.081", least = "0", most = "0.5", source = "typical curve of small diesel engines")
+        @Bounds(minimum = "0", maximum = "0.5")
+        @Assumed(value = "0.081", source = "typical curve of small diesel engines")
         Double litresPerHourPerKilowatt,
 
         @Assumed(
@@ -75,69 +64,58 @@ public record GeneratorPolicy(
         @Assumed(value = "600 EUR", source = "small diesel sets with electric start, about; a price list wins")
         Money pricePerKilowatt,
 
-        @Assumed(
-                value = "5000 h",
-                least = "100 h",
-                most = "60000 h",
-                sensible = "1500 h portable, 10000 h and more at 1500/min",
-                source = "between air-cooled portable sets and slow water-cooled ones")
+        @Bounds(minimum = "100 h", maximum = "60000 h", sensible = "1500 h portable, 10000 h and more at 1500/min")
+        @Assumed(value = "5000 h", source = "between air-cooled portable sets and slow water-cooled ones")
         TimeSpan serviceLife,
 
-        @Assumed(
-                value = "0.4",
-                least = "0",
-                most = "0.95",
-                sensible = "0.3–0.5",
-                source = "before the loads are cut off")
+        @Bounds(minimum = "0", maximum = "0.95", sensible = "0.3–0.5")
+        @Assumed(value = "0.4", source = "before the loads are cut off")
         Ratio startBelow,
 
-        @Assumed(
-                value = "0.8",
-                least = "0.05",
-                most = "0.99",
-                sensible = "0.7–0.9",
-                source = "the last fifth charges slowly and is left to the array")
+        @Bounds(minimum = "0.05", maximum = "0.99", sensible = "0.7–0.9")
+        @Assumed(value = "0.8", source = "the last fifth charges slowly and is left to the array")
         Ratio stopAbove)
         implements GeneratorPolicyBuilder.With {
-    private static final GeneratorPolicy STANDARD = Policies.standard(GeneratorPolicy.class);
+    private static final GeneratorPolicy STANDARD = Defaults.of(GeneratorPolicy.class);
 
     /**
      * Validation each value against its range, and those that hang together.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public GeneratorPolicy {
-        Policies.check(
-                GeneratorPolicy.class,
-                altitudeDerate,
-                heatDerate,
-                ratedAir,
-                leastLoadShare,
-                mostLoadShare,
-                litresPerKilowattHour,
-                litresPerHourPerKilowatt,
-                fuelPricePerLitre,
-                pricePerKilowatt,
-                serviceLife,
-                startBelow,
-                stopAbove);
+        Validation.of(
+                        GeneratorPolicy.class,
+                        altitudeDerate,
+                        heatDerate,
+                        ratedAir,
+                        leastLoadShare,
+                        mostLoadShare,
+                        litresPerKilowattHour,
+                        litresPerHourPerKilowatt,
+                        fuelPricePerLitre,
+                        pricePerKilowatt,
+                        serviceLife,
+                        startBelow,
+                        stopAbove)
+                .done();
         new Validation()
                 .above("mostLoadShare", mostLoadShare, leastLoadShare)
                 .above("stopAbove", stopAbove, startBelow)
                 .that(
                         fuelPricePerLitre.minorUnits() >= 0,
                         "fuelPricePerLitre",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "fuelPricePerLitre must not be negative")
                 .that(
                         pricePerKilowatt.minorUnits() >= 0,
                         "pricePerKilowatt",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "pricePerKilowatt must not be negative")
                 .that(
                         fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
                         "pricePerKilowatt",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "pricePerKilowatt must be in the currency of fuelPricePerLitre, %s"
                                 .formatted(fuelPricePerLitre.currency().getCurrencyCode()))
                 .done();

@@ -1,5 +1,7 @@
 package org.daybank.core.generator;
 
+import static org.daybank.core.working.Message.value;
+
 import java.math.BigDecimal;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -15,10 +17,10 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Volume;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -47,8 +49,8 @@ import org.daybank.core.working.Working;
  * @param rule how a simulation starts and stops it
  */
 public record GeneratorSize(
-        @ToldElsewhere GeneratorNeed need,
-        @ToldElsewhere GeneratorPolicy policy,
+        @NotRepeated GeneratorNeed need,
+        @NotRepeated GeneratorPolicy policy,
         Current chargeCurrent,
         Power chargePower,
         Power chargerInput,
@@ -162,39 +164,26 @@ public record GeneratorSize(
             Power sitePower,
             List<GeneratorMonth> months) {
         List<Check> checks = new ArrayList<>();
+        checks.add(Check.atMost(GeneratorRule.BANK_CHARGE_CURRENT, current, need.maximumChargeCurrent()));
         checks.add(Check.atMost(
-                "bankChargeCurrent",
-                current,
-                need.maximumChargeCurrent(),
-                "It charges with %s; the bank takes %s.",
-                current,
-                need.maximumChargeCurrent()));
-        checks.add(Check.atMost(
-                "mostLoad",
+                GeneratorRule.MOST_LOAD,
                 most,
                 sitePower.times(policy.mostLoadShare()),
-                "Charger and loads take up to %s of the %s that it gives at the site; %s of that is planned to be used.",
-                most,
-                sitePower,
-                policy.mostLoadShare()));
+                value("sitePower", sitePower),
+                value("mostLoadShare", policy.mostLoadShare())));
         checks.add(Check.atLeast(
-                "leastLoad",
+                GeneratorRule.LEAST_LOAD,
                 mean,
                 sitePower.times(policy.leastLoadShare()),
-                "At work it carries %s on average; below %s, %s of what it gives at the site, an engine soots and wears: a larger charger or a smaller set would suit it better.",
-                mean,
-                sitePower.times(policy.leastLoadShare()),
-                policy.leastLoadShare()));
+                value("leastLoadShare", policy.leastLoadShare())));
         GeneratorMonth worst = months.stream()
                 .max(Comparator.comparingDouble(GeneratorMonth::shareOfMonth))
                 .orElseThrow();
         checks.add(Check.atMost(
-                "hoursOfMonth",
+                GeneratorRule.HOURS_OF_MONTH,
                 worst.hours(),
                 TimeSpan.days(worst.month().minLength()),
-                "In the month that it fills most, %s, it runs %s.",
-                worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                worst.hours()));
+                value("getDisplayName", worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH))));
         return checks;
     }
 

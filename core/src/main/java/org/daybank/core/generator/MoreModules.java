@@ -5,9 +5,11 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * Modules that would be added instead of running an engine.
@@ -22,36 +24,34 @@ public record MoreModules(
         Money pricePerModule,
         Energy moduleYield,
 
-        @Assumed(
-                value = "20 a",
-                least = "1 a",
-                most = "50 a",
-                sensible = "15–25 a",
-                source = "warranty of most modules")
+        @Bounds(minimum = "1 a", maximum = "50 a", sensible = "15–25 a")
+        @Assumed(value = "20 a", source = "warranty of most modules")
         TimeSpan life,
 
-        @Assumed(value = "0.04", least = "0", most = "0.5", sensible = "0.02–0.08", source = "a small loan, about")
+        @Bounds(minimum = "0", maximum = "0.5", sensible = "0.02–0.08")
+        @Assumed(value = "0.04", source = "a small loan, about")
         Ratio interest)
         implements MoreModulesBuilder.With {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public MoreModules {
-        life = Policies.otherwise(life, MoreModules.class, "life");
-        interest = Policies.otherwise(interest, MoreModules.class, "interest");
+        life = Defaults.otherwise(life, MoreModules.class, "life");
+        interest = Defaults.otherwise(interest, MoreModules.class, "interest");
         new Validation()
                 .required("pricePerModule", pricePerModule)
                 .that(
                         pricePerModule == null || pricePerModule.minorUnits() >= 0,
                         "pricePerModule",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "pricePerModule must not be negative")
                 .required("moduleYield", moduleYield)
                 .atLeast("moduleYield", moduleYield, Energy.wattHours(1))
                 .done();
-        Policies.check(MoreModules.class, pricePerModule, moduleYield, life, interest);
+        Validation.of(MoreModules.class, pricePerModule, moduleYield, life, interest)
+                .done();
     }
 
     /** What one unit of price costs in each year of the life: {@code i / (1 − (1 + i)^−n)}, and {@code 1/n} without interest. */

@@ -4,7 +4,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Working;
 
 /**
@@ -22,7 +22,7 @@ import org.daybank.core.working.Working;
  * @param carriedThroughout share of the starts from which the longest outage is carried
  */
 public record BackupHours(
-        @ToldElsewhere BackupNeed need,
+        @NotRepeated BackupNeed need,
         Power meanLoad,
         Power worstHourLoad,
         TimeSpan atMeanLoad,

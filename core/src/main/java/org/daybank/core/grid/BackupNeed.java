@@ -3,9 +3,10 @@ package org.daybank.core.grid;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a bank holds for an outage.
@@ -19,36 +20,34 @@ import org.daybank.core.working.Validation;
 public record BackupNeed(
         Energy usable,
 
-        @Assumed(value = "1", least = "0", most = "1", source = "a bank kept full for outages")
+        @Bounds(minimum = "0", maximum = "1") @Assumed(value = "1", source = "a bank kept full for outages")
         Ratio startsWith,
 
         @Assumed(value = "false", source = "the careful guess: an outage in the dark")
         Boolean sunCounts,
 
-        @Assumed(
-                value = "0.95",
-                least = "0.5",
-                most = "1",
-                sensible = "0.85 lead-acid, 0.95 lithium",
-                source = "typical of lithium iron phosphate")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85 lead-acid, 0.95 lithium")
+        @Assumed(value = "0.95", source = "typical of lithium iron phosphate")
         Ratio chargeEfficiency,
 
-        @Assumed(value = "14 d", least = "1 h", most = "60 d", source = "longer ones are seldom planned for")
+        @Bounds(minimum = "1 h", maximum = "60 d")
+        @Assumed(value = "14 d", source = "longer ones are seldom planned for")
         TimeSpan longest) {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public BackupNeed {
-        startsWith = Policies.otherwise(startsWith, BackupNeed.class, "startsWith");
-        sunCounts = Policies.otherwise(sunCounts, BackupNeed.class, "sunCounts");
-        chargeEfficiency = Policies.otherwise(chargeEfficiency, BackupNeed.class, "chargeEfficiency");
-        longest = Policies.otherwise(longest, BackupNeed.class, "longest");
+        startsWith = Defaults.otherwise(startsWith, BackupNeed.class, "startsWith");
+        sunCounts = Defaults.otherwise(sunCounts, BackupNeed.class, "sunCounts");
+        chargeEfficiency = Defaults.otherwise(chargeEfficiency, BackupNeed.class, "chargeEfficiency");
+        longest = Defaults.otherwise(longest, BackupNeed.class, "longest");
         new Validation()
                 .required("usable", usable)
                 .above("usable", usable, Energy.ZERO)
                 .done();
-        Policies.check(BackupNeed.class, usable, startsWith, sunCounts, chargeEfficiency, longest);
+        Validation.of(BackupNeed.class, usable, startsWith, sunCounts, chargeEfficiency, longest)
+                .done();
     }
 }

@@ -2,10 +2,12 @@ package org.daybank.core.grid;
 
 import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.load.LoadPolicy;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
 
 /**
  * What a planner may argue with on the way from sun and loads to a bill.
@@ -19,7 +21,7 @@ import org.daybank.core.working.Policies;
  * @param busbar what is assumed where the inverter feeds a panel
  */
 public record BillPolicy(
-        @Assumed(value = "3", least = "1", most = "30", source = "enough for the mean of a year")
+        @Bounds(minimum = "1", maximum = "30") @Assumed(value = "3", source = "enough for the mean of a year")
         int years,
 
         @Assumed(value = "1", source = "any number; the same one makes the same weather")
@@ -30,15 +32,16 @@ public record BillPolicy(
         SunPolicy sun,
         SyntheticPolicy synthetic,
         BusbarPolicy busbar) {
-    private static final BillPolicy STANDARD = Policies.standard(BillPolicy.class);
+    private static final BillPolicy STANDARD = Defaults.of(BillPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public BillPolicy {
-        Policies.check(BillPolicy.class, years, seed, load, array, sun, synthetic, busbar);
+        Validation.of(BillPolicy.class, years, seed, load, array, sun, synthetic, busbar)
+                .done();
     }
 
     /** The cited defaults. */

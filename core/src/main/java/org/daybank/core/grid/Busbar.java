@@ -1,7 +1,7 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * The panel that an inverter feeds.
@@ -14,7 +14,7 @@ public record Busbar(Current rating, Current main, Current inverterCurrent) {
     /**
      * Validation the currents.
      *
-     * @throws org.daybank.core.working.InvalidInput when one is missing or not above zero
+     * @throws org.daybank.core.schema.InvalidInput when one is missing or not above zero
      */
     public Busbar {
         new Validation()

@@ -1,10 +1,12 @@
 package org.daybank.core.grid;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.List;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /**
  * Whether a panel's busbar stands what main and inverter can feed into it together.
@@ -27,15 +29,12 @@ public record BusbarCheck(Current sourceCurrent, Current together, Current limit
                 limit,
                 together.compareTo(busbar.rating()) <= 0,
                 Check.atMost(
-                        "busbar",
+                        GridRule.BUSBAR,
                         together,
                         limit,
-                        "The main of %s and the inverter's %s can feed %s into a busbar of %s; fed from opposite ends it is planned for up to %s (NFPA 70 705.12).",
-                        busbar.main(),
-                        source,
-                        together,
-                        busbar.rating(),
-                        limit));
+                        value("main", busbar.main()),
+                        value("source", source),
+                        value("rating", busbar.rating())));
     }
 
     /** What to warn of: nothing where the inverter may sit anywhere. */
@@ -43,14 +42,9 @@ public record BusbarCheck(Current sourceCurrent, Current together, Current limit
         if (anyPosition) {
             return List.of();
         }
-        return List.of(new Hazard(
-                "busbar",
-                check.passed() ? Severity.WARNING : Severity.DANGER,
+        return List.of(Hazard.of(
+                check.passed() ? HazardCode.BUSBAR_POSITION : HazardCode.BUSBAR_OVERLOAD,
                 "panel",
-                check.message() + " An overloaded busbar burns without any device acting.",
-                (check.passed()
-                                ? "Put the inverter's breaker at the end away from the main and label it so that nobody moves it. "
-                                : "Take a smaller main, a panel with a larger busbar, a smaller inverter, or connect ahead of the main. ")
-                        + Hazard.LOCAL_CODE));
+                value("message", check.message())));
     }
 }

@@ -1,8 +1,10 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What is assumed where an inverter feeds a panel.
@@ -11,20 +13,20 @@ import org.daybank.core.working.Policies;
  * @param busbarFactor on the busbar's rating, when main and inverter feed it from opposite ends
  */
 public record BusbarPolicy(
-        @Assumed(value = "1.25", least = "1", most = "1.5", source = "NFPA 70 705.12(B), 2020")
+        @Bounds(minimum = "1", maximum = "1.5") @Assumed(value = "1.25", source = "NFPA 70 705.12(B), 2020")
         Ratio sourceFactor,
 
-        @Assumed(value = "1.2", least = "1", most = "1.2", source = "NFPA 70 705.12(B)(3)(2), 2020")
+        @Bounds(minimum = "1", maximum = "1.2") @Assumed(value = "1.2", source = "NFPA 70 705.12(B)(3)(2), 2020")
         Ratio busbarFactor) {
-    private static final BusbarPolicy STANDARD = Policies.standard(BusbarPolicy.class);
+    private static final BusbarPolicy STANDARD = Defaults.of(BusbarPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public BusbarPolicy {
-        Policies.check(BusbarPolicy.class, sourceFactor, busbarFactor);
+        Validation.of(BusbarPolicy.class, sourceFactor, busbarFactor).done();
     }
 
     /** The cited defaults. */

@@ -1,9 +1,10 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * A grid inverter on the AC output of a multimode inverter, which runs it in an outage and charges the bank from it.
@@ -18,15 +19,15 @@ public record Coupling(
         Power multimodePower,
         Power bankAccepts,
 
-        @Assumed(value = "0 W", least = "0 W", most = "100000 kW", source = "nothing runs for sure")
+        @Bounds(minimum = "0 W", maximum = "100000 kW") @Assumed(value = "0 W", source = "nothing runs for sure")
         Power leastLoad) {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public Coupling {
-        leastLoad = Policies.otherwise(leastLoad, Coupling.class, "leastLoad");
+        leastLoad = Defaults.otherwise(leastLoad, Coupling.class, "leastLoad");
         new Validation()
                 .required("gridInverterPower", gridInverterPower)
                 .above("gridInverterPower", gridInverterPower, Power.ZERO)
@@ -35,6 +36,7 @@ public record Coupling(
                 .required("bankAccepts", bankAccepts)
                 .atLeast("bankAccepts", bankAccepts, Power.ZERO)
                 .done();
-        Policies.check(Coupling.class, gridInverterPower, multimodePower, bankAccepts, leastLoad);
+        Validation.of(Coupling.class, gridInverterPower, multimodePower, bankAccepts, leastLoad)
+                .done();
     }
 }

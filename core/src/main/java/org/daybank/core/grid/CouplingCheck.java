@@ -1,10 +1,12 @@
 package org.daybank.core.grid;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.List;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /**
  * Whether a multimode inverter and its bank can take what grid inverters push at them in an outage.
@@ -25,34 +27,20 @@ public record CouplingCheck(Power surplus, List<Check> checks) {
         return new CouplingCheck(
                 surplus,
                 List.of(
+                        Check.atMost(GridRule.COUPLING_POWER, most, coupling.multimodePower()),
                         Check.atMost(
-                                "couplingPower",
-                                most,
-                                coupling.multimodePower(),
-                                "The grid inverters give %s; the multimode inverter that must take it all when a load stops is rated %s.",
-                                most,
-                                coupling.multimodePower()),
-                        Check.atMost(
-                                "couplingSurplus",
+                                GridRule.COUPLING_SURPLUS,
                                 surplus,
                                 coupling.bankAccepts(),
-                                "With %s of load the grid inverters leave %s for the bank, which takes %s.",
-                                coupling.leastLoad(),
-                                surplus,
-                                coupling.bankAccepts())));
+                                value("leastLoad", coupling.leastLoad()))));
     }
 
     /** What to warn of, one for each rule that is broken. */
     public List<Hazard> hazards() {
         return checks.stream()
                 .filter(check -> !check.passed())
-                .map(check -> new Hazard(
-                        check.rule(),
-                        Severity.WARNING,
-                        "grid inverter to multimode inverter",
-                        check.message() + " In an outage voltage and frequency run away and the inverters trip.",
-                        "Put fewer grid inverters behind the multimode inverter, or a larger one; see that it throttles them by frequency. "
-                                + Hazard.LOCAL_CODE))
+                .map(check -> Hazard.of(
+                        HazardCode.COUPLING, "grid inverter to multimode inverter", value("message", check.message())))
                 .toList();
     }
 }

@@ -3,9 +3,11 @@ package org.daybank.core.grid;
 import java.util.Currency;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What energy costs. A price finer than the smallest coin is told for more energy: 28.71 EUR for 100 kWh.
@@ -16,20 +18,24 @@ import org.daybank.core.working.Validation;
 public record EnergyPrice(
         Money price,
 
-        @Assumed(value = "1 kWh", least = "1 Wh", most = "1000000 kWh", source = "how tariffs are told")
+        @Bounds(minimum = "1 Wh", maximum = "1000000 kWh") @Assumed(value = "1 kWh", source = "how tariffs are told")
         Energy per) {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when the price is missing or below zero, or the energy out of range
+     * @throws org.daybank.core.schema.InvalidInput when the price is missing or below zero, or the energy out of range
      */
     public EnergyPrice {
-        per = Policies.otherwise(per, EnergyPrice.class, "per");
+        per = Defaults.otherwise(per, EnergyPrice.class, "per");
         new Validation()
                 .required("price", price)
-                .that(price == null || price.minorUnits() >= 0, "price", "outOfRange", "price must not be negative")
+                .that(
+                        price == null || price.minorUnits() >= 0,
+                        "price",
+                        ProblemCode.OUT_OF_RANGE,
+                        "price must not be negative")
                 .done();
-        Policies.check(EnergyPrice.class, price, per);
+        Validation.of(EnergyPrice.class, price, per).done();
     }
 
     /** Energy for nothing. */

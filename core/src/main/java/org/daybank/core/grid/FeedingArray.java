@@ -8,12 +8,13 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
 
 /**
  * An array that feeds the service of a house through grid inverters.
@@ -28,12 +29,8 @@ public record FeedingArray(
         int modules,
         Power inverterPower,
 
-        @Assumed(
-                value = "0.97",
-                least = "0.5",
-                most = "1",
-                sensible = "0.95–0.98",
-                source = "typical data sheets, weighted")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–0.98")
+        @Assumed(value = "0.97", source = "typical data sheets, weighted")
         Ratio inverterEfficiency) {
     /** Most modules of one array. */
     public static final int MOST_MODULES = 10_000;
@@ -41,24 +38,25 @@ public record FeedingArray(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public FeedingArray {
-        inverterEfficiency = Policies.otherwise(inverterEfficiency, FeedingArray.class, "inverterEfficiency");
+        inverterEfficiency = Defaults.otherwise(inverterEfficiency, FeedingArray.class, "inverterEfficiency");
         new Validation()
                 .required("module", module)
                 .within("modules", modules, 1, MOST_MODULES)
                 .required("inverterPower", inverterPower)
                 .above("inverterPower", inverterPower, Power.ZERO)
                 .done();
-        Policies.check(FeedingArray.class, module, modules, inverterPower, inverterEfficiency);
+        Validation.of(FeedingArray.class, module, modules, inverterPower, inverterEfficiency)
+                .done();
     }
 
     /**
      * Its hours beside those of loads, year after year: dirt, mismatch, wiring, age and snow reckoned in.
      *
      * @param snowLoss share of the yield that is lost under snow, twelve from January
-     * @throws org.daybank.core.working.InvalidInput when no circuit fits the module's data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the module's data sheet
      */
     public List<GridHours> beside(LoadProfile loads, SunnyYears sun, List<Ratio> snowLoss, ArrayPolicy policy) {
         new Validation().length("snowLoss", snowLoss, 12).done();

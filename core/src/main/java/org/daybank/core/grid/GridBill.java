@@ -8,8 +8,9 @@ import java.util.function.Function;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.ToldElsewhere;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.NotRepeated;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -27,9 +28,9 @@ import org.jspecify.annotations.Nullable;
  * @param months one after the other
  */
 public record GridBill(
-        @ToldElsewhere GridFlows flows,
-        @ToldElsewhere Tariff tariff,
-        @ToldElsewhere @Nullable Money price,
+        @NotRepeated GridFlows flows,
+        @NotRepeated Tariff tariff,
+        @NotRepeated @Nullable Money price,
         Money yearlyWithoutSystem,
         Money yearlyWithSystem,
         Money yearlySaving,
@@ -48,7 +49,7 @@ public record GridBill(
     /**
      * Prices flows and tells when a system of a price has paid for itself.
      *
-     * @throws org.daybank.core.working.InvalidInput when the price is below zero or in another currency than the tariff
+     * @throws org.daybank.core.schema.InvalidInput when the price is below zero or in another currency than the tariff
      */
     public static GridBill of(GridFlows flows, Tariff tariff, @Nullable Money price) {
         checkPrice(price, tariff);
@@ -71,12 +72,12 @@ public record GridBill(
     private static void checkPrice(@Nullable Money price, Tariff tariff) {
         if (price != null) {
             new Validation()
-                    .that(price.minorUnits() >= 0, "price", "outOfRange", "price must not be negative")
+                    .that(price.minorUnits() >= 0, "price", ProblemCode.OUT_OF_RANGE, "price must not be negative")
                     .that(
                             price.currency().equals(tariff.importPrice().currency()),
                             "price",
-                            "conflict",
-                            () -> "price must be in the currency of the tariff, %s, but is %s"
+                            ProblemCode.CONFLICT,
+                            () -> "price must be in the currency of the tariff, %s,, but was %s."
                                     .formatted(tariff.importPrice().currency().getCurrencyCode(), price))
                     .done();
         }

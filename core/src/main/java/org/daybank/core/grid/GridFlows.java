@@ -6,9 +6,9 @@ import java.util.List;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
-import org.daybank.core.working.Validation;
+import org.daybank.core.working.HazardCode;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +36,7 @@ public record GridFlows(int years, EnergyFlows yearly, Ratio selfUseShare, Ratio
      * @param years at least one
      * @param inverterPower most that the inverters give; no limit when absent
      * @param exportLimit most that the grid takes; no limit when absent
-     * @throws org.daybank.core.working.InvalidInput when there is no year
+     * @throws org.daybank.core.schema.InvalidInput when there is no year
      */
     public static GridFlows of(List<GridHours> years, @Nullable Power inverterPower, @Nullable Power exportLimit) {
         new Validation().notEmpty("years", years).done();
@@ -89,13 +89,7 @@ public record GridFlows(int years, EnergyFlows yearly, Ratio selfUseShare, Ratio
 
     /** What can hurt someone where an array feeds a service. */
     public List<Hazard> hazards() {
-        return List.of(new Hazard(
-                "backfeed",
-                Severity.DANGER,
-                "inverter to grid",
-                "A service fed by an array is live from two sides: opening the main switch alone does not make it dead.",
-                "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the grid operator agree before it is switched on. "
-                        + Hazard.LOCAL_CODE));
+        return List.of(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
     }
 
     /** The sums of a mean year, as one would write them on paper. */

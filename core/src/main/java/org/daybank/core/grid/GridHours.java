@@ -3,9 +3,10 @@ package org.daybank.core.grid;
 import java.util.Arrays;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Validation;
 
 /**
  * The hours of a year of an array and the loads beside it, in W of AC.
@@ -18,7 +19,7 @@ public record GridHours(HourlySeries array, HourlySeries load, HourCalendar cale
     /**
      * Validation the hours.
      *
-     * @throws org.daybank.core.working.InvalidInput when a series is missing, not as long as the year, or anywhere below zero
+     * @throws org.daybank.core.schema.InvalidInput when a series is missing, not as long as the year, or anywhere below zero
      */
     public GridHours {
         Validation checks =
@@ -48,13 +49,14 @@ public record GridHours(HourlySeries array, HourlySeries load, HourCalendar cale
         checks.that(
                         series.size() == calendar.hours(),
                         field,
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         () -> "%s must have the year's %d hours but has %d"
                                 .formatted(field, calendar.hours(), series.size()))
                 .that(
                         series.least() >= 0,
                         field,
-                        "outOfRange",
-                        () -> "%s must nowhere be below zero but is %s W somewhere".formatted(field, series.least()));
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "%s must nowhere be below zero, but was %s W somewhere."
+                                .formatted(field, series.least()));
     }
 }

@@ -5,9 +5,10 @@ import java.time.Month;
 import java.util.Currency;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,26 +48,26 @@ public record Tariff(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing, out of range, or in another currency
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range, or in another currency
      */
     public Tariff {
         new Validation().required("importPrice", importPrice).done();
         Currency currency = importPrice.currency();
         unavoidablePrice = unavoidablePrice == null ? EnergyPrice.nothing(currency) : unavoidablePrice;
         monthlyCharge = monthlyCharge == null ? Money.zero(currency) : monthlyCharge;
-        creditPeriod = Policies.otherwise(creditPeriod, Tariff.class, "creditPeriod");
-        yearOfAccountEnds = Policies.otherwise(yearOfAccountEnds, Tariff.class, "yearOfAccountEnds");
+        creditPeriod = Defaults.otherwise(creditPeriod, Tariff.class, "creditPeriod");
+        yearOfAccountEnds = Defaults.otherwise(yearOfAccountEnds, Tariff.class, "yearOfAccountEnds");
         Validation checks = new Validation()
                 .that(
                         monthlyCharge.minorUnits() >= 0,
                         "monthlyCharge",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "monthlyCharge must not be negative")
                 .that(
                         unavoidablePrice.minorUnits(unavoidablePrice.per())
                                 <= importPrice.minorUnits(unavoidablePrice.per()) * (1 + ROUNDING),
                         "unavoidablePrice",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "unavoidablePrice %s must not be above importPrice %s, of which it is a part"
                                 .formatted(unavoidablePrice.text(), importPrice.text()))
                 .atLeast("exportLimit", exportLimit, Power.ZERO);
@@ -85,8 +86,8 @@ public record Tariff(
         checks.that(
                 found.equals(currency),
                 field,
-                "conflict",
-                () -> "%s must be in the currency of importPrice, %s, but is in %s"
+                ProblemCode.CONFLICT,
+                () -> "%s must be in the currency of importPrice, %s, but was in %s."
                         .formatted(field, currency.getCurrencyCode(), found.getCurrencyCode()));
     }
 

@@ -1,5 +1,7 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.quantity.ApparentPower;
@@ -40,35 +42,20 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
                 lineCurrent(demand.peak().runningApparent(), need.service().voltage());
         Current transfer = inverter.transferCurrent();
         if (transfer == null) {
-            checks.add(Check.that(
-                    "transferCurrent", false, "It has no AC input; the loads on the fullest line draw %s.", through));
+            checks.add(Check.that(InverterRule.TRANSFER_CURRENT, false, value("through", through))
+                    .variant("noInput"));
         } else {
             checks.add(Check.atMost(
-                    "transferCurrent",
-                    through,
-                    transfer.times(onLine),
-                    "The loads on the fullest line draw %s; the AC input of %s × this inverter passes on %s.",
-                    through,
-                    onLine,
-                    transfer.times(onLine)));
+                    InverterRule.TRANSFER_CURRENT, through, transfer.times(onLine), value("onLine", onLine)));
         }
         TimeSpan longest = source.longestTransfer();
         TimeSpan takes = inverter.transferTime();
         if (longest != null) {
             checks.add(
                     takes == null
-                            ? Check.that(
-                                    "transferTime",
-                                    false,
-                                    "The loads live through %s without power; the data sheet does not say how long its transfer takes.",
-                                    longest)
-                            : Check.atMost(
-                                    "transferTime",
-                                    takes,
-                                    longest,
-                                    "Transfer takes %s; the loads live through %s without power.",
-                                    takes,
-                                    longest));
+                            ? Check.that(InverterRule.TRANSFER_TIME, false, value("longest", longest))
+                                    .variant("notStated")
+                            : Check.atMost(InverterRule.TRANSFER_TIME, takes, longest));
         }
     }
 
@@ -88,27 +75,14 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         Power given = current.times(need.service().voltage());
         if (!inverter.functions().contains(InverterFunction.ASSIST)) {
             ApparentPower most = ApparentPower.voltAmperes(given.watts());
-            checks.add(Check.atMost(
-                    "sourcePeak",
-                    asked,
-                    most,
-                    "The loads on the fullest line ask %s; the AC source gives %s and this inverter cannot add to it.",
-                    asked,
-                    most));
+            checks.add(Check.atMost(InverterRule.SOURCE_PEAK, asked, most));
             return;
         }
         ApparentPower added = ComplexPower.of(demand.peak().running(), asked)
                 .less(new ComplexPower(given.watts(), 0))
                 .apparent();
-        checks.add(Check.atMost(
-                "sourcePeak",
-                added,
-                units,
-                "The loads on the fullest line ask %s; beyond the %s of the AC source this takes %s from the inverter, which adds up to %s.",
-                asked,
-                given,
-                added,
-                units));
+        checks.add(Check.atMost(InverterRule.SOURCE_PEAK, added, units, value("asked", asked), value("given", given))
+                .variant("assisted"));
     }
 
     private static @Nullable Current judgeCharging(
@@ -117,15 +91,14 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         Current wished = source.chargingCurrent();
         if (one == null) {
             if (wished != null) {
-                checks.add(
-                        Check.that("chargingCurrent", false, "Charging with %s is asked; it has no charger.", wished));
+                checks.add(Check.that(InverterRule.CHARGING_CURRENT, false, value("wished", wished))
+                        .variant("noCharger"));
             }
             return null;
         }
         Current all = one.times(chargers);
         if (wished != null) {
-            checks.add(Check.atLeast(
-                    "chargingCurrent", all, wished, "%s × this charger give %s; %s are asked.", chargers, all, wished));
+            checks.add(Check.atLeast(InverterRule.CHARGING_CURRENT, all, wished, value("chargers", chargers)));
         }
         Current most = source.maximumChargeCurrent();
         if (most == null) {
@@ -133,14 +106,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
         }
         Current setting = inverter.leastChargeCurrent();
         Current least = (setting == null ? one : setting).times(chargers);
-        checks.add(Check.atMost(
-                "bankChargeCurrent",
-                least,
-                most,
-                "Set to their lowest, %s × this charger give %s; the bank takes %s.",
-                chargers,
-                least,
-                most));
+        checks.add(Check.atMost(InverterRule.BANK_CHARGE_CURRENT, least, most, value("chargers", chargers)));
         return all.compareTo(most) < 0 ? all : most;
     }
 

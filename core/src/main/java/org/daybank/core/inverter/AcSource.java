@@ -3,9 +3,10 @@ package org.daybank.core.inverter;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,16 +32,16 @@ public record AcSource(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public AcSource {
-        coversPeaks = Policies.otherwise(coversPeaks, AcSource.class, "coversPeaks");
+        coversPeaks = Defaults.otherwise(coversPeaks, AcSource.class, "coversPeaks");
         new Validation()
                 .above("current", current, Current.ZERO)
                 .that(
                         !coversPeaks || current != null,
                         "current",
-                        "missing",
+                        ProblemCode.MISSING,
                         "current must be given where coversPeaks is true: it says how much of the peaks the source carries")
                 .above("chargingCurrent", chargingCurrent, Current.ZERO)
                 .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
@@ -49,8 +50,8 @@ public record AcSource(
                                 || maximumChargeCurrent == null
                                 || chargingCurrent.compareTo(maximumChargeCurrent) <= 0,
                         "chargingCurrent",
-                        "inconsistent",
-                        () -> "chargingCurrent must be at most maximumChargeCurrent %s but is %s"
+                        ProblemCode.INCONSISTENT,
+                        () -> "chargingCurrent must be at most maximumChargeCurrent %s, but was %s."
                                 .formatted(maximumChargeCurrent, chargingCurrent))
                 .atLeast("longestTransfer", longestTransfer, TimeSpan.ZERO)
                 .done();

@@ -7,8 +7,8 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sun.IrradianceDistribution;
-import org.daybank.core.working.Validation;
 
 /**
  * The array that is to feed the grid.
@@ -27,7 +27,7 @@ public record GridArray(ModuleExtremes extremes, int modules, Ratio whenNew, Irr
     /**
      * Validation the count.
      *
-     * @throws org.daybank.core.working.InvalidInput when it is out of range
+     * @throws org.daybank.core.schema.InvalidInput when it is out of range
      */
     public GridArray {
         new Validation().within("modules", modules, 1, MOST_MODULES).done();

@@ -1,12 +1,14 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /** What can hurt someone where an array feeds the grid; each hazard appears only when its cause is there. */
 final class GridHazards {
@@ -23,34 +25,13 @@ final class GridHazards {
                 .map(unit -> selection.extremes().coldestOpenCircuit(unit.longest()))
                 .max(Comparator.naturalOrder());
         highest.filter(voltage -> voltage.compareTo(TOUCHABLE_DC) > 0)
-                .ifPresent(
-                        voltage -> hazards.add(
-                                hazard(
-                                        "directVoltage",
-                                        Severity.DANGER,
-                                        "array to inverter",
-                                        "On the coldest morning the strings of one of the choices reach %s of direct current: deadly, and there whenever there is light."
-                                                .formatted(voltage.rounded(3)),
-                                        "Cover the modules or wait for night before touching conductors; never open a connector under load; plan rapid shutdown on buildings where it is required.")));
+                .ifPresent(voltage ->
+                        hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, "array to inverter", value("voltage", voltage))
+                                .variant("v2")));
         if (!strings.isEmpty() || !selection.microinverters().ranked().isEmpty()) {
-            hazards.add(
-                    hazard(
-                            "backfeed",
-                            Severity.DANGER,
-                            "inverter to grid",
-                            "A service fed by an array is live from two sides: opening the main switch alone does not make it dead.",
-                            "Use only inverters tested to stop when the grid is gone (IEC 62116); label both sources; have the grid operator agree before it is switched on."));
-            hazards.add(hazard(
-                    "preliminarySizes",
-                    Severity.WARNING,
-                    "all circuits",
-                    "Currents here are the inverters' own; conductors, overcurrent devices and the panel that takes them are not sized yet.",
-                    "Size conductors, devices and busbar for these currents and those of the main together."));
+            hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
+            hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits").variant("v2"));
         }
         return List.copyOf(hazards);
-    }
-
-    private static Hazard hazard(String code, Severity severity, String subject, String text, String action) {
-        return new Hazard(code, severity, subject, text, action + " " + Hazard.LOCAL_CODE);
     }
 }

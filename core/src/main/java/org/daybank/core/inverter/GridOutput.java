@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /** Validation what the data sheets of all {@link GridInverter}s say of their AC side. */

@@ -4,9 +4,11 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when inverters are chosen that feed an array into the grid.
@@ -24,69 +26,71 @@ import org.daybank.core.working.Validation;
  */
 @RecordBuilder
 public record GridPolicy(
-        @Assumed(value = "1.2", least = "0.5", most = "2.5", sensible = "1.0–1.4", source = "clipping against price")
+        @Bounds(minimum = "0.5", maximum = "2.5", sensible = "1.0–1.4")
+        @Assumed(value = "1.2", source = "clipping against price")
         Ratio dcAcRatio,
 
-        @Assumed(value = "1.0", least = "0.1", most = "2.5", sensible = "0.9–1.1", source = "custom")
+        @Bounds(minimum = "0.1", maximum = "2.5", sensible = "0.9–1.1") @Assumed(value = "1.0", source = "custom")
         Ratio leastDcAcRatio,
 
-        @Assumed(value = "1.4", least = "0.5", most = "3", sensible = "1.3–1.5", source = "custom")
+        @Bounds(minimum = "0.5", maximum = "3", sensible = "1.3–1.5") @Assumed(value = "1.4", source = "custom")
         Ratio mostDcAcRatio,
 
-        @Assumed(value = "0.02", least = "0", most = "0.3", sensible = "0–0.05", source = "tolerance of the data sheet")
+        @Bounds(minimum = "0", maximum = "0.3", sensible = "0–0.05")
+        @Assumed(value = "0.02", source = "tolerance of the data sheet")
         Ratio openCircuitReserve,
 
-        @Assumed(value = "1.25", least = "1", most = "1.6", sensible = "1.25", source = "IEC 62548-1; NFPA 70 690.8(A)")
+        @Bounds(minimum = "1", maximum = "1.6", sensible = "1.25")
+        @Assumed(value = "1.25", source = "IEC 62548-1; NFPA 70 690.8(A)")
         Ratio shortCircuitFactor,
 
-        @Assumed(value = "0.02", least = "0", most = "0.5", sensible = "0–0.05", source = "custom")
+        @Bounds(minimum = "0", maximum = "0.5", sensible = "0–0.05") @Assumed(value = "0.02", source = "custom")
         Ratio clippingLimit,
 
-        @Assumed(value = "0.05", least = "0", most = "0.1", source = "IEC 60038 allows 10 % with wiring drop included")
+        @Bounds(minimum = "0", maximum = "0.1")
+        @Assumed(value = "0.05", source = "IEC 60038 allows 10 % with wiring drop included")
         Ratio voltageTolerance,
 
-        @Assumed(
-                value = "4600 VA",
-                least = "0 VA",
-                most = "100 kVA",
-                sensible = "3680–4600 VA",
-                source = "VDE-AR-N 4105: 20 A on a line of 230 V")
+        @Bounds(minimum = "0 VA", maximum = "100 kVA", sensible = "3680–4600 VA")
+        @Assumed(value = "4600 VA", source = "VDE-AR-N 4105: 20 A on a line of 230 V")
         ApparentPower phaseImbalance,
 
-        @Assumed(value = "20 A", least = "6 A", most = "63 A", sensible = "16–20 A", source = "custom")
+        @Bounds(minimum = "6 A", maximum = "63 A", sensible = "16–20 A") @Assumed(value = "20 A", source = "custom")
         Current branchDevice,
 
-        @Assumed(value = "1.25", least = "1", most = "1.6", source = "NFPA 70 690.9(B): continuous current")
+        @Bounds(minimum = "1", maximum = "1.6")
+        @Assumed(value = "1.25", source = "NFPA 70 690.9(B): continuous current")
         Ratio continuousFactor)
         implements GridPolicyBuilder.With {
-    private static final GridPolicy STANDARD = Policies.standard(GridPolicy.class);
+    private static final GridPolicy STANDARD = Defaults.of(GridPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range, or the aim lies outside what is
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range, or the aim lies outside what is
      *     accepted
      */
     public GridPolicy {
-        Policies.check(
-                GridPolicy.class,
-                dcAcRatio,
-                leastDcAcRatio,
-                mostDcAcRatio,
-                openCircuitReserve,
-                shortCircuitFactor,
-                clippingLimit,
-                voltageTolerance,
-                phaseImbalance,
-                branchDevice,
-                continuousFactor);
+        Validation.of(
+                        GridPolicy.class,
+                        dcAcRatio,
+                        leastDcAcRatio,
+                        mostDcAcRatio,
+                        openCircuitReserve,
+                        shortCircuitFactor,
+                        clippingLimit,
+                        voltageTolerance,
+                        phaseImbalance,
+                        branchDevice,
+                        continuousFactor)
+                .done();
         new Validation()
                 .that(
                         leastDcAcRatio.compareTo(dcAcRatio) <= 0 && dcAcRatio.compareTo(mostDcAcRatio) <= 0,
                         "dcAcRatio",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         () ->
-                                "dcAcRatio must lie between leastDcAcRatio, which is %s, and mostDcAcRatio, which is %s, but is %s"
+                                "dcAcRatio must lie between leastDcAcRatio, which is %s, and mostDcAcRatio, which is %s,, but was %s."
                                         .formatted(leastDcAcRatio, mostDcAcRatio, dcAcRatio))
                 .done();
     }

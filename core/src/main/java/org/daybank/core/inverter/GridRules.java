@@ -1,13 +1,16 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.Sentence;
+import org.daybank.core.working.Message;
 
 /** The rules that string inverters and microinverters share: service, balance, size against the array, clipping. */
 record GridRules(GridService grid, GridArray array, GridPolicy policy) {
@@ -19,37 +22,31 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
         Voltage voltage = service.voltage();
         double off = Math.abs(inverter.outputVoltage().dividedBy(voltage) - 1);
         checks.add(Check.that(
-                "outputVoltage",
+                GridInverterRule.OUTPUT_VOLTAGE,
                 off <= policy.voltageTolerance().fraction(),
-                "The service has %s from line to neutral; this inverter is made for %s.",
-                voltage,
-                inverter.outputVoltage()));
+                value("voltage", voltage),
+                value("outputVoltage", inverter.outputVoltage())));
         checks.add(Check.that(
-                "frequency",
+                GridInverterRule.FREQUENCY,
                 inverter.frequencies().contains(service.frequency()),
-                "The service has %s; this inverter follows %s.",
-                service.frequency(),
-                inverter.frequencies()));
+                value("frequency", service.frequency()),
+                value("frequencies", inverter.frequencies())));
         checks.add(Check.that(
-                "phases",
+                GridInverterRule.PHASES,
                 inverter.phases() == service.phases() || inverter.phases() == Phases.SINGLE,
-                "The service is %s phase; this inverter feeds %s phase.",
-                service.phases(),
-                inverter.phases()));
+                value("phases", service.phases()),
+                value("phases2", inverter.phases())));
         if (inverter.phases() == Phases.SINGLE && service.phases() != Phases.SINGLE) {
             boolean even = count % service.phases().lines() == 0;
             ApparentPower imbalance = even
                     ? ApparentPower.ZERO
                     : ApparentPower.voltAmperes(inverter.power().watts());
             checks.add(Check.atMost(
-                    "phaseImbalance",
+                    GridInverterRule.PHASE_IMBALANCE,
                     imbalance,
                     policy.phaseImbalance(),
-                    "%s of them on %s lines feed one line %s more than another; %s are accepted.",
-                    count,
-                    service.phases().lines(),
-                    imbalance,
-                    policy.phaseImbalance()));
+                    value("count", count),
+                    value("lines", service.phases().lines())));
         }
     }
 
@@ -59,16 +56,16 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
                 dcAcRatio.fraction() - policy.leastDcAcRatio().fraction(),
                 policy.mostDcAcRatio().fraction() - dcAcRatio.fraction());
         checks.add(new Check(
-                "dcAcRatio",
+                GridInverterRule.DC_AC_RATIO,
                 room >= 0,
-                null,
-                null,
-                Ratio.of(room),
-                Sentence.of(
-                        "The modules' power is %s times the inverters'; %s to %s is accepted.",
-                        dcAcRatio.significant(3),
-                        policy.leastDcAcRatio().significant(3),
-                        policy.mostDcAcRatio().significant(3))));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Ratio.of(room)),
+                Message.of(
+                        "check.gridInverter.dcAcRatio." + (room >= 0 ? "passed" : "failed"),
+                        value("ratio", dcAcRatio.significant(3)),
+                        value("minimum", policy.leastDcAcRatio().significant(3)),
+                        value("maximum", policy.mostDcAcRatio().significant(3)))));
     }
 
     /**
@@ -84,44 +81,29 @@ record GridRules(GridService grid, GridArray array, GridPolicy policy) {
     }
 
     void judgeClipping(Ratio clipping, List<Check> checks) {
-        checks.add(Check.shareAtMost(
-                "clipping",
-                clipping,
-                policy.clippingLimit(),
-                "With its output full it loses %s of the year's energy; %s is accepted.",
-                clipping,
-                policy.clippingLimit()));
+        checks.add(Check.shareAtMost(GridInverterRule.CLIPPING, clipping, policy.clippingLimit()));
     }
 
     /** The string on the coldest morning and in the hottest sun against what an input stands and where it tracks. */
     void judgeVoltages(InputLimits input, int longest, int shortest, List<Check> checks) {
         Voltage coldest = array.extremes().coldestOpenCircuit(longest);
         checks.add(Check.atMost(
-                "coldestOpenCircuitVoltage",
+                GridInverterRule.COLDEST_OPEN_CIRCUIT_VOLTAGE,
                 coldest,
                 input.maximum(),
-                "On the coldest morning %s in series reach %s; this inverter withstands %s after a %s reserve.",
-                longest,
-                coldest,
-                input.maximum(),
-                policy.openCircuitReserve()));
+                value("longest", longest),
+                value("openCircuitReserve", policy.openCircuitReserve())));
         Voltage hottest = array.extremes().hottestMaximumPower(shortest);
         checks.add(Check.atLeast(
-                "hottestMaximumPowerVoltage",
+                GridInverterRule.HOTTEST_MAXIMUM_POWER_VOLTAGE,
                 hottest,
                 input.trackingLowest(),
-                "In the hottest sun %s in series fall to %s; this inverter tracks from %s.",
-                shortest,
-                hottest,
-                input.trackingLowest()));
+                value("shortest", shortest)));
         Voltage tracked = array.coldestMaximumPower().times(longest);
         checks.add(Check.atMost(
-                "coldestMaximumPowerVoltage",
+                GridInverterRule.COLDEST_MAXIMUM_POWER_VOLTAGE,
                 tracked,
                 input.trackingHighest(),
-                "On the coldest morning %s in series are at their best at %s; this inverter tracks up to %s.",
-                longest,
-                tracked,
-                input.trackingHighest()));
+                value("longest", longest)));
     }
 }

@@ -3,8 +3,8 @@ package org.daybank.core.inverter;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
 
 /**
  * The grid that an array is to feed, and where the inverters hang.
@@ -23,6 +23,6 @@ public record GridService(
     /** Resolves what was left out. */
     public GridService {
         service = Objects.requireNonNullElseGet(service, Service::standard);
-        hottestAir = Policies.otherwise(hottestAir, GridService.class, "hottestAir");
+        hottestAir = Defaults.otherwise(hottestAir, GridService.class, "hottestAir");
     }
 }

@@ -1,7 +1,8 @@
 package org.daybank.core.inverter;
 
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /** Validation what a data sheet says of the voltages of its array input. */
@@ -23,14 +24,14 @@ final class InputVoltages {
                                 || trackingHighest == null
                                 || trackingLowest.compareTo(trackingHighest) < 0,
                         "trackingHighest",
-                        "inconsistent",
-                        () -> "trackingHighest must be above trackingLowest %s but is %s"
+                        ProblemCode.INCONSISTENT,
+                        () -> "trackingHighest must be above trackingLowest %s, but was %s."
                                 .formatted(trackingLowest, trackingHighest))
                 .that(
                         maximum == null || trackingHighest == null || trackingHighest.compareTo(maximum) <= 0,
                         "trackingHighest",
-                        "inconsistent",
-                        () -> "trackingHighest must be at most maximumInputVoltage %s but is %s"
+                        ProblemCode.INCONSISTENT,
+                        () -> "trackingHighest must be at most maximumInputVoltage %s, but was %s."
                                 .formatted(maximum, trackingHighest));
     }
 }

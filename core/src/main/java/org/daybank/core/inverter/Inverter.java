@@ -16,9 +16,10 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -113,19 +114,19 @@ public record Inverter(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
      */
     public Inverter {
-        kind = Policies.otherwise(kind, Inverter.class, "kind");
-        fullPowerUpTo = Policies.otherwise(fullPowerUpTo, Inverter.class, "fullPowerUpTo");
-        derating = Policies.otherwise(derating, Inverter.class, "derating");
-        mostInParallel = Policies.otherwise(mostInParallel, Inverter.class, "mostInParallel");
-        phases = Policies.otherwise(phases, Inverter.class, "phases");
+        kind = Defaults.otherwise(kind, Inverter.class, "kind");
+        fullPowerUpTo = Defaults.otherwise(fullPowerUpTo, Inverter.class, "fullPowerUpTo");
+        derating = Defaults.otherwise(derating, Inverter.class, "derating");
+        mostInParallel = Defaults.otherwise(mostInParallel, Inverter.class, "mostInParallel");
+        phases = Defaults.otherwise(phases, Inverter.class, "phases");
         stackedServices = List.copyOf(Objects.requireNonNullElse(stackedServices, List.of()));
-        mostUnits = Policies.otherwise(mostUnits, Inverter.class, "mostUnits");
-        followerSleep = Policies.otherwise(followerSleep, Inverter.class, "followerSleep");
-        chargerEfficiency = Policies.otherwise(chargerEfficiency, Inverter.class, "chargerEfficiency");
-        chargerPowerFactor = Policies.otherwise(chargerPowerFactor, Inverter.class, "chargerPowerFactor");
+        mostUnits = Defaults.otherwise(mostUnits, Inverter.class, "mostUnits");
+        followerSleep = Defaults.otherwise(followerSleep, Inverter.class, "followerSleep");
+        chargerEfficiency = Defaults.otherwise(chargerEfficiency, Inverter.class, "chargerEfficiency");
+        chargerPowerFactor = Defaults.otherwise(chargerPowerFactor, Inverter.class, "chargerPowerFactor");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Validation()
                 .required("model", model)
@@ -136,13 +137,14 @@ public record Inverter(
                 .that(
                         lowestInput == null || highestInput == null || lowestInput.compareTo(highestInput) < 0,
                         "highestInput",
-                        "inconsistent",
-                        "highestInput must be above lowestInput %s but is %s".formatted(lowestInput, highestInput))
+                        ProblemCode.INCONSISTENT,
+                        "highestInput must be above lowestInput %s, but was %s.".formatted(lowestInput, highestInput))
                 .that(
                         lowestInput == null || nominalVoltage == null || lowestInput.compareTo(nominalVoltage) < 0,
                         "lowestInput",
-                        "inconsistent",
-                        "lowestInput must be below nominalVoltage %s but is %s".formatted(nominalVoltage, lowestInput))
+                        ProblemCode.INCONSISTENT,
+                        "lowestInput must be below nominalVoltage %s, but was %s."
+                                .formatted(nominalVoltage, lowestInput))
                 .required("waveform", waveform)
                 .required("power", power)
                 .above("power", power, Power.ZERO)
@@ -160,7 +162,7 @@ public record Inverter(
                                 || fullLoadEfficiency == null
                                 || fullLoadEfficiency.compareTo(peakEfficiency) <= 0,
                         "fullLoadEfficiency",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "fullLoadEfficiency %s must not be above peakEfficiency %s"
                                 .formatted(fullLoadEfficiency, peakEfficiency))
                 .within("fullPowerUpTo", fullPowerUpTo, Temperature.celsius(0), Temperature.celsius(80))
@@ -169,12 +171,12 @@ public record Inverter(
                 .that(
                         phases == Phases.SINGLE || stackedServices.isEmpty(),
                         "stackedServices",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "stackedServices must be empty where one unit gives several lines by itself")
                 .that(
                         !stackedServices.contains(Phases.SINGLE),
                         "stackedServices",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "stackedServices takes split and three; how many feed one line is said by mostInParallel")
                 .within("mostUnits", mostUnits, 1, 48)
                 .above("chargeCurrent", chargeCurrent, Current.ZERO)
@@ -183,8 +185,8 @@ public record Inverter(
                         leastChargeCurrent == null
                                 || (chargeCurrent != null && leastChargeCurrent.compareTo(chargeCurrent) <= 0),
                         "leastChargeCurrent",
-                        "inconsistent",
-                        () -> "leastChargeCurrent must be at most chargeCurrent, which is %s, but is %s"
+                        ProblemCode.INCONSISTENT,
+                        () -> "leastChargeCurrent must be at most chargeCurrent, which is %s,, but was %s."
                                 .formatted(chargeCurrent == null ? "absent" : chargeCurrent, leastChargeCurrent))
                 .within("chargerEfficiency", chargerEfficiency, Ratio.of(0.5), Ratio.ONE)
                 .within("chargerPowerFactor", chargerPowerFactor, Ratio.of(0.3), Ratio.ONE)

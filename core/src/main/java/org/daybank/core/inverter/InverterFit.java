@@ -1,5 +1,7 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,9 +14,9 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record InverterFit(
         String product,
-        @ToldElsewhere Inverter inverter,
+        @NotRepeated Inverter inverter,
         int count,
         Stacking stacking,
         int unitsOnLine,
@@ -99,60 +101,41 @@ public record InverterFit(
 
         List<Check> checks = new ArrayList<>();
         checks.add(Check.that(
-                "nominalVoltage",
+                InverterRule.NOMINAL_VOLTAGE,
                 inverter.nominalVoltage().equals(need.nominalVoltage()),
-                "The bank's nominal voltage is %s; this inverter is made for %s.",
-                need.nominalVoltage(),
-                inverter.nominalVoltage()));
+                value("nominalVoltage", need.nominalVoltage()),
+                value("nominalVoltage2", inverter.nominalVoltage())));
+        checks.add(Check.atMost(InverterRule.HIGHEST_BANK_VOLTAGE, need.highestBankVoltage(), inverter.highestInput()));
         checks.add(Check.atMost(
-                "highestBankVoltage",
-                need.highestBankVoltage(),
-                inverter.highestInput(),
-                "Charged on the coldest day the bank reaches %s; this inverter withstands %s.",
-                need.highestBankVoltage(),
-                inverter.highestInput()));
-        checks.add(Check.atMost(
-                "continuousPower",
+                InverterRule.CONTINUOUS_POWER,
                 demand.power(),
                 power.times(onLine),
-                "%s ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
-                demand.loads(),
-                demand.power(),
-                policy.margin(),
-                onLine,
-                power.times(onLine)));
+                value("loads", demand.loads()),
+                value("margin", policy.margin()),
+                value("onLine", onLine)));
         checks.add(Check.atMost(
-                "continuousApparentPower",
+                InverterRule.CONTINUOUS_APPARENT_POWER,
                 demand.apparent(),
                 apparent.times(onLine),
-                "%s ask %s with a margin of %s; %s × this inverter gives %s in the hottest air.",
-                demand.loads(),
-                demand.apparent(),
-                policy.margin(),
-                onLine,
-                apparent.times(onLine)));
+                value("loads", demand.loads()),
+                value("margin", policy.margin()),
+                value("onLine", onLine)));
         checks.add(Check.atMost(
-                "surge",
+                InverterRule.SURGE,
                 demand.surge(),
                 surge.times(onLine),
-                "%s asks %s for %s; %s × this inverter gives %s for that time.",
-                demand.start(),
-                demand.surge(),
-                need.startDuration(),
-                onLine,
-                surge.times(onLine)));
+                value("start", demand.start()),
+                value("startDuration", need.startDuration()),
+                value("onLine", onLine)));
         Power rating = inverter.power().times(count);
         Current currentAtRating =
                 rating.dividedBy(inverter.fullLoadEfficiency().fraction()).dividedBy(inverter.lowestInput());
         checks.add(Check.atMost(
-                "bankCurrent",
+                InverterRule.BANK_CURRENT,
                 currentAtRating,
                 need.bankCurrentLimit(),
-                "At their rating %s × this inverter draw %s from the bank at its lowest voltage, %s; cable, fuse and disconnect are planned for %s.",
-                count,
-                currentAtRating,
-                inverter.lowestInput(),
-                need.bankCurrentLimit()));
+                value("count", count),
+                value("lowestInput", inverter.lowestInput())));
         ServiceRules.judge(need, inverter, stack, policy, checks);
         AcInput input = AcInput.of(need, inverter, stack, onLine, demand, apparent);
         checks.addAll(input.checks());

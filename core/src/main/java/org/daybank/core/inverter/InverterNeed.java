@@ -10,9 +10,10 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +41,7 @@ public record InverterNeed(
         @Nullable PeakLoad largestLoad,
         @Nullable List<Power> hourlyPeaks,
 
-        @Assumed(value = "3 s", least = "0 s", most = "60 s", source = "motors under load")
+        @Bounds(minimum = "0 s", maximum = "60 s") @Assumed(value = "3 s", source = "motors under load")
         TimeSpan startDuration,
 
         @Assumed(source = "none named") List<String> sineLoads,
@@ -68,15 +69,15 @@ public record InverterNeed(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public InverterNeed {
-        startDuration = Policies.otherwise(startDuration, InverterNeed.class, "startDuration");
+        startDuration = Defaults.otherwise(startDuration, InverterNeed.class, "startDuration");
         sineLoads = List.copyOf(Objects.requireNonNullElse(sineLoads, List.of()));
         service = Objects.requireNonNullElseGet(service, Service::standard);
-        bankCurrentLimit = Policies.otherwise(bankCurrentLimit, InverterNeed.class, "bankCurrentLimit");
-        hottestAir = Policies.otherwise(hottestAir, InverterNeed.class, "hottestAir");
-        elevation = Policies.otherwise(elevation, InverterNeed.class, "elevation");
+        bankCurrentLimit = Defaults.otherwise(bankCurrentLimit, InverterNeed.class, "bankCurrentLimit");
+        hottestAir = Defaults.otherwise(hottestAir, InverterNeed.class, "hottestAir");
+        elevation = Defaults.otherwise(elevation, InverterNeed.class, "elevation");
         functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
         new Validation()
                 .required("peak", peak)

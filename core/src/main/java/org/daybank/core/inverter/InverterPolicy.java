@@ -3,8 +3,10 @@ package org.daybank.core.inverter;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when inverters are chosen.
@@ -16,31 +18,31 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record InverterPolicy(
-        @Assumed(value = "0.25", least = "0", most = "2", sensible = "0.1–0.5", source = "growth and heat")
+        @Bounds(minimum = "0", maximum = "2", sensible = "0.1–0.5") @Assumed(value = "0.25", source = "growth and heat")
         Ratio margin,
 
-        @Assumed(value = "0.05", least = "0", most = "0.1", source = "IEC 60038 allows 10 % with wiring drop included")
+        @Bounds(minimum = "0", maximum = "0.1")
+        @Assumed(value = "0.05", source = "IEC 60038 allows 10 % with wiring drop included")
         Ratio voltageTolerance,
 
-        @Assumed(value = "2000 m", least = "0 m", most = "5000 m", source = "IEC 62109-1 rates equipment up to 2000 m")
+        @Bounds(minimum = "0 m", maximum = "5000 m")
+        @Assumed(value = "2000 m", source = "IEC 62109-1 rates equipment up to 2000 m")
         Length altitudeWithoutDerating,
 
-        @Assumed(
-                value = "0.01",
-                least = "0",
-                most = "0.05",
-                source = "thinner air cools less: customary 1 % for each 100 m")
+        @Bounds(minimum = "0", maximum = "0.05")
+        @Assumed(value = "0.01", source = "thinner air cools less: customary 1 % for each 100 m")
         Ratio altitudeDerating)
         implements InverterPolicyBuilder.With {
-    private static final InverterPolicy STANDARD = Policies.standard(InverterPolicy.class);
+    private static final InverterPolicy STANDARD = Defaults.of(InverterPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public InverterPolicy {
-        Policies.check(InverterPolicy.class, margin, voltageTolerance, altitudeWithoutDerating, altitudeDerating);
+        Validation.of(InverterPolicy.class, margin, voltageTolerance, altitudeWithoutDerating, altitudeDerating)
+                .done();
     }
 
     /** The cited defaults. */

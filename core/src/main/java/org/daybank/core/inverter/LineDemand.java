@@ -1,9 +1,11 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.Sentence;
+import org.daybank.core.working.Message;
 
 /**
  * What the units on one line must carry between them, the policy's margin added and what an AC source carries taken off.
@@ -16,7 +18,7 @@ import org.daybank.core.working.Sentence;
  * @param start how sentences name what a start asks
  */
 record LineDemand(
-        PeakLoad peak, Power power, ApparentPower apparent, ApparentPower surge, Sentence loads, Sentence start) {
+        PeakLoad peak, Power power, ApparentPower apparent, ApparentPower surge, Message loads, Message start) {
 
     static LineDemand of(InverterNeed need, Inverter inverter, Stack stack, InverterPolicy policy) {
         PeakLoad peak = FullestLine.of(need.peak(), need.largestLoad(), stack.lines());
@@ -27,8 +29,8 @@ record LineDemand(
                     peak.running().times(policy.margin().onePlus()),
                     peak.runningApparent().times(policy.margin().onePlus()),
                     peak.surgeApparent(),
-                    subject("The loads", stack.lines(), need.largestLoad() != null, source),
-                    subject("The start", stack.lines(), need.largestLoad() != null, source));
+                    subject("loads", stack.lines(), need.largestLoad() != null, source),
+                    subject("start", stack.lines(), need.largestLoad() != null, source));
         }
         ComplexPower real = new ComplexPower(source.watts(), 0);
         ComplexPower running = ComplexPower.of(peak.running(), peak.runningApparent())
@@ -40,8 +42,8 @@ record LineDemand(
                 running.power(),
                 running.apparent(),
                 start.apparent(),
-                subject("The loads", stack.lines(), need.largestLoad() != null, source),
-                subject("The start", stack.lines(), need.largestLoad() != null, source));
+                subject("loads", stack.lines(), need.largestLoad() != null, source),
+                subject("start", stack.lines(), need.largestLoad() != null, source));
     }
 
     /**
@@ -58,12 +60,14 @@ record LineDemand(
                 : Power.ZERO;
     }
 
-    private static Sentence subject(String what, int lines, boolean largestKnown, Power source) {
-        String which = lines == 1
-                ? what
-                : what + " on the fullest of " + lines + " lines, with "
-                        + (largestKnown ? "the largest load" : "everything that starts")
-                        + " on it and the rest balanced,";
-        return source.watts() > 0 ? Sentence.of(which + " beyond %s from the AC source", source) : Sentence.of(which);
+    private static Message subject(String what, int lines, boolean largestKnown, Power source) {
+        String key = "phrase.inverter." + what;
+        if (lines > 1) {
+            key += largestKnown ? ".largestOnOneLine" : ".startsOnOneLine";
+        }
+        if (source.watts() > 0) {
+            key += ".beyondSource";
+        }
+        return Message.of(key, value("lines", lines), value("source", source));
     }
 }

@@ -10,9 +10,9 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * The data sheet of an inverter that sits behind a module, or behind a few with an input for each, and feeds the grid.
@@ -76,17 +76,17 @@ public record Microinverter(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
      */
     public Microinverter {
-        phases = Policies.otherwise(phases, Microinverter.class, "phases");
-        outputVoltage = Policies.otherwise(outputVoltage, Microinverter.class, "outputVoltage");
+        phases = Defaults.otherwise(phases, Microinverter.class, "phases");
+        outputVoltage = Defaults.otherwise(outputVoltage, Microinverter.class, "outputVoltage");
         frequencies = frequencies == null ? List.of(Frequency.hertz(50), Frequency.hertz(60)) : frequencies;
-        modulesOnEach = Policies.otherwise(modulesOnEach, Microinverter.class, "modulesOnEach");
-        mostOnBranch = Policies.otherwise(mostOnBranch, Microinverter.class, "mostOnBranch");
-        efficiency = Policies.otherwise(efficiency, Microinverter.class, "efficiency");
-        fullPowerUpTo = Policies.otherwise(fullPowerUpTo, Microinverter.class, "fullPowerUpTo");
-        derating = Policies.otherwise(derating, Microinverter.class, "derating");
+        modulesOnEach = Defaults.otherwise(modulesOnEach, Microinverter.class, "modulesOnEach");
+        mostOnBranch = Defaults.otherwise(mostOnBranch, Microinverter.class, "mostOnBranch");
+        efficiency = Defaults.otherwise(efficiency, Microinverter.class, "efficiency");
+        fullPowerUpTo = Defaults.otherwise(fullPowerUpTo, Microinverter.class, "fullPowerUpTo");
+        derating = Defaults.otherwise(derating, Microinverter.class, "derating");
         Validation checks = new Validation()
                 .within("modulesOnEach", modulesOnEach, 1, 8)
                 .required("maximumModulePower", maximumModulePower)

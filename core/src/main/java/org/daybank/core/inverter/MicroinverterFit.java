@@ -1,5 +1,7 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -8,9 +10,9 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 
 /**
  * One microinverter held against an array and a grid: how many it takes, on how many branch circuits, and every rule with its
@@ -35,7 +37,7 @@ import org.daybank.core.working.ToldElsewhere;
  */
 public record MicroinverterFit(
         String product,
-        @ToldElsewhere Microinverter inverter,
+        @NotRepeated Microinverter inverter,
         int count,
         int modulesOnEach,
         Power arrayPower,
@@ -107,14 +109,11 @@ public record MicroinverterFit(
         Current branchLimit =
                 policy.branchDevice().dividedBy(policy.continuousFactor().fraction());
         checks.add(Check.atMost(
-                "branchCurrent",
+                GridInverterRule.BRANCH_CURRENT,
                 branchCurrent,
                 branchLimit,
-                "Units on the fullest branch circuit: %s. They feed %s; a device of %s carries %s for hours.",
-                onBranch,
-                branchCurrent,
-                policy.branchDevice(),
-                branchLimit));
+                value("onBranch", onBranch),
+                value("branchDevice", policy.branchDevice())));
         return new MicroinverterFit(
                 inverter.model(),
                 inverter,
@@ -143,25 +142,11 @@ public record MicroinverterFit(
 
     private static void judgeModule(GridArray array, Microinverter inverter, GridPolicy policy, List<Check> checks) {
         PvModule module = array.module();
+        checks.add(Check.atMost(GridInverterRule.MODULE_POWER, module.power(), inverter.maximumModulePower()));
+        checks.add(
+                Check.atMost(GridInverterRule.INPUT_CURRENT, array.operatingCurrent(), inverter.maximumInputCurrent()));
         checks.add(Check.atMost(
-                "modulePower",
-                module.power(),
-                inverter.maximumModulePower(),
-                "The module has %s; an input takes %s.",
-                module.power(),
-                inverter.maximumModulePower()));
-        checks.add(Check.atMost(
-                "inputCurrent",
-                array.operatingCurrent(),
-                inverter.maximumInputCurrent(),
-                "In full sun the module brings %s; an input takes %s.",
-                array.operatingCurrent(),
-                inverter.maximumInputCurrent()));
-        checks.add(Check.atMost(
-                "shortCircuitCurrent",
-                array.shortCircuitCurrent(policy),
-                inverter.maximumShortCircuitCurrent(),
-                "Shorted the module brings %s, bright sun reckoned in; an input takes %s.",
+                GridInverterRule.SHORT_CIRCUIT_CURRENT,
                 array.shortCircuitCurrent(policy),
                 inverter.maximumShortCircuitCurrent()));
     }

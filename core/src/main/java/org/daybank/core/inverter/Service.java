@@ -2,9 +2,9 @@ package org.daybank.core.inverter;
 
 import org.daybank.core.quantity.Frequency;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * The AC service that the loads are made for.
@@ -22,12 +22,12 @@ public record Service(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public Service {
-        voltage = Policies.otherwise(voltage, Service.class, "voltage");
-        frequency = Policies.otherwise(frequency, Service.class, "frequency");
-        phases = Policies.otherwise(phases, Service.class, "phases");
+        voltage = Defaults.otherwise(voltage, Service.class, "voltage");
+        frequency = Defaults.otherwise(frequency, Service.class, "frequency");
+        phases = Defaults.otherwise(phases, Service.class, "phases");
         new Validation()
                 .within("voltage", voltage, Voltage.volts(90), Voltage.volts(400))
                 .within("frequency", frequency, Frequency.hertz(45), Frequency.hertz(65))
@@ -36,6 +36,6 @@ public record Service(
 
     /** 230 V, 50 Hz, one phase. */
     public static Service standard() {
-        return Policies.standard(Service.class);
+        return Defaults.of(Service.class);
     }
 }

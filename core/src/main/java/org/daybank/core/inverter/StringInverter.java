@@ -10,9 +10,9 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,16 +75,16 @@ public record StringInverter(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or the sheet contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
      */
     public StringInverter {
-        phases = Policies.otherwise(phases, StringInverter.class, "phases");
-        outputVoltage = Policies.otherwise(outputVoltage, StringInverter.class, "outputVoltage");
+        phases = Defaults.otherwise(phases, StringInverter.class, "phases");
+        outputVoltage = Defaults.otherwise(outputVoltage, StringInverter.class, "outputVoltage");
         frequencies = frequencies == null ? List.of(Frequency.hertz(50), Frequency.hertz(60)) : frequencies;
-        trackers = Policies.otherwise(trackers, StringInverter.class, "trackers");
-        efficiency = Policies.otherwise(efficiency, StringInverter.class, "efficiency");
-        fullPowerUpTo = Policies.otherwise(fullPowerUpTo, StringInverter.class, "fullPowerUpTo");
-        derating = Policies.otherwise(derating, StringInverter.class, "derating");
+        trackers = Defaults.otherwise(trackers, StringInverter.class, "trackers");
+        efficiency = Defaults.otherwise(efficiency, StringInverter.class, "efficiency");
+        fullPowerUpTo = Defaults.otherwise(fullPowerUpTo, StringInverter.class, "fullPowerUpTo");
+        derating = Defaults.otherwise(derating, StringInverter.class, "derating");
         Validation checks = new Validation()
                 .required("maximumInputCurrent", maximumInputCurrent)
                 .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)

@@ -1,5 +1,7 @@
 package org.daybank.core.inverter;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -9,9 +11,9 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 
 /**
  * One string inverter held against an array and a grid: how many it takes, the strings on each, and every rule with its
@@ -33,7 +35,7 @@ import org.daybank.core.working.ToldElsewhere;
  */
 public record StringInverterFit(
         String product,
-        @ToldElsewhere StringInverter inverter,
+        @NotRepeated StringInverter inverter,
         int count,
         List<UnitStrings> units,
         Power arrayPower,
@@ -157,47 +159,34 @@ public record StringInverterFit(
             GridArray array = rules.array();
             int longest = units.stream().mapToInt(UnitStrings::longest).max().orElseThrow();
             checks.add(Check.atMost(
-                    "systemVoltage",
+                    GridInverterRule.SYSTEM_VOLTAGE,
                     array.extremes().coldestOpenCircuit(longest),
                     array.module().systemVoltage(),
-                    "On the coldest morning %s in series reach %s; the modules are insulated for %s.",
-                    longest,
-                    array.extremes().coldestOpenCircuit(longest),
-                    array.module().systemVoltage()));
+                    value("longest", longest)));
             int used = units.stream().mapToInt(UnitStrings::trackersUsed).max().orElseThrow();
             checks.add(Check.that(
-                    "trackers",
+                    GridInverterRule.TRACKERS,
                     used <= inverter.trackers(),
-                    "The strings take trackers: %s, one for each length of string at the least; it has %s.",
-                    used,
-                    inverter.trackers()));
+                    value("used", used),
+                    value("trackers", inverter.trackers())));
             Current operating = array.operatingCurrent().times(strings);
             checks.add(Check.atMost(
-                    "inputCurrent",
-                    operating,
-                    inverter.maximumInputCurrent(),
-                    "Strings on the fullest tracker: %s. In full sun they bring %s; it takes %s.",
-                    strings,
-                    operating,
-                    inverter.maximumInputCurrent()));
+                            GridInverterRule.INPUT_CURRENT,
+                            operating,
+                            inverter.maximumInputCurrent(),
+                            value("strings", strings))
+                    .variant("tracker"));
             Current shortCircuit = array.shortCircuitCurrent(rules.policy()).times(strings);
             checks.add(Check.atMost(
-                    "shortCircuitCurrent",
-                    shortCircuit,
-                    inverter.maximumShortCircuitCurrent(),
-                    "Strings on the fullest tracker: %s. Shorted they bring %s, bright sun reckoned in; it takes %s.",
-                    strings,
-                    shortCircuit,
-                    inverter.maximumShortCircuitCurrent()));
+                            GridInverterRule.SHORT_CIRCUIT_CURRENT,
+                            shortCircuit,
+                            inverter.maximumShortCircuitCurrent(),
+                            value("strings", strings))
+                    .variant("tracker"));
             Power most = inverter.maximumArrayPower();
             if (most != null) {
                 checks.add(Check.atMost(
-                        "maximumArrayPower",
-                        units.get(0).power(),
-                        most,
-                        "On the fullest unit are %s of modules; it may be connected to %s.",
-                        units.get(0).power(),
-                        most));
+                        GridInverterRule.MAXIMUM_ARRAY_POWER, units.get(0).power(), most));
             }
         }
     }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * What an inverter gives for a short time, as a data sheet lists it.

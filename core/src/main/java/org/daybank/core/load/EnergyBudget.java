@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.ToldElsewhere;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Working;
 
 /**
@@ -23,8 +23,8 @@ import org.daybank.core.working.Working;
  * @param table what each load takes on a mean day
  */
 public record EnergyBudget(
-        @ToldElsewhere EnergyDemand demand,
-        @ToldElsewhere LoadPolicy policy,
+        @NotRepeated EnergyDemand demand,
+        @NotRepeated LoadPolicy policy,
         InverterCurve inverter,
         List<MonthBudget> months,
         PeakLoad peak,

@@ -4,9 +4,11 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What an energy budget is drawn up for.
@@ -22,7 +24,7 @@ public record EnergyDemand(
         @Assumed(value = "0", source = "twelve hours of night all year round")
         Latitude latitude,
 
-        @Assumed(value = "3 d", least = "0.1 d", most = "60 d", source = "IEEE 1562: more when critical")
+        @Bounds(minimum = "0.1 d", maximum = "60 d") @Assumed(value = "3 d", source = "IEEE 1562: more when critical")
         TimeSpan autonomy) {
     /** Most loads that one budget takes. */
     public static final int MOST_LOADS = 500;
@@ -30,7 +32,7 @@ public record EnergyDemand(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no load, or too many
+     * @throws org.daybank.core.schema.InvalidInput when there is no load, or too many
      */
     public EnergyDemand {
         new Validation()
@@ -38,12 +40,12 @@ public record EnergyDemand(
                 .that(
                         loads == null || loads.size() <= MOST_LOADS,
                         "loads",
-                        "outOfRange",
-                        "loads must be at most %d but are %d".formatted(MOST_LOADS, loads == null ? 0 : loads.size()))
+                        ProblemCode.OUT_OF_RANGE,
+                        "loads must be at most %d but were %s.".formatted(MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);
-        latitude = Policies.otherwise(latitude, EnergyDemand.class, "latitude");
-        autonomy = Policies.otherwise(autonomy, EnergyDemand.class, "autonomy");
-        Policies.check(EnergyDemand.class, loads, latitude, autonomy);
+        latitude = Defaults.otherwise(latitude, EnergyDemand.class, "latitude");
+        autonomy = Defaults.otherwise(autonomy, EnergyDemand.class, "autonomy");
+        Validation.of(EnergyDemand.class, loads, latitude, autonomy).done();
     }
 }

@@ -2,7 +2,8 @@ package org.daybank.core.load;
 
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What an inverter draws from the bank for what it gives: {@code P_dc = P_ac + P_rated · (k0 + k1·p + k2·p²)} with {@code p =
@@ -40,7 +41,7 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
      * 2·√(k0·k2)}; with the condition at {@code p = 1} this gives {@code √k2 = √k0 + √(1/η_full − 1/η_peak)}, of the two
      * solutions the one whose peak lies at or below full load.
      *
-     * @throws org.daybank.core.working.InvalidInput when the peak efficiency is below that at full load, or the idle draw too
+     * @throws org.daybank.core.schema.InvalidInput when the peak efficiency is below that at full load, or the idle draw too
      *     large to reach it
      */
     public static InverterCurve fit(Power rating, Power idle, Ratio peakEfficiency, Ratio fullLoadEfficiency) {
@@ -48,7 +49,7 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
                 .that(
                         peakEfficiency.compareTo(fullLoadEfficiency) >= 0,
                         "peakEfficiency",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "peakEfficiency %s must not be below fullLoadEfficiency %s"
                                 .formatted(peakEfficiency, fullLoadEfficiency))
                 .done();
@@ -59,7 +60,7 @@ public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
                 .that(
                         k1 >= LEAST_K1.fraction(),
                         "idle",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "idle %s is too much for a peak efficiency of %s".formatted(idle, peakEfficiency))
                 .done();
         return new InverterCurve(rating, Ratio.of(k0), Ratio.of(k1), Ratio.of(rootK2 * rootK2));

@@ -9,9 +9,10 @@ import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,16 +80,16 @@ public record Load(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public Load {
-        kind = Policies.otherwise(kind, Load.class, "kind");
-        supply = Policies.otherwise(supply, Load.class, "supply");
-        count = Policies.otherwise(count, Load.class, "count");
-        daysPerWeek = Policies.otherwise(daysPerWeek, Load.class, "daysPerWeek");
-        standby = Policies.otherwise(standby, Load.class, "standby");
-        startPowerFactor = Policies.otherwise(startPowerFactor, Load.class, "startPowerFactor");
-        essential = Policies.otherwise(essential, Load.class, "essential");
+        kind = Defaults.otherwise(kind, Load.class, "kind");
+        supply = Defaults.otherwise(supply, Load.class, "supply");
+        count = Defaults.otherwise(count, Load.class, "count");
+        daysPerWeek = Defaults.otherwise(daysPerWeek, Load.class, "daysPerWeek");
+        standby = Defaults.otherwise(standby, Load.class, "standby");
+        startPowerFactor = Defaults.otherwise(startPowerFactor, Load.class, "startPowerFactor");
+        essential = Defaults.otherwise(essential, Load.class, "essential");
         LoadKind.Traits typical = kind.traits();
         dutyCycle = Objects.requireNonNullElse(dutyCycle, typical.dutyCycle());
         powerFactor = Objects.requireNonNullElse(powerFactor, typical.powerFactor());
@@ -108,13 +109,17 @@ public record Load(
                 .that(
                         ways == 1,
                         "",
-                        ways == 0 ? "missing" : "conflict",
+                        ways == 0 ? ProblemCode.MISSING : ProblemCode.CONFLICT,
                         "exactly one of hoursPerDay, hourlyFractions and windows must be given but %d are"
                                 .formatted(ways))
                 .within("hoursPerDay", hoursPerDay, 0.0, 24.0)
                 .length("hourlyFractions", hourlyFractions, 24)
                 .eachWithin("hourlyFractions", hourlyFractions, Ratio.ZERO, Ratio.ONE)
-                .that(windows == null || !windows.isEmpty(), "windows", "missing", "windows must not be empty")
+                .that(
+                        windows == null || !windows.isEmpty(),
+                        "windows",
+                        ProblemCode.MISSING,
+                        "windows must not be empty")
                 .within("dutyCycle", dutyCycle, Ratio.ZERO, Ratio.ONE)
                 .above("daysPerWeek", daysPerWeek, 0.0)
                 .atMost("daysPerWeek", daysPerWeek, 7.0)
@@ -126,8 +131,9 @@ public record Load(
                 .that(
                         lowestSupply == null || highestSupply == null || lowestSupply.compareTo(highestSupply) < 0,
                         "highestSupply",
-                        "inconsistent",
-                        "highestSupply must be above lowestSupply %s but is %s".formatted(lowestSupply, highestSupply))
+                        ProblemCode.INCONSISTENT,
+                        "highestSupply must be above lowestSupply %s, but was %s."
+                                .formatted(lowestSupply, highestSupply))
                 .done();
         hourlyFractions = hourlyFractions == null ? null : List.copyOf(hourlyFractions);
     }

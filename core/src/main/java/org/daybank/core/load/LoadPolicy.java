@@ -3,8 +3,10 @@ package org.daybank.core.load;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when loads are added up.
@@ -19,47 +21,50 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record LoadPolicy(
-        @Assumed(
-                value = "selfSwitching",
-                sensible = "all … largest",
-                source = "thermostats and pressure switches cannot be held off")
+        @Bounds(sensible = "all … largest")
+        @Assumed(value = "selfSwitching", source = "thermostats and pressure switches cannot be held off")
         CoincidentStarts coincidentStarts,
 
-        @Assumed(value = "3 s", least = "0.1 s", most = "60 s", sensible = "0.5–10 s", source = "motors under load")
+        @Bounds(minimum = "0.1 s", maximum = "60 s", sensible = "0.5–10 s")
+        @Assumed(value = "3 s", source = "motors under load")
         TimeSpan startDuration,
 
-        @Assumed(value = "0.97", least = "0.5", most = "1", sensible = "0.95–0.99", source = "3 % drop in DC wiring")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–0.99")
+        @Assumed(value = "0.97", source = "3 % drop in DC wiring")
         Ratio dcWiringEfficiency,
 
-        @Assumed(value = "0.92", least = "0.5", most = "1", sensible = "0.85–0.95", source = "typical data sheets")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85–0.95")
+        @Assumed(value = "0.92", source = "typical data sheets")
         Ratio inverterEfficiency,
 
-        @Assumed(value = "0.008", least = "0", most = "0.1", sensible = "0.005–0.02", source = "typical data sheets")
+        @Bounds(minimum = "0", maximum = "0.1", sensible = "0.005–0.02")
+        @Assumed(value = "0.008", source = "typical data sheets")
         Ratio inverterIdle,
 
-        @Assumed(value = "0.25", least = "0", most = "2", sensible = "0.1–0.5", source = "growth and heat")
+        @Bounds(minimum = "0", maximum = "2", sensible = "0.1–0.5") @Assumed(value = "0.25", source = "growth and heat")
         Ratio inverterMargin,
 
         @Assumed(value = "true", source = "nobody switches the inverter off at night")
         boolean inverterAlwaysOn)
         implements LoadPolicyBuilder.With {
-    private static final LoadPolicy STANDARD = Policies.standard(LoadPolicy.class);
+    private static final LoadPolicy STANDARD = Defaults.of(LoadPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public LoadPolicy {
-        Policies.check(
-                LoadPolicy.class,
-                coincidentStarts,
-                startDuration,
-                dcWiringEfficiency,
-                inverterEfficiency,
-                inverterIdle,
-                inverterMargin,
-                inverterAlwaysOn);
+        Validation.of(
+                        LoadPolicy.class,
+                        coincidentStarts,
+                        startDuration,
+                        dcWiringEfficiency,
+                        inverterEfficiency,
+                        inverterIdle,
+                        inverterMargin,
+                        inverterAlwaysOn)
+                .done();
     }
 
     /** The cited defaults. */

@@ -4,8 +4,8 @@ import java.util.List;
 import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Validation;
 
 /**
  * A vehicle's alternator that charges the bank through a DC converter while the engine drives.
@@ -24,7 +24,7 @@ public record Alternator(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when the current is absent or not above zero
+     * @throws org.daybank.core.schema.InvalidInput when the current is absent or not above zero
      */
     public Alternator {
         windows = windows == null ? CUSTOMARY : List.copyOf(windows);

@@ -1,7 +1,7 @@
 package org.daybank.core.simulation;
 
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * The kinetic battery of J. F. Manwell and J. G. McGowan (Solar Energy 50 (1993) 399–405): charge lies in two wells, one at
@@ -15,7 +15,7 @@ public record KineticWells(Ratio availableShare, double perHour) {
     /**
      * Validation both.
      *
-     * @throws org.daybank.core.working.InvalidInput when one is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when one is absent or out of range
      */
     public KineticWells {
         new Validation()

@@ -7,11 +7,12 @@ import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.kernel.DesignBlock;
 import org.daybank.core.simulation.kernel.SequentPeak;
 import org.daybank.core.simulation.kernel.SharedFacts;
 import org.daybank.core.simulation.kernel.SharedYear;
-import org.daybank.core.working.Validation;
 
 /**
  * One system with its array and its bank in many sizes, through the same hours; thousands of times faster than one
@@ -50,7 +51,7 @@ public final class ManyDesigns {
      * @param system whose parts all designs are made of
      * @param array what one of its modules brings
      * @param snowLoss share of the yield that is lost under snow, twelve from January
-     * @throws org.daybank.core.working.InvalidInput when the system is not one that can be run so; everything that stands in
+     * @throws org.daybank.core.schema.InvalidInput when the system is not one that can be run so; everything that stands in
      *     the way is named
      */
     public static ManyDesigns of(
@@ -81,7 +82,7 @@ public final class ManyDesigns {
      *
      * @param arraySizes power of the modules at standard test conditions; above 0
      * @param bankSizes what the bank holds at the current that the loads draw; above 0
-     * @throws org.daybank.core.working.InvalidInput when there are none, one is not above 0, or they make more than
+     * @throws org.daybank.core.schema.InvalidInput when there are none, one is not above 0, or they make more than
      *     {@value #MOST} designs
      */
     public DesignGrid run(List<Power> arraySizes, List<Energy> bankSizes) {
@@ -89,8 +90,8 @@ public final class ManyDesigns {
                 .that(
                         (long) arraySizes.size() * bankSizes.size() <= MOST,
                         "bankSizes",
-                        "outOfRange",
-                        () -> "arraySizes times bankSizes must be no more than %d designs, but are %d"
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "arraySizes times bankSizes must be no more than %d designs, but were %s."
                                 .formatted(MOST, (long) arraySizes.size() * bankSizes.size()))
                 .done();
         double[] modules = modules(arraySizes);
@@ -116,7 +117,7 @@ public final class ManyDesigns {
      * @param arraySizes power of the modules at standard test conditions; above 0
      * @param bankSizes what the banks on offer hold, ascending; above 0
      * @param lossOfLoadProbabilities asked
-     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
+     * @throws org.daybank.core.schema.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
      *     probability above 1, or the banks do not ascend
      */
     public List<SizingContour> leastBanks(
@@ -139,7 +140,7 @@ public final class ManyDesigns {
      * @param arraySizes power of the modules on offer at standard test conditions, ascending; above 0
      * @param bankSizes what the bank holds; above 0
      * @param lossOfLoadProbabilities asked
-     * @throws org.daybank.core.working.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
+     * @throws org.daybank.core.schema.InvalidInput when there are no sizes or probabilities, a size is not above 0, a
      *     probability above 1, or the arrays do not ascend
      */
     public List<SizingContour> leastArrays(
@@ -166,7 +167,7 @@ public final class ManyDesigns {
      * as a load.
      *
      * @param arraySizes power of the modules at standard test conditions; above 0
-     * @throws org.daybank.core.working.InvalidInput when there are none, or one is not above 0
+     * @throws org.daybank.core.schema.InvalidInput when there are none, or one is not above 0
      */
     public List<ZeroLossBank> zeroLossBanks(List<Power> arraySizes) {
         checks(arraySizes, List.of(bank)).done();

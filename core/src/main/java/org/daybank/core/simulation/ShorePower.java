@@ -4,9 +4,10 @@ import java.util.List;
 import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * AC from outside, a shore connection or the grid, that carries the loads while it is there and charges the bank through a
@@ -17,27 +18,26 @@ import org.daybank.core.working.Validation;
  * @param chargerEfficiency of the charger between its AC and the bank
  */
 public record ShorePower(
+        @Bounds(exclusiveMinimum = "0 W", maximum = "100 kW")
         Power power,
 
-        @Assumed(source = "there all day") List<TimeWindow> windows,
+        @Bounds(minimumItems = 1, maximumItems = 24) @Assumed(source = "all day")
+        List<TimeWindow> windows,
 
-        @Assumed(value = "0.9", least = "0.5", most = "1", sensible = "0.85–0.94", source = "typical data sheets")
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85–0.94")
+        @Assumed(value = "0.9", source = "typical data sheets")
         Ratio chargerEfficiency) {
     private static final TimeWindow ALL_DAY = new TimeWindow(0, 24 * 60);
 
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is absent or out of range
      */
     public ShorePower {
         windows = windows == null ? List.of(ALL_DAY) : List.copyOf(windows);
-        chargerEfficiency = Policies.otherwise(chargerEfficiency, ShorePower.class, "chargerEfficiency");
-        new Validation()
-                .required("power", power)
-                .above("power", power, Power.ZERO)
-                .done();
-        Policies.check(ShorePower.class, power, windows, chargerEfficiency);
+        chargerEfficiency = Defaults.otherwise(chargerEfficiency, ShorePower.class, "chargerEfficiency");
+        Validation.of(ShorePower.class, power, windows, chargerEfficiency).done();
     }
 
     /** What reaches the bank's side of the charger in an hour of the day. */

@@ -9,8 +9,8 @@ import org.daybank.core.load.InverterCurve;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,7 +55,7 @@ public record SimulatedSystem(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public SimulatedSystem {
         housing = housing == null ? BankHousing.standard() : housing;

@@ -3,9 +3,11 @@ package org.daybank.core.simulation;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.bank.RatioByFamily;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when a system is run through the hours.
@@ -21,60 +23,47 @@ import org.daybank.core.working.Validation;
  */
 @RecordBuilder
 public record SimulationPolicy(
-        @Assumed(
-                value = "leadAcid 0.8, lithium 0.9",
-                least = "0.05",
-                most = "1",
-                sensible = "lead-acid 0.6–0.8, lithium 0.8–0.95",
-                source = "what may be taken now and then without ruin")
+        @Bounds(minimum = "0.05", maximum = "1", sensible = "lead-acid 0.6–0.8, lithium 0.8–0.95")
+        @Assumed(value = "leadAcid 0.8, lithium 0.9", source = "what may be taken now and then without ruin")
         RatioByFamily essentialDepthOfDischarge,
 
-        @Assumed(
-                value = "0.15",
-                least = "0",
-                most = "0.9",
-                sensible = "0.1–0.3",
-                source = "customary reconnect voltages")
+        @Bounds(minimum = "0", maximum = "0.9", sensible = "0.1–0.3")
+        @Assumed(value = "0.15", source = "customary reconnect voltages")
         Ratio reconnectRise,
 
+        @Bounds(minimum = "0.3", maximum = "0.999", sensible = "lead-acid 0.75–0.9, lithium 0.9–0.98")
         @Assumed(
                 value = "leadAcid 0.8, lithium 0.95",
-                least = "0.3",
-                most = "0.999",
-                sensible = "lead-acid 0.75–0.9, lithium 0.9–0.98",
                 source = "where the absorption voltage is customarily reached; from there on the current decays")
         RatioByFamily absorptionFrom,
 
-        @Assumed(
-                value = "0",
-                least = "0",
-                most = "1",
-                sensible = "0–0.5",
-                source = "rated capacity is what comes out, so that losses fall on charging")
+        @Bounds(minimum = "0", maximum = "1", sensible = "0–0.5")
+        @Assumed(value = "0", source = "rated capacity is what comes out, so that losses fall on charging")
         Ratio dischargeLossShare,
 
-        @Assumed(value = "1", least = "0", most = "1", source = "handed over full")
+        @Bounds(minimum = "0", maximum = "1") @Assumed(value = "1", source = "handed over full")
         Ratio initialCharge,
 
         @Assumed(value = "true", source = "a year among others")
         boolean settle)
         implements SimulationPolicyBuilder.With {
-    private static final SimulationPolicy STANDARD = Policies.standard(SimulationPolicy.class);
+    private static final SimulationPolicy STANDARD = Defaults.of(SimulationPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public SimulationPolicy {
-        Policies.check(
-                SimulationPolicy.class,
-                essentialDepthOfDischarge,
-                reconnectRise,
-                absorptionFrom,
-                dischargeLossShare,
-                initialCharge,
-                settle);
+        Validation.of(
+                        SimulationPolicy.class,
+                        essentialDepthOfDischarge,
+                        reconnectRise,
+                        absorptionFrom,
+                        dischargeLossShare,
+                        initialCharge,
+                        settle)
+                .done();
     }
 
     /** The cited defaults. */
@@ -87,8 +76,8 @@ public record SimulationPolicy(
         checks.that(
                 initialCharge.fraction() + depthOfDischarge.fraction() >= 1,
                 field,
-                "outOfRange",
-                () -> "initialCharge must not be below what a depth of discharge of %s leaves, but is %s"
+                ProblemCode.OUT_OF_RANGE,
+                () -> "initialCharge must not be below what a depth of discharge of %s leaves,, but was %s."
                         .formatted(depthOfDischarge, initialCharge));
     }
 }

@@ -1,5 +1,7 @@
 package org.daybank.core.simulation;
 
+import static org.daybank.core.working.Message.value;
+
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,9 +11,9 @@ import org.daybank.core.load.kernel.DemandTable;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /** Steps a system through the hours of years that follow each other. Deterministic; safe for any number of threads. */
@@ -75,7 +77,7 @@ public final class Simulator {
      *
      * @param sun on the array, year after year
      * @param snowLoss share of the yield that is lost under snow, twelve from January
-     * @throws org.daybank.core.working.InvalidInput when the bank begins below the depth at which its loads are cut off
+     * @throws org.daybank.core.schema.InvalidInput when the bank begins below the depth at which its loads are cut off
      */
     public static Simulation run(
             SimulatedSystem system,
@@ -201,17 +203,12 @@ public final class Simulator {
         Temperature coldest = system.bank().battery().capacityByTemperature().coldest();
         checks.add(
                 below == 0
-                        ? Check.that(
-                                "capacityInTheCold",
-                                true,
-                                "The bank was never colder than %s, down to which its capacity is published.",
-                                coldest)
+                        ? Check.that(SimulationRule.CAPACITY_IN_THE_COLD, true, value("coldest", coldest))
                         : Check.that(
-                                "capacityInTheCold",
+                                SimulationRule.CAPACITY_IN_THE_COLD,
                                 false,
-                                "On %s days the bank was colder than %s, below which nothing is published about its capacity: that of the coldest published temperature was taken; its data sheet is needed.",
-                                below,
-                                coldest));
+                                value("below", below),
+                                value("coldest", coldest)));
         EngineRule engine = system.engine();
         if (engine != null) {
             checks.add(engineStops(engine));
@@ -245,20 +242,18 @@ public final class Simulator {
                         stop);
         return needed == null
                 ? Check.that(
-                        "engineStop",
-                        false,
-                        "Through its charger the engine gives %s W; the loads of the heaviest month take %s W, so that it never charges the bank to %s, where it would stop.",
-                        Math.round(facts.engineWatts()),
-                        Math.round(mean + controllerWatts),
-                        engine.stopAbove())
+                                SimulationRule.ENGINE_STOP,
+                                false,
+                                value("enginePower", Math.round(facts.engineWatts())),
+                                value("load", Math.round(mean + controllerWatts)),
+                                value("stopAbove", engine.stopAbove()))
+                        .variant("never")
                 : Check.atMost(
-                        "engineStop",
+                        SimulationRule.ENGINE_STOP,
                         TimeSpan.hours(needed),
                         LONGEST_RUN,
-                        "In the heaviest month the engine takes %s from its start at %s to its stop at %s.",
-                        TimeSpan.hours(needed),
-                        engine.startBelow(),
-                        engine.stopAbove());
+                        value("startBelow", engine.startBelow()),
+                        value("stopAbove", engine.stopAbove()));
     }
 
     /** Hour by hour, as the bank takes it. */

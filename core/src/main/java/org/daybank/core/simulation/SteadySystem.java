@@ -7,11 +7,12 @@ import org.daybank.core.array.ArrayPolicy;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.load.kernel.DemandTable;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.kernel.SharedFacts;
 import org.daybank.core.simulation.kernel.SharedFactsBuilder;
 import org.daybank.core.simulation.kernel.SharedYear;
 import org.daybank.core.site.HourCalendar;
-import org.daybank.core.working.Validation;
 
 /**
  * A system whose hours need nothing but the array, the bank and one rank of loads, and what all its sizes have in common.
@@ -36,48 +37,52 @@ record SteadySystem(SimulatedSystem system, StepFacts facts, DemandTable demand,
                 .that(
                         system.engine() == null,
                         "engine",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         "engine must be absent when many designs are run")
-                .that(system.shore() == null, "shore", "unsupported", "shore must be absent when many designs are run")
+                .that(
+                        system.shore() == null,
+                        "shore",
+                        ProblemCode.UNSUPPORTED,
+                        "shore must be absent when many designs are run")
                 .that(
                         system.alternator() == null,
                         "alternator",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         "alternator must be absent when many designs are run")
                 .that(
                         system.wells() == null,
                         "wells",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         "wells must be absent when many designs are run: the bank has one")
                 .that(
                         system.controller().kind().path() == ChargePath.TRACKING,
                         "controller",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         () -> "controller must track the best point when many designs are run, but %s does not"
                                 .formatted(system.controller().model()))
                 .that(
                         noneEssential || allEssential,
                         "loads",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         "loads must all be essential, or none, when many designs are run")
                 .that(
                         policy.reconnectRise().fraction() == 0,
                         "reconnectRise",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         () ->
-                                "reconnectRise must be 0 when many designs are run, so that loads are never cut off, but is %s"
+                                "reconnectRise must be 0 when many designs are run, so that loads are never cut off,, but was %s."
                                         .formatted(policy.reconnectRise()))
                 .that(
                         policy.dischargeLossShare().fraction() == 0,
                         "dischargeLossShare",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         () ->
-                                "dischargeLossShare must be 0 when many designs are run, so that losses fall on charging, but is %s"
+                                "dischargeLossShare must be 0 when many designs are run, so that losses fall on charging,, but was %s."
                                         .formatted(policy.dischargeLossShare()))
                 .that(
                         unheated(system, array),
                         "housing",
-                        "unsupported",
+                        ProblemCode.UNSUPPORTED,
                         "the bank must never be heated when many designs are run: what a heater draws does not grow with the bank");
         policy.checkStart(checks, "initialCharge", system.depthOfDischarge());
         checks.done();

@@ -2,6 +2,7 @@ package org.daybank.core.simulation;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
@@ -13,7 +14,6 @@ import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
-import org.daybank.core.working.Validation;
 
 /**
  * Weather years turned onto the plane of an array, once for every system that may stand under them.
@@ -41,7 +41,7 @@ public record SunnyYears(List<Year> years) {
     /**
      * Turns weather years onto a plane.
      *
-     * @throws org.daybank.core.working.InvalidInput when there is no year, or one has no air temperature
+     * @throws org.daybank.core.schema.InvalidInput when there is no year, or one has no air temperature
      */
     public static SunnyYears of(List<WeatherYear> weather, Exposure exposure, SunPolicy policy) {
         Validation checks = new Validation().notEmpty("weather", weather);
@@ -57,7 +57,7 @@ public record SunnyYears(List<Year> years) {
      * Makes up years from the twelve means of a site; the same seed gives the same years, whatever their number.
      *
      * @param count from 1 to {@value #MOST}
-     * @throws org.daybank.core.working.InvalidInput when the count is out of range, or a month gets more sun than there is
+     * @throws org.daybank.core.schema.InvalidInput when the count is out of range, or a month gets more sun than there is
      */
     public static SunnyYears synthetic(
             Site site, Plane plane, long seed, int count, SunPolicy policy, SyntheticPolicy synthetic) {

@@ -4,6 +4,7 @@ import java.util.Objects;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
+import org.daybank.core.schema.ProblemCode;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +25,7 @@ public final class EpwReader {
      * Reads a year.
      *
      * @param text the whole file
-     * @throws org.daybank.core.working.InvalidInput when it is not in this format, or hours are missing, out of order or
+     * @throws org.daybank.core.schema.InvalidInput when it is not in this format, or hours are missing, out of order or
      *     impossible; the first fifty are named by their line
      */
     public static WeatherYear read(String text) {
@@ -37,7 +38,7 @@ public final class EpwReader {
         String[] location = text.lines().findFirst().orElse("").split(",", -1);
         if (!location[0].strip().equals("LOCATION") || location.length < LOCATION_CELLS || lastHeader < 0) {
             problems.addForFile(
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "this is no EPW text: it must begin with a LOCATION line (name, region, country, source, number, latitude, longitude, UTC offset, elevation) and have a DATA PERIODS line before the hours");
             problems.done();
         }
@@ -60,7 +61,7 @@ public final class EpwReader {
                     UtcOffset.parse(cells[UTC_OFFSET]),
                     Length.parse(cells[ELEVATION] + " m"));
         } catch (IllegalArgumentException refused) {
-            problems.add(1, "unreadable", String.valueOf(refused.getMessage()));
+            problems.add(1, ProblemCode.UNREADABLE, String.valueOf(refused.getMessage()));
             return null;
         }
     }

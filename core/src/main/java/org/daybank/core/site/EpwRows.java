@@ -3,6 +3,7 @@ package org.daybank.core.site;
 import java.time.Year;
 import java.util.Arrays;
 import java.util.Optional;
+import org.daybank.core.schema.ProblemCode;
 
 /** The hours of an EPW text, one after the other. */
 final class EpwRows {
@@ -49,12 +50,12 @@ final class EpwRows {
         if (!cut(text, start, end)) {
             problems.add(
                     line,
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "the line breaks off: at least %d cells with commas between are needed".formatted(CELLS_NEEDED));
             return;
         }
         clock.next(number(text, 1), number(text, 2), number(text, 3))
-                .ifPresent(complaint -> problems.add(line, "inconsistent", complaint));
+                .ifPresent(complaint -> problems.add(line, ProblemCode.INCONSISTENT, complaint));
         countYear(number(text, 0));
         int dayOfYear = Math.min(hours / 24 + 1, 366);
         for (int i = 0; i < CELLS.length; i++) {
@@ -63,7 +64,7 @@ final class EpwRows {
             Optional<String> complaint = column == WeatherColumn.AIR && value == AIR_MARKED_MISSING
                     ? Optional.of("air is 99.9, which marks a missing value")
                     : column.complaint(value, dayOfYear);
-            complaint.ifPresent(words -> problems.add(line, "outOfRange", words));
+            complaint.ifPresent(words -> problems.add(line, ProblemCode.OUT_OF_RANGE, words));
             if (hours < HourCalendar.LEAP) {
                 values[i][hours] = value;
             }
@@ -97,7 +98,7 @@ final class EpwRows {
     void checkComplete() {
         if (hours != HourCalendar.COMMON && hours != HourCalendar.LEAP) {
             problems.addForFile(
-                    "missing",
+                    ProblemCode.MISSING,
                     "a year has 8760 or 8784 hours but the text has %d, up to line %d".formatted(hours, lastLine));
         }
     }

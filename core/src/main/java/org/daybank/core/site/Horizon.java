@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Angle;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * How high ridges, trees and houses stand around, seen from the array; straight lines between the points, all the way round.
@@ -28,7 +29,7 @@ public record Horizon(List<Point> points) {
     /**
      * Keeps the points in order of their azimuth.
      *
-     * @throws org.daybank.core.working.InvalidInput when one is missing, out of range, or an azimuth is given twice
+     * @throws org.daybank.core.schema.InvalidInput when one is missing, out of range, or an azimuth is given twice
      */
     public Horizon {
         Validation checks = new Validation().required("points", points);
@@ -52,7 +53,7 @@ public record Horizon(List<Point> points) {
             checks.that(
                     azimuth.compareTo(sorted.get(i - 1).azimuth()) > 0,
                     "points",
-                    "conflict",
+                    ProblemCode.CONFLICT,
                     "the horizon has two elevations at azimuth " + azimuth);
         }
         checks.done();

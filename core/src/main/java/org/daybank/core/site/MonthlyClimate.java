@@ -7,8 +7,10 @@ import java.util.List;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,12 +32,11 @@ public record MonthlyClimate(
 
         List<Temperature> meanAir,
 
-        @Assumed(
-                sensible = "0.2 grass or soil, to 0.8 fresh snow",
-                source = "0.2 in every month: ground without snow (Liu and Jordan 1963)")
+        @Bounds(sensible = "0.2 grass or soil, to 0.8 fresh snow")
+        @Assumed(source = "0.2 in every month: ground without snow (Liu and Jordan 1963)")
         List<Ratio> albedo,
 
-        @Assumed(sensible = "0–0.5", source = "0 in every month: no snow on the array stated")
+        @Bounds(sensible = "0–0.5") @Assumed(source = "0 in every month: no snow on the array stated")
         List<Ratio> snowLoss)
         implements MonthlyClimateBuilder.With {
     private static final int MONTHS = 12;
@@ -43,7 +44,7 @@ public record MonthlyClimate(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public MonthlyClimate {
         clearness = clearness != null && clearness.size() == 1 ? everyMonth(clearness.get(0)) : clearness;
@@ -53,12 +54,12 @@ public record MonthlyClimate(
                 .that(
                         dailyIrradiation != null || clearness != null,
                         "dailyIrradiation",
-                        "missing",
+                        ProblemCode.MISSING,
                         "dailyIrradiation is missing: give twelve daily means on the horizontal, or clearness in its place")
                 .that(
                         dailyIrradiation == null || clearness == null,
                         "clearness",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "dailyIrradiation and clearness are both given: clearness stands in place of irradiation, leave one of them out")
                 .length("dailyIrradiation", dailyIrradiation, MONTHS)
                 .eachWithin(
@@ -69,7 +70,7 @@ public record MonthlyClimate(
                 .that(
                         clearness == null || clearness.size() == MONTHS,
                         "clearness",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "clearness must have one value or 12 but has " + (clearness == null ? 0 : clearness.size()))
                 .eachWithin("clearness", clearness, Ratio.ZERO, Ratio.of(0.9))
                 .required("meanAir", meanAir)

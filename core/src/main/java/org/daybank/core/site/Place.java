@@ -4,8 +4,9 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 
 /**
  * Where and by which clock hourly values were taken.
@@ -21,13 +22,13 @@ public record Place(
         Longitude longitude,
         UtcOffset utcOffset,
 
-        @Assumed(value = "0 m", sensible = "0–5000 m", source = "sea level: no elevation stated")
+        @Bounds(sensible = "0–5000 m") @Assumed(value = "0 m", source = "sea level: no elevation stated")
         Length elevation)
         implements PlaceBuilder.With {
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public Place {
         elevation = elevation == null ? Length.ZERO : elevation;

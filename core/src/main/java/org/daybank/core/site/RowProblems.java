@@ -1,43 +1,28 @@
 package org.daybank.core.site;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.ProblemList;
 
-/** What is wrong with the rows of a weather file, each with its line; a broken file is told by its first fifty. */
+/** Collects the problems of the rows of a weather file, each with its line. */
 final class RowProblems {
-    private static final int MOST = 50;
-    private final List<Problem> problems = new ArrayList<>();
-    private int more;
+    private final ProblemList problems = new ProblemList();
 
-    void add(int line, String code, String message) {
-        add(new Problem("/line " + line, code, "line %d: %s".formatted(line, message)));
+    void add(int line, ProblemCode code, String message) {
+        problems.add("/line " + line, code, "line %s: %s".formatted(line, message));
     }
 
-    void addForFile(String code, String message) {
-        add(new Problem("", code, message));
-    }
-
-    private void add(Problem problem) {
-        if (problems.size() < MOST) {
-            problems.add(problem);
-        } else {
-            more++;
-        }
+    void addForFile(ProblemCode code, String message) {
+        problems.add("", code, message);
     }
 
     /**
      * Ends the reading.
      *
-     * @throws InvalidInput when anything was wrong
+     * @throws org.daybank.core.schema.InvalidInput when there was any problem
      */
     void done() {
-        if (more > 0) {
-            problems.add(new Problem("", "outOfRange", "and %d problems more".formatted(more)));
-        }
         if (!problems.isEmpty()) {
-            throw new InvalidInput(problems);
+            throw problems.asException();
         }
     }
 }

@@ -5,8 +5,9 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 
 /**
  * Where the system stands and what the weather is like there.
@@ -23,14 +24,13 @@ import org.daybank.core.working.Validation;
 public record Site(
         Latitude latitude,
 
-        @Assumed(value = "0 m", sensible = "0–5000 m", source = "sea level: no elevation stated")
+        @Bounds(sensible = "0–5000 m") @Assumed(value = "0 m", source = "sea level: no elevation stated")
         Length elevation,
 
         Temperature recordLow,
 
-        @Assumed(
-                sensible = "warmest month's mean + 10–20 K",
-                source = "warmest month's mean + 15 K, the usual distance between a monthly mean and the hottest hour")
+        @Bounds(sensible = "warmest month's mean + 10–20 K")
+        @Assumed(source = "warmest month's mean + 15 K, the usual distance between a monthly mean and the hottest hour")
         Temperature recordHigh,
 
         MonthlyClimate months,
@@ -43,7 +43,7 @@ public record Site(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public Site {
         elevation = elevation == null ? Length.ZERO : elevation;

@@ -23,7 +23,7 @@ public record UtcOffset(int minutes) implements Comparable<UtcOffset> {
     public UtcOffset {
         if (minutes < LEAST || minutes > MOST) {
             throw new IllegalArgumentException(
-                    "A UTC offset must be from -12:00 to +14:00 but is %s".formatted(print(minutes)));
+                    "A UTC offset must be from -12:00 to +14:00, but was %s.".formatted(print(minutes)));
         }
     }
 

@@ -44,7 +44,7 @@ enum WeatherColumn {
             return Optional.of("%s is %s, which marks a missing value".formatted(label, show(value)));
         }
         if (value < least || value > most) {
-            return Optional.of("%s must be from %s to %s %s but is %s"
+            return Optional.of("%s must be from %s to %s %s, but was %s."
                     .formatted(label, show(least), show(most), unit.symbol(), show(value)));
         }
         if (this == DIRECT && value > LEAST_EXTRATERRESTRIAL && value > extraterrestrial(dayOfYear)) {

@@ -2,6 +2,7 @@ package org.daybank.core.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.daybank.core.schema.ProblemCode;
 
 /**
  * Reads a weather year from comma-separated text. The first line names the columns, each with its unit after an underscore:
@@ -24,7 +25,7 @@ public final class WeatherCsvReader {
      * @param text the whole file
      * @param place where and by which clock the values were taken
      * @param year of the calendar that the hours follow, from 1950 to 2050; a leap year when there are 8784
-     * @throws org.daybank.core.working.InvalidInput when columns or hours are missing, unreadable or impossible; the first
+     * @throws org.daybank.core.schema.InvalidInput when columns or hours are missing, unreadable or impossible; the first
      *     fifty are named by their line
      */
     public static WeatherYear read(String text, Place place, int year) {
@@ -65,15 +66,18 @@ public final class WeatherCsvReader {
         if (header.indexOf(';') >= 0 || header.indexOf('\t') >= 0) {
             problems.add(
                     line,
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     "the columns are parted by semicolons or tabs: part them by commas and write decimals with a point");
             problems.done();
         }
         for (String name : header.split(",", -1)) {
-            CsvColumn.named(name.strip(), complaint -> problems.add(line, "unknownName", complaint))
+            CsvColumn.named(name.strip(), complaint -> problems.add(line, ProblemCode.UNKNOWN_NAME, complaint))
                     .ifPresent(column -> {
                         if (columns.stream().anyMatch(other -> other.kind() == column.kind())) {
-                            problems.add(line, "conflict", "column %s is there twice".formatted(column.kind().label));
+                            problems.add(
+                                    line,
+                                    ProblemCode.CONFLICT,
+                                    "column %s is there twice".formatted(column.kind().label));
                         }
                         columns.add(column);
                     });
@@ -89,7 +93,7 @@ public final class WeatherCsvReader {
         if (cells != columns.size()) {
             problems.add(
                     line,
-                    "inconsistent",
+                    ProblemCode.INCONSISTENT,
                     "%d cells where the header names %d columns; decimals are written with a point, not a comma"
                             .formatted(cells, columns.size()));
             return;
@@ -99,7 +103,7 @@ public final class WeatherCsvReader {
             int comma = text.indexOf(',', from);
             int to = comma < 0 || comma > end ? end : comma;
             column.take(DecimalText.read(text, from, to), hours)
-                    .ifPresent(complaint -> problems.add(line, "outOfRange", complaint));
+                    .ifPresent(complaint -> problems.add(line, ProblemCode.OUT_OF_RANGE, complaint));
             from = to + 1;
         }
         hours++;
@@ -107,10 +111,11 @@ public final class WeatherCsvReader {
 
     private void checkComplete() {
         if (columns.isEmpty()) {
-            problems.addForFile("missing", "the text has no line that names the columns, as in 'global_W/m2,air_Cel'");
+            problems.addForFile(
+                    ProblemCode.MISSING, "the text has no line that names the columns, as in 'global_W/m2,air_Cel'");
         } else if (hours != HourCalendar.COMMON && hours != HourCalendar.LEAP) {
             problems.addForFile(
-                    "missing",
+                    ProblemCode.MISSING,
                     "a year has 8760 or 8784 hours but the text has %d, up to line %d".formatted(hours, lastLine));
         }
         problems.done();

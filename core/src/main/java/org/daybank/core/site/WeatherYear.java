@@ -8,7 +8,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,7 @@ public record WeatherYear(
     /**
      * Validation every hour.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing, of another length or cannot be true; the
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, of another length or cannot be true; the
      *     first fifty hours are named
      */
     public WeatherYear {
@@ -48,7 +49,7 @@ public record WeatherYear(
                 .that(
                         global != null || (direct != null && diffuse != null),
                         "global",
-                        "missing",
+                        ProblemCode.MISSING,
                         "global is missing: give it, or direct and diffuse in its place");
         @Nullable HourlySeries[] given = {global, direct, diffuse, air, wind};
         int hours = 0;
@@ -62,12 +63,12 @@ public record WeatherYear(
         checks.that(
                         hours == 0 || hours == HourCalendar.COMMON || hours == HourCalendar.LEAP,
                         "",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "a year has 8760 or 8784 hours but here are " + hours)
                 .that(
                         hours != HourCalendar.LEAP || Year.isLeap(year),
                         "year",
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "%d is no leap year but has 8784 hours".formatted(year))
                 .done();
     }
@@ -76,8 +77,8 @@ public record WeatherYear(
         checks.that(
                 series.unit().equals(column.unit),
                 column.label,
-                "inconsistent",
-                "%s must be in %s but is in %s"
+                ProblemCode.INCONSISTENT,
+                "%s must be in %s, but was in %s."
                         .formatted(
                                 column.label,
                                 column.unit.symbol(),
@@ -85,14 +86,17 @@ public record WeatherYear(
         checks.that(
                 series.size() == hours,
                 column.label,
-                "inconsistent",
+                ProblemCode.INCONSISTENT,
                 "%s has %d hours where others have %d".formatted(column.label, series.size(), hours));
         int told = 0;
         for (int hour = 0; hour < series.size() && told < MOST_PROBLEMS; hour++) {
             Optional<String> complaint = column.complaint(series.at(hour), hour / 24 + 1);
             if (complaint.isPresent()) {
                 checks.that(
-                        false, column.label + "/" + hour, "outOfRange", "hour %d: %s".formatted(hour, complaint.get()));
+                        false,
+                        column.label + "/" + hour,
+                        ProblemCode.OUT_OF_RANGE,
+                        "hour %d: %s".formatted(hour, complaint.get()));
                 told++;
             }
         }
@@ -111,7 +115,7 @@ public record WeatherYear(
     /**
      * The twelve means of this year: irradiation and air temperature.
      *
-     * @throws org.daybank.core.working.InvalidInput when {@code global} or {@code air} is absent
+     * @throws org.daybank.core.schema.InvalidInput when {@code global} or {@code air} is absent
      */
     public MonthlyClimate months() {
         new Validation().required("global", global).required("air", air).done();
@@ -134,7 +138,7 @@ public record WeatherYear(
      * The site that this year shows: its monthly means, with the coldest and the hottest hour as record temperatures. A
      * single year, and a typical one more so, seldom holds the records of decades: expect some kelvins beyond.
      *
-     * @throws org.daybank.core.working.InvalidInput when {@code global} or {@code air} is absent
+     * @throws org.daybank.core.schema.InvalidInput when {@code global} or {@code air} is absent
      */
     public Site site() {
         MonthlyClimate months = months();

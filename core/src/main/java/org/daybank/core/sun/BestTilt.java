@@ -9,8 +9,8 @@ import java.util.function.ToDoubleFunction;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Latitude;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
-import org.daybank.core.working.Validation;
 
 /**
  * The tilt that serves a purpose best, for a given azimuth ({@link Plane#equatorward(Latitude)} where none is given), to
@@ -28,7 +28,7 @@ public final class BestTilt {
     /**
      * The tilt that gathers the most in a year.
      *
-     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     * @throws org.daybank.core.schema.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static MonthlySun forYear(Site site, Angle azimuth, SunPolicy policy) {
         return search(site, azimuth, policy, days -> gathered(days, WHOLE_YEAR));
@@ -39,7 +39,7 @@ public final class BestTilt {
      * nothing is needed or no sun shines at all do not count.
      *
      * @param dailyNeed energy needed on a mean day of each month, or anything proportional to it; twelve from January
-     * @throws org.daybank.core.working.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
+     * @throws org.daybank.core.schema.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
      *     at this latitude
      */
     public static MonthlySun forNeed(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {
@@ -50,7 +50,7 @@ public final class BestTilt {
     /**
      * The two tilts, changed in April and October, that gather the most in a year.
      *
-     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     * @throws org.daybank.core.schema.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static SeasonalTilt forYearTwice(Site site, Angle azimuth, SunPolicy policy) {
         return new SeasonalTilt(
@@ -63,7 +63,7 @@ public final class BestTilt {
      * be.
      *
      * @param dailyNeed energy needed on a mean day of each month, or anything proportional to it; twelve from January
-     * @throws org.daybank.core.working.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
+     * @throws org.daybank.core.schema.InvalidInput when there are not twelve needs, or a month gets more than the sun sends
      *     at this latitude
      */
     public static SeasonalTilt forNeedTwice(Site site, Angle azimuth, SunPolicy policy, List<Energy> dailyNeed) {

@@ -4,9 +4,10 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Collections;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Horizon;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Validation;
 
 /**
  * How a plane lies in its surroundings.
@@ -22,7 +23,8 @@ public record Exposure(
         @Assumed(value = "open", source = "nothing stated that would shade the array")
         Horizon horizon,
 
-        @Assumed(sensible = "0.2 grass or soil, to 0.8 fresh snow", source = "0.2 in every month: ground without snow")
+        @Bounds(sensible = "0.2 grass or soil, to 0.8 fresh snow")
+        @Assumed(source = "0.2 in every month: ground without snow")
         List<Ratio> albedo)
         implements ExposureBuilder.With {
     private static final int MONTHS = 12;
@@ -30,7 +32,7 @@ public record Exposure(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public Exposure {
         horizon = horizon == null ? Horizon.OPEN : horizon;

@@ -4,9 +4,9 @@ import java.time.Month;
 import java.util.Arrays;
 import java.util.List;
 import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
-import org.daybank.core.working.Scalars;
 import org.daybank.core.working.Working;
 
 /**

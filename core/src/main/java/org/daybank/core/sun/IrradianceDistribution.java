@@ -93,7 +93,7 @@ public final class IrradianceDistribution {
      *
      * @param sun the weather year turned onto the plane
      * @param weather the year, with the temperature of its air
-     * @throws org.daybank.core.working.InvalidInput when the year has no air temperature
+     * @throws org.daybank.core.schema.InvalidInput when the year has no air temperature
      */
     public static IrradianceDistribution of(HourlySun sun, WeatherYear weather) {
         HourlySeries air = Objects.requireNonNull(weather.air(), "the weather year has no air temperature");

@@ -4,7 +4,7 @@ import java.time.Month;
 import java.util.List;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Working;
 
 /**

@@ -2,7 +2,7 @@ package org.daybank.core.sun;
 
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Latitude;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * How a plane lies.
@@ -16,7 +16,7 @@ public record Plane(Angle tilt, Angle azimuth) {
     /**
      * Validation both angles.
      *
-     * @throws org.daybank.core.working.InvalidInput when one is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when one is missing or out of range
      */
     public Plane {
         new Validation()

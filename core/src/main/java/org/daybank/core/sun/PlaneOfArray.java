@@ -8,11 +8,12 @@ import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.site.Site;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
 
 /** Sunshine on a tilted plane, from the months of a site. */
 public final class PlaneOfArray {
@@ -32,7 +33,7 @@ public final class PlaneOfArray {
      * published, counts as diffuse light; so does whatever arrives in polar night. The site's horizon hides the sun and
      * the light around it while it stands below the skyline, and that part of the sky.
      *
-     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     * @throws org.daybank.core.schema.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static MonthlySun monthly(Site site, Plane plane, SunPolicy policy) {
         return turn(site, meanDays(site, policy), plane, policy);
@@ -62,7 +63,7 @@ public final class PlaneOfArray {
     /**
      * What falls on a plane in the course of the mean day of a month.
      *
-     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude
+     * @throws org.daybank.core.schema.InvalidInput when a month gets more than the sun sends at this latitude
      */
     public static DayCourse meanDay(Site site, Plane plane, SunPolicy policy, Month month) {
         MeanDay day = meanDays(site, policy).get(month.getValue() - 1);
@@ -99,7 +100,7 @@ public final class PlaneOfArray {
             if (given.compareTo(day.extraterrestrial().plus(EDGE_OF_POLAR_NIGHT)) > 0) {
                 problems.add(new Problem(
                         "/site/months/dailyIrradiation/" + (month.getValue() - 1),
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "dailyIrradiation of %s is %s, but the sun sends no more than %s to latitude %s in that month"
                                 .formatted(
                                         Scalars.name(month),

@@ -4,7 +4,7 @@ import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * The sun of one day at one latitude, outside the air, by the formulas customary for daily and monthly sums; their
@@ -33,7 +33,7 @@ public record SolarDay(
      * tan δ}. Distance and extraterrestrial irradiation: Duffie and Beckman, eq. 1.4.1a and 1.10.3.
      *
      * @param dayOfYear from 1 to 366
-     * @throws org.daybank.core.working.InvalidInput when the day is out of range
+     * @throws org.daybank.core.schema.InvalidInput when the day is out of range
      */
     public static SolarDay on(Latitude latitude, int dayOfYear, SunPolicy policy) {
         new Validation().within("dayOfYear", dayOfYear, 1, 366).done();

@@ -3,9 +3,11 @@ package org.daybank.core.sun;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.TemperatureDifference;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when sunshine is reckoned.
@@ -18,12 +20,8 @@ import org.daybank.core.working.Validation;
  */
 @RecordBuilder
 public record SunPolicy(
-        @Assumed(
-                value = "1361 W/m2",
-                least = "1300 W/m2",
-                most = "1400 W/m2",
-                sensible = "1361 W/m²; older tables use 1353 or 1367",
-                source = "Kopp and Lean 2011")
+        @Bounds(minimum = "1300 W/m2", maximum = "1400 W/m2", sensible = "1361 W/m²; older tables use 1353 or 1367")
+        @Assumed(value = "1361 W/m2", source = "Kopp and Lean 2011")
         Irradiance solarConstant,
 
         @Assumed(value = "hayDavies", source = "Hay and Davies 1980, as Duffie and Beckman recommend it for means")
@@ -35,28 +33,25 @@ public record SunPolicy(
         @Assumed(value = "glass", source = "modules are covered by glass; De Soto, Klein and Beckman 2006, eq. 13–14")
         Cover cover,
 
-        @Assumed(
-                value = "3 K",
-                least = "0 K",
-                most = "15 K",
-                sensible = "2–5 K",
-                source = "customary daily swing of air")
+        @Bounds(minimum = "0 K", maximum = "15 K", sensible = "2–5 K")
+        @Assumed(value = "3 K", source = "customary daily swing of air")
         TemperatureDifference daytimeOverMeanAir)
         implements SunPolicyBuilder.With {
-    private static final SunPolicy STANDARD = Policies.standard(SunPolicy.class);
+    private static final SunPolicy STANDARD = Defaults.of(SunPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public SunPolicy {
-        Policies.check(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover, daytimeOverMeanAir);
+        Validation.of(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover, daytimeOverMeanAir)
+                .done();
         new Validation()
                 .that(
                         monthlySkyModel != SkyModel.PEREZ,
                         "monthlySkyModel",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "monthlySkyModel must be isotropic or hayDavies but is perez, which was made for hours")
                 .done();
     }

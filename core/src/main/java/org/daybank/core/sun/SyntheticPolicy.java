@@ -3,8 +3,10 @@ package org.daybank.core.sun;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TemperatureDifference;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when weather is made up from monthly means.
@@ -15,39 +17,28 @@ import org.daybank.core.working.Policies;
  */
 @RecordBuilder
 public record SyntheticPolicy(
-        @Assumed(
-                value = "3.5 K",
-                least = "0 K",
-                most = "15 K",
-                sensible = "2 K by the sea, 5 K inland",
-                source = "middle latitudes, between coast and inland")
+        @Bounds(minimum = "0 K", maximum = "15 K", sensible = "2 K by the sea, 5 K inland")
+        @Assumed(value = "3.5 K", source = "middle latitudes, between coast and inland")
         TemperatureDifference airSpread,
 
-        @Assumed(
-                value = "0.7",
-                least = "0",
-                most = "0.99",
-                sensible = "0.6–0.8",
-                source = "weather changes within some three days")
+        @Bounds(minimum = "0", maximum = "0.99", sensible = "0.6–0.8")
+        @Assumed(value = "0.7", source = "weather changes within some three days")
         Ratio airPersistence,
 
-        @Assumed(
-                value = "0.17",
-                least = "0.1",
-                most = "0.3",
-                sensible = "0.16 inland, 0.19 by the sea",
-                source = "FAO Irrigation and Drainage Paper 56, eq. 50")
+        @Bounds(minimum = "0.1", maximum = "0.3", sensible = "0.16 inland, 0.19 by the sea")
+        @Assumed(value = "0.17", source = "FAO Irrigation and Drainage Paper 56, eq. 50")
         Ratio swingCoefficient)
         implements SyntheticPolicyBuilder.With {
-    private static final SyntheticPolicy STANDARD = Policies.standard(SyntheticPolicy.class);
+    private static final SyntheticPolicy STANDARD = Defaults.of(SyntheticPolicy.class);
 
     /**
      * Validation each value against its range.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public SyntheticPolicy {
-        Policies.check(SyntheticPolicy.class, airSpread, airPersistence, swingCoefficient);
+        Validation.of(SyntheticPolicy.class, airSpread, airPersistence, swingCoefficient)
+                .done();
     }
 
     /** The cited defaults. */

@@ -4,13 +4,14 @@ import java.time.Month;
 import java.util.List;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Longitude;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.Place;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.UtcOffset;
 import org.daybank.core.site.WeatherYear;
-import org.daybank.core.working.Validation;
 
 /**
  * Weather years made up from the twelve means of a site, as many as wanted: dull weeks and clear ones come as they do in
@@ -31,7 +32,7 @@ public final class SyntheticWeather {
      *
      * @param seed of the whole series
      * @param number of the year in the series, from 0
-     * @throws org.daybank.core.working.InvalidInput when a month gets more than the sun sends at this latitude, or more than
+     * @throws org.daybank.core.schema.InvalidInput when a month gets more than the sun sends at this latitude, or more than
      *     the clearest days bring
      */
     public static WeatherYear year(Site site, long seed, int number, SunPolicy sunPolicy, SyntheticPolicy policy) {
@@ -61,7 +62,7 @@ public final class SyntheticWeather {
                 checks.that(
                         false,
                         "months/dailyIrradiation/" + (month.getValue() - 1),
-                        "inconsistent",
+                        ProblemCode.INCONSISTENT,
                         "irradiation of %s is %s, %s more than the clearest days bring"
                                 .formatted(
                                         month,

@@ -2,7 +2,8 @@ package org.daybank.core.sweep;
 
 import java.util.List;
 import java.util.Objects;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * The values that one place of a case takes.
@@ -48,7 +49,7 @@ public sealed interface Axis {
                     .that(
                             values == null || values.size() <= MOST,
                             "values",
-                            "outOfRange",
+                            ProblemCode.OUT_OF_RANGE,
                             () -> "values must be at most " + MOST)
                     .done();
             values = List.copyOf(values);
@@ -71,7 +72,7 @@ public sealed interface Axis {
                     .that(
                             isNumber(from) && isNumber(to) && Objects.equals(from.getClass(), to.getClass()),
                             "to",
-                            "inconsistent",
+                            ProblemCode.INCONSISTENT,
                             () -> "from and to must be two quantities or numbers of one kind but are %s and %s"
                                     .formatted(from, to))
                     .that(
@@ -80,7 +81,7 @@ public sealed interface Axis {
                                     || !isNumber(to)
                                     || (NumberForm.number(from) > 0 && NumberForm.number(to) > 0),
                             "from",
-                            "outOfRange",
+                            ProblemCode.OUT_OF_RANGE,
                             () -> "both ends of a logarithmic range must be above zero but are %s and %s"
                                     .formatted(from, to))
                     .done();

@@ -1,6 +1,5 @@
 package org.daybank.core.sweep;
 
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.daybank.core.working.Assumed;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.RecordSchema;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -188,14 +188,14 @@ final class CasePlan {
         }
 
         private Node record(Object base, List<Target> targets, String at) {
-            RecordType type = RecordType.of(base.getClass());
+            RecordSchema type = RecordSchema.of(base.getClass());
             @Nullable Object[] fixed = type.values(base);
             @Nullable Node[] parts = new @Nullable Node[fixed.length];
             grouped(targets).forEach((step, group) -> {
                 int index = type.indexOf(step.name());
-                RecordComponent component = type.components().get(index);
+                RecordSchema.Component component = type.components().get(index);
                 String place = at.isEmpty() ? step.name() : at + "." + step.name();
-                parts[index] = node(component.getGenericType(), fixed[index], group, place);
+                parts[index] = node(component.type(), fixed[index], group, place);
             });
             forget(type, base, fixed, parts, at);
             return new Node(nodes++, axes(targets)) {
@@ -208,22 +208,23 @@ final class CasePlan {
                             arguments[i] = part.get(values, changed, built);
                         }
                     }
-                    return type.make(arguments);
+                    return type.create(arguments);
                 }
             };
         }
 
         /** Takes out of the base's values those that follow from others, so that the constructor finds them anew. */
-        private void forget(RecordType type, Object base, @Nullable Object[] fixed, @Nullable Node[] parts, String at) {
+        private void forget(
+                RecordSchema type, Object base, @Nullable Object[] fixed, @Nullable Node[] parts, String at) {
             for (int i = 0; i < fixed.length; i++) {
-                RecordComponent component = type.components().get(i);
-                Assumed assumed = component.getAnnotation(Assumed.class);
+                RecordSchema.Component component = type.components().get(i);
+                Assumed assumed = component.assumed().orElse(null);
                 if (assumed == null
                         || !assumed.value().isEmpty()
-                        || component.getType().isPrimitive()) {
+                        || component.rawType().isPrimitive()) {
                     continue;
                 }
-                String place = at.isEmpty() ? component.getName() : at + "." + component.getName();
+                String place = at.isEmpty() ? component.name() : at + "." + component.name();
                 Object given = fixed[i];
                 fixed[i] = null;
                 boolean follows = leftOut == null ? sameWithout(type, base, fixed) : leftOut.contains(place);
@@ -233,9 +234,9 @@ final class CasePlan {
             }
         }
 
-        private static boolean sameWithout(RecordType type, Object base, @Nullable Object[] values) {
+        private static boolean sameWithout(RecordSchema type, Object base, @Nullable Object[] values) {
             try {
-                return type.make(values.clone()).equals(base);
+                return type.create(values.clone()).equals(base);
             } catch (RuntimeException needed) {
                 return false;
             }

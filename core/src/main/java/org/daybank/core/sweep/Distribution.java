@@ -2,8 +2,9 @@ package org.daybank.core.sweep;
 
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.kernel.NormalQuantile;
-import org.daybank.core.working.Validation;
 
 /**
  * How likely each value of an uncertain quantity is. Its values are of one type: quantities, ratios or numbers.
@@ -114,8 +115,8 @@ public sealed interface Distribution {
                                     && deviation.getClass() == kind
                                     && NumberForm.number(deviation) >= 0,
                             "deviation",
-                            "inconsistent",
-                            "deviation must be of the kind of the mean %s and not negative but is %s"
+                            ProblemCode.INCONSISTENT,
+                            "deviation must be of the kind of the mean %s and not negative, but was %s."
                                     .formatted(mean, deviation))
                     .done();
         }
@@ -144,8 +145,8 @@ public sealed interface Distribution {
                     .that(
                             NumberForm.isNumber(median) && NumberForm.number(median) > 0,
                             "median",
-                            "outOfRange",
-                            "median must be above zero but is " + median)
+                            ProblemCode.OUT_OF_RANGE,
+                            "median must be above zero, but was " + median + ".")
                     .within("factor", factor, 1.0, 1e6)
                     .done();
         }
@@ -172,8 +173,8 @@ public sealed interface Distribution {
                                     && lower.getClass() == upper.getClass()
                                     && NumberForm.number(lower) <= NumberForm.number(upper),
                             field,
-                            "inconsistent",
-                            "%s must be of the kind of %s and no less but is %s".formatted(field, lower, upper))
+                            ProblemCode.INCONSISTENT,
+                            "%s must be of the kind of %s and no less, but was %s.".formatted(field, lower, upper))
                     .done();
         }
     }

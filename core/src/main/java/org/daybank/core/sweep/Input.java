@@ -2,6 +2,7 @@ package org.daybank.core.sweep;
 
 import java.util.List;
 import java.util.Map;
+import org.daybank.core.schema.RecordSchema;
 import org.jspecify.annotations.Nullable;
 
 /** One place of the case that varies, its values and its column. */
@@ -44,7 +45,7 @@ final class Input {
                             type.isRecord()
                                     ? " (%s)"
                                             .formatted(String.join(
-                                                    ", ", RecordType.of(type).names()))
+                                                    ", ", RecordSchema.of(type).names()))
                                     : ""));
         } else if (axis instanceof Axis.Range range) {
             accepts(name, type, range.from());

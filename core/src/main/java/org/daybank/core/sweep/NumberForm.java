@@ -16,7 +16,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Unit;
-import org.daybank.core.working.Assumed;
+import org.daybank.core.schema.Assumed;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -139,7 +139,7 @@ final class NumberForm {
                 try {
                     return constructor.invokeExact(number);
                 } catch (Throwable refused) {
-                    throw RecordType.unchecked(refused);
+                    throw refused instanceof RuntimeException cause ? cause : new IllegalStateException(refused);
                 }
             };
         } catch (ReflectiveOperationException impossible) {

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Quantity;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.RecordSchema;
+import org.daybank.core.schema.Scalars;
 import org.jspecify.annotations.Nullable;
 
 /** One value of the result that becomes a cell of each row. */
@@ -40,7 +41,8 @@ final class Output {
                                     ? ": name one of its parts, "
                                             + String.join(
                                                     ", ",
-                                                    RecordType.of(place.type()).names())
+                                                    RecordSchema.of(place.type())
+                                                            .names())
                                     : place.type() == List.class ? ": name one of its elements, as in [0]" : ""));
         }
         Column column = new Column(name, form == null ? "" : form.unit(), form != null);

@@ -1,13 +1,12 @@
 package org.daybank.core.sweep;
 
-import java.lang.invoke.MethodHandle;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.daybank.core.working.Assumed;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.RecordSchema;
 import org.jspecify.annotations.Nullable;
 
 /** A place in a record type that a path leads to, found by declared types. */
@@ -22,8 +21,8 @@ final class Place {
         this.assumed = assumed;
     }
 
-    /** One step through values: by a handle, or to an element of a list. */
-    private record Hop(@Nullable MethodHandle accessor, Class<?> holder, int index) {}
+    /** One step through values: by a component, or to an element of a list. */
+    private record Hop(RecordSchema.@Nullable Component component, Class<?> holder, int index) {}
 
     /**
      * Follows a path.
@@ -49,16 +48,16 @@ final class Place {
             if (!record.isRecord()) {
                 throw new IllegalArgumentException("'%s' leads on from what has no parts".formatted(step.name()));
             }
-            RecordType known = RecordType.of(record);
+            RecordSchema known = RecordSchema.of(record);
             int index = known.indexOf(step.name());
             if (index < 0) {
                 throw new IllegalArgumentException("'%s' is not known here; known are %s"
                         .formatted(step.name(), String.join(", ", known.names())));
             }
-            RecordComponent component = known.components().get(index);
-            hops.add(new Hop(known.accessor(index), record, index));
-            type = component.getGenericType();
-            assumed = component.getAnnotation(Assumed.class);
+            RecordSchema.Component component = known.components().get(index);
+            hops.add(new Hop(component, record, index));
+            type = component.type();
+            assumed = component.assumed().orElse(null);
         }
         return new Place(hops, raw(unwrapped(type)), assumed);
     }
@@ -79,11 +78,11 @@ final class Place {
     Object in(Object root) {
         Object value = root;
         for (Hop hop : hops) {
-            if (hop.accessor == null) {
+            if (hop.component == null) {
                 List<?> list = (List<?>) value;
                 value = hop.index < list.size() ? list.get(hop.index) : null;
             } else {
-                value = hop.holder.isInstance(value) ? read(hop.accessor, value) : null;
+                value = hop.holder.isInstance(value) ? hop.component.value(value) : null;
             }
             if (value instanceof Optional<?> optional) {
                 value = optional.orElse(null);
@@ -93,14 +92,6 @@ final class Place {
             }
         }
         return value;
-    }
-
-    private static @Nullable Object read(MethodHandle accessor, Object record) {
-        try {
-            return accessor.invokeExact(record);
-        } catch (Throwable refused) {
-            throw RecordType.unchecked(refused);
-        }
     }
 
     static Type unwrapped(Type type) {

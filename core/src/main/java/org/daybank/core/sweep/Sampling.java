@@ -1,8 +1,10 @@
 package org.daybank.core.sweep;
 
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +20,7 @@ public record Sampling(
 
         @Nullable Integer count,
 
-        @Assumed(value = "0", least = "0", source = "any will do; 0 leaves a Sobol sequence as published")
+        @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do; 0 leaves a Sobol sequence as published")
         Integer seed) {
 
     /** Ways to choose. */
@@ -36,21 +38,21 @@ public record Sampling(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when a count is missing or has no place
+     * @throws org.daybank.core.schema.InvalidInput when a count is missing or has no place
      */
     public Sampling {
-        method = Policies.otherwise(method, Sampling.class, "method");
-        seed = Policies.otherwise(seed, Sampling.class, "seed");
+        method = Defaults.otherwise(method, Sampling.class, "method");
+        seed = Defaults.otherwise(seed, Sampling.class, "seed");
         new Validation()
                 .that(
                         method == Method.GRID || count != null,
                         "count",
-                        "missing",
+                        ProblemCode.MISSING,
                         "count is missing: say how many cases are to be drawn")
                 .that(
                         method != Method.GRID || count == null,
                         "count",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "count has no place on a grid: each axis says how many values it has")
                 .within("count", count, 1, Integer.MAX_VALUE)
                 .within("seed", seed, 0, Integer.MAX_VALUE)

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -146,11 +147,11 @@ public final class Sweep {
             check(
                     axes.size() <= MOST_AXES,
                     "/axes",
-                    "axes must be at most %d but are %d".formatted(MOST_AXES, axes.size()));
+                    "axes must be at most %d but were %s.".formatted(MOST_AXES, axes.size()));
             check(
                     outputs.size() <= MOST_OUTPUTS,
                     "/outputs",
-                    "outputs must be at most %d but are %d".formatted(MOST_OUTPUTS, outputs.size()));
+                    "outputs must be at most %d but were %s.".formatted(MOST_OUTPUTS, outputs.size()));
             done();
             List<Input> inputs = new ArrayList<>();
             List<FieldPath> paths = new ArrayList<>();
@@ -183,14 +184,16 @@ public final class Sweep {
 
         private CasePlan plan(List<FieldPath> paths) {
             if (paths.isEmpty()) {
-                problems.add(new Problem("/axes", "missing", "axes must not be empty: nothing varies"));
+                problems.add(new Problem("/axes", ProblemCode.MISSING, "axes must not be empty: nothing varies"));
                 done();
             }
             try {
                 return CasePlan.of(base, paths, leftOut);
             } catch (CasePlan.PathRefused refused) {
                 problems.add(new Problem(
-                        "/axes/%d/path".formatted(refused.axis()), "conflict", String.valueOf(refused.getMessage())));
+                        "/axes/%d/path".formatted(refused.axis()),
+                        ProblemCode.CONFLICT,
+                        String.valueOf(refused.getMessage())));
                 throw new InvalidInput(problems);
             }
         }
@@ -219,7 +222,7 @@ public final class Sweep {
                         .toList());
             } catch (IllegalArgumentException | ArithmeticException refused) {
                 throw new InvalidInput(
-                        List.of(new Problem("/base", "outOfRange", String.valueOf(refused.getMessage()))));
+                        List.of(new Problem("/base", ProblemCode.OUT_OF_RANGE, String.valueOf(refused.getMessage()))));
             }
         }
 
@@ -229,13 +232,13 @@ public final class Sweep {
             } catch (InvalidInput refused) {
                 refused.problems().forEach(problem -> problems.add(problem.under(at)));
             } catch (IllegalArgumentException refused) {
-                problems.add(new Problem(at, "unreadable", String.valueOf(refused.getMessage())));
+                problems.add(new Problem(at, ProblemCode.UNREADABLE, String.valueOf(refused.getMessage())));
             }
         }
 
         private void check(boolean holds, String at, String message) {
             if (!holds) {
-                problems.add(new Problem(at, "outOfRange", message));
+                problems.add(new Problem(at, ProblemCode.OUT_OF_RANGE, message));
             }
         }
 

@@ -6,9 +6,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.sweep.kernel.Sobol;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 
 /**
  * What the uncertainty of the inputs of a sweep makes of its outputs.
@@ -163,7 +164,9 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
                 .toArray();
         if (sampled.length < 2) {
             throw new InvalidInput(List.of(new Problem(
-                    "/outputs", "inconsistent", column.name() + ": fewer than two of the cases have an answer")));
+                    "/outputs",
+                    ProblemCode.INCONSISTENT,
+                    column.name() + ": fewer than two of the cases have an answer")));
         }
         double mean = Arrays.stream(sampled).average().orElseThrow();
         double variance = Arrays.stream(sampled)
@@ -198,7 +201,7 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
 
     private static void check(boolean holds, String at, String message) {
         if (!holds) {
-            throw new InvalidInput(List.of(new Problem(at, "outOfRange", message)));
+            throw new InvalidInput(List.of(new Problem(at, ProblemCode.OUT_OF_RANGE, message)));
         }
     }
 }

@@ -7,9 +7,10 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,10 +48,10 @@ public record ArrayRuns(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public ArrayRuns {
-        moduleSystemVoltage = Policies.otherwise(moduleSystemVoltage, ArrayRuns.class, "moduleSystemVoltage");
+        moduleSystemVoltage = Defaults.otherwise(moduleSystemVoltage, ArrayRuns.class, "moduleSystemVoltage");
         controllers = List.copyOf(Objects.requireNonNullElse(controllers, List.of()));
         Validation checks = new Validation()
                 .within("modules", modules, 1, 10_000)
@@ -68,7 +69,7 @@ public record ArrayRuns(
                 .that(
                         lengths == null || lengths.size() <= MOST_LENGTHS,
                         "lengths",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "lengths must be at most " + MOST_LENGTHS)
                 .within("yearlyEnergy", yearlyEnergy, Energy.ZERO, Energy.kilowattHours(10_000_000));
         if (moduleVoltage != null) {
@@ -84,7 +85,7 @@ public record ArrayRuns(
                         moduleShortCircuitCurrent == null
                                 || moduleShortCircuitCurrent.times(modules).compareTo(MOST_CURRENT) <= 0,
                         "modules",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "modules side by side must not give more than %s of short-circuit current but are %s of %s"
                                 .formatted(MOST_CURRENT, modules, moduleShortCircuitCurrent))
                 .done();

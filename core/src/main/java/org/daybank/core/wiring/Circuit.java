@@ -7,9 +7,10 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,10 +67,10 @@ public record Circuit(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public Circuit {
-        phases = Policies.otherwise(phases, Circuit.class, "phases");
+        phases = Defaults.otherwise(phases, Circuit.class, "phases");
         boolean modules = kind != null && kind.fedByModules();
         Validation checks = new Validation()
                 .required("name", name)
@@ -82,14 +83,14 @@ public record Circuit(
                 .that(
                         designCurrent != null || !modules,
                         "designCurrent",
-                        "missing",
+                        ProblemCode.MISSING,
                         "designCurrent is missing: give the short-circuit current of the strings in this circuit")
                 .required("length", length)
                 .within("length", length, Length.metres(0.1), Length.metres(10_000))
                 .that(
                         highestVoltage != null || !modules,
                         "highestVoltage",
-                        "missing",
+                        ProblemCode.MISSING,
                         "highestVoltage is missing: give the open-circuit voltage of a string on the coldest morning")
                 .within("highestVoltage", highestVoltage, Voltage.volts(1), Voltage.volts(1500))
                 .within("faultCurrent", faultCurrent, LEAST, Current.kiloamperes(200))
@@ -98,17 +99,17 @@ public record Circuit(
                 .that(
                         phases == Phases.SINGLE || kind == null || !kind.directCurrent(),
                         "phases",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "phases must be left out or single in a circuit of direct current")
                 .that(
                         strings != null || kind != CircuitKind.STRING,
                         "strings",
-                        "missing",
+                        ProblemCode.MISSING,
                         "strings is missing: say how many strings are in parallel and which fuse the module allows")
                 .that(
                         strings == null || kind == null || kind == CircuitKind.STRING,
                         "strings",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "strings belongs to a circuit of kind string only");
         if (operatingCurrent != null && designCurrent != null) {
             checks.atLeast("designCurrent", designCurrent, operatingCurrent);

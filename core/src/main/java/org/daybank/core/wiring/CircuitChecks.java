@@ -1,5 +1,7 @@
 package org.daybank.core.wiring;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +14,7 @@ final class CircuitChecks {
 
     /** Whether there is a standard device for a current. */
     static Check standardDevice(Optional<OvercurrentDevice> device, Current least) {
-        return Check.that(
-                "standardDevice",
-                device.isPresent(),
-                device.isPresent()
-                        ? "A standard device carries %s."
-                        : "No standard device carries %s: divide the circuit.",
-                least);
+        return Check.that(WiringRule.STANDARD_DEVICE, device.isPresent(), value("least", least));
     }
 
     /** The rules for conductors, and those for the device where there is one. */
@@ -29,53 +25,27 @@ final class CircuitChecks {
             ConductorRun run,
             Optional<OvercurrentDevice> device) {
         List<Check> checks = new ArrayList<>();
-        checks.add(Check.atLeast(
-                "terminalAmpacity",
-                run.terminalAmpacity(),
-                need.terminals(),
-                "At its terminals the conductor may carry %s; the rule asks %s.",
-                run.terminalAmpacity(),
-                need.terminals()));
-        checks.add(Check.atLeast(
-                "correctedAmpacity",
-                run.correctedAmpacity(),
-                need.conditions(),
-                "In this air and among its neighbours the conductor may carry %s; the rule asks %s.",
-                run.correctedAmpacity(),
-                need.conditions()));
+        checks.add(Check.atLeast(WiringRule.TERMINAL_AMPACITY, run.terminalAmpacity(), need.terminals()));
+        checks.add(Check.atLeast(WiringRule.CORRECTED_AMPACITY, run.correctedAmpacity(), need.conditions()));
         checks.add(Check.atMost(
-                "voltageDrop",
+                WiringRule.VOLTAGE_DROP,
                 run.drop(),
                 circuit.operatingVoltage().times(need.dropLimit()),
-                "The drop is %s, %s of the operating voltage; the limit is %s.",
-                run.drop(),
-                run.dropShare(),
-                need.dropLimit()));
+                value("dropShare", run.dropShare()),
+                value("dropLimit", need.dropLimit())));
         device.ifPresent(found -> {
             checks.add(Check.atMost(
-                    "deviceProtectsConductor",
+                    WiringRule.DEVICE_PROTECTS_CONDUCTOR,
                     found.ampacityNeeded(),
                     run.ampacity(),
-                    "A %s rated %s protects conductors from %s upwards; to this one a device may give %s.",
-                    found.kind(),
-                    found.rating(),
-                    found.ampacityNeeded(),
-                    run.ampacity()));
+                    value("kind", found.kind()),
+                    value("rating", found.rating())));
             rule.mostDevice()
                     .map(most -> circuit.designCurrent().times(most))
-                    .ifPresent(most -> checks.add(Check.atMost(
-                            "largestDevice",
-                            found.rating(),
-                            most,
-                            "The fuse is rated %s; to act at all on these modules it may be rated %s at most.",
-                            found.rating(),
-                            most)));
+                    .ifPresent(most -> checks.add(Check.atMost(WiringRule.LARGEST_DEVICE, found.rating(), most)));
             if (circuit.strings() != null) {
                 checks.add(Check.atMost(
-                        "moduleSeriesFuse",
-                        found.rating(),
-                        circuit.strings().seriesFuse(),
-                        "The string's fuse is rated %s; its modules allow %s.",
+                        WiringRule.MODULE_SERIES_FUSE,
                         found.rating(),
                         circuit.strings().seriesFuse()));
             }

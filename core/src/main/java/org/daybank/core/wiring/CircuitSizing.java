@@ -6,8 +6,8 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.ToldElsewhere;
 import org.daybank.core.working.Working;
 
 /**
@@ -33,8 +33,8 @@ import org.daybank.core.working.Working;
  * @param checks every rule with its margin
  */
 public record CircuitSizing(
-        @ToldElsewhere Circuit circuit,
-        @ToldElsewhere WiringPolicy policy,
+        @NotRepeated Circuit circuit,
+        @NotRepeated WiringPolicy policy,
         String name,
         CircuitKind kind,
         boolean fits,
@@ -63,7 +63,7 @@ public record CircuitSizing(
      * Sizes one circuit. The device never exceeds the ampacity of the conductor: that NFPA 70 240.4(B) lets it be the next
      * standard size above is not made use of.
      *
-     * @throws org.daybank.core.working.InvalidInput when the tables hold nothing for the policy: air too hot for the
+     * @throws org.daybank.core.schema.InvalidInput when the tables hold nothing for the policy: air too hot for the
      *     insulation, or three loaded conductors of aluminium with IEC
      */
     public static CircuitSizing of(Circuit circuit, WiringPolicy policy) {

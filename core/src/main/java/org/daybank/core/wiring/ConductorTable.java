@@ -9,8 +9,9 @@ import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Resistance;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Table;
 
 /** The conductors that a policy chooses among, thinnest first. */
@@ -62,7 +63,7 @@ final class ConductorTable {
                     List.of(
                             new Problem(
                                     "/policy/metal",
-                                    "outOfRange",
+                                    ProblemCode.OUT_OF_RANGE,
                                     "metal must be copper where three conductors are loaded: no ampacity of aluminium is listed there")));
         }
         return conductors;

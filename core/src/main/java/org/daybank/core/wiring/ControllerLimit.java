@@ -1,7 +1,7 @@
 package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Validation;
 
 /**
  * The voltage at which a controller or inverter stops being able to take an array.

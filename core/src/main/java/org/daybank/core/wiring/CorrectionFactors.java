@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Table;
 
 /** What heat and crowding leave of an ampacity. */
@@ -33,8 +34,8 @@ final class CorrectionFactors {
                 .flatMap(row -> row.optionalValue(Ratio.class, "C" + column))
                 .orElseThrow(() -> new InvalidInput(List.of(new Problem(
                         circuit.ambient() == null ? "/policy/ambient" : "/ambient",
-                        "outOfRange",
-                        "ambient must leave something of the ampacity of insulation for %s but is %s"
+                        ProblemCode.OUT_OF_RANGE,
+                        "ambient must leave something of the ampacity of insulation for %s, but was %s."
                                 .formatted(policy.insulationTemperature(), air)))));
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Scalars;
+import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Table;
 
 /** The size of the conductor that earths equipment and frames. */

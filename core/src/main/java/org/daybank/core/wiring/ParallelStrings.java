@@ -1,9 +1,9 @@
 package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Validation;
 
 /**
  * The strings beside which a string lies, which feed it backwards when it fails.
@@ -21,10 +21,10 @@ public record ParallelStrings(
     /**
      * Resolves what was left out.
      *
-     * @throws org.daybank.core.working.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
      */
     public ParallelStrings {
-        backfeed = Policies.otherwise(backfeed, ParallelStrings.class, "backfeed");
+        backfeed = Defaults.otherwise(backfeed, ParallelStrings.class, "backfeed");
         new Validation()
                 .within("count", count, 1, 1000)
                 .required("seriesFuse", seriesFuse)

@@ -10,8 +10,9 @@ import java.util.stream.Stream;
 import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 
 /**
  * Looks for the fewest conductors in parallel, and then the thinnest, that keep every rule. Within one number in parallel a
@@ -72,8 +73,8 @@ final class SizeSearch {
         if (found == null) {
             throw new InvalidInput(List.of(new Problem(
                     "/policy/largestCrossSection",
-                    "outOfRange",
-                    "largestCrossSection must be at least %s, the thinnest conductor listed, but is %s"
+                    ProblemCode.OUT_OF_RANGE,
+                    "largestCrossSection must be at least %s, the thinnest conductor listed,, but was %s."
                             .formatted(table.get(0).size().crossSection().rounded(3), policy.largestCrossSection()))));
         }
         return found;

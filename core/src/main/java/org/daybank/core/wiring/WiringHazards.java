@@ -1,11 +1,13 @@
 package org.daybank.core.wiring;
 
+import static org.daybank.core.working.Message.value;
+
 import java.util.ArrayList;
 import java.util.List;
-import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.Severity;
+import org.daybank.core.working.HazardCode;
 
 /** What can hurt someone or something in circuits; each hazard appears exactly with its cause. */
 final class WiringHazards {
@@ -19,94 +21,48 @@ final class WiringHazards {
     static List<Hazard> of(WiringPlan plan) {
         WiringHazards all = new WiringHazards();
         plan.circuits().forEach(all::circuit);
-        all.add(
-                "preliminarySizes",
-                Severity.WARNING,
-                "wiring",
-                "Have every conductor, device and disconnect checked against the code that holds at the site, the makers' instructions and how the cables really lie.",
-                "Conductors and overcurrent devices are sized to plan and to price with.");
+        all.hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "wiring"));
         return List.copyOf(all.hazards);
     }
 
     private void circuit(CircuitSizing sized) {
         Circuit circuit = sized.circuit();
         if (!sized.fits()) {
-            add(
-                    "circuitDoesNotFit",
-                    Severity.DANGER,
-                    circuit.name(),
-                    "Do not build it like this: shorten or divide the circuit, raise its voltage, or let thicker conductors be used.",
-                    "No conductor and device allowed here keep every rule.");
+            hazards.add(Hazard.of(HazardCode.CIRCUIT_DOES_NOT_FIT, circuit.name()));
         }
         if (circuit.kind().directCurrent() && circuit.highestVoltage().compareTo(TOUCHABLE_DC) > 0) {
-            add(
-                    "directVoltage",
-                    Severity.DANGER,
-                    circuit.name(),
-                    "Use devices and disconnects rated for this direct voltage; never open a connector or draw a fuse under load.",
-                    "It reaches %s of direct current: touching it can kill, and an arc does not go out by itself.",
-                    circuit.highestVoltage());
+            hazards.add(Hazard.of(
+                    HazardCode.DIRECT_VOLTAGE, circuit.name(), value("highestVoltage", circuit.highestVoltage())));
         }
         if (circuit.kind().fedByBank()) {
             bankFault(circuit);
         }
         if (sized.fusing().map(StringFusing::needed).orElse(false)) {
             StringFusing fusing = sized.fusing().orElseThrow();
-            add(
-                    "stringFuses",
-                    Severity.DANGER,
+            hazards.add(Hazard.of(
+                    HazardCode.STRING_FUSES,
                     circuit.name(),
-                    "Give each string a fuse made for photovoltaic direct current, in every pole that is not earthed.",
-                    "The other strings can feed %s backwards into a faulty one; its modules stand %s, and beyond that can catch fire.",
-                    fusing.reverseCurrent(),
-                    fusing.seriesFuse());
+                    value("reverseCurrent", fusing.reverseCurrent()),
+                    value("seriesFuse", fusing.seriesFuse())));
         }
         if (sized.surgeProtection()) {
-            add(
-                    "surgeProtection",
-                    Severity.WARNING,
-                    circuit.name(),
-                    "Fit surge protective devices at both ends, and lay the two conductors close together.",
-                    "Over %s outdoors lightning nearby induces voltages that destroy controllers and inverters.",
-                    circuit.length());
+            hazards.add(Hazard.of(HazardCode.SURGE_PROTECTION, circuit.name(), value("length", circuit.length())));
         }
         if (sized.policy().metal() == Metal.ALUMINIUM) {
-            add(
-                    "aluminiumTerminals",
-                    Severity.WARNING,
-                    circuit.name(),
-                    "Use lugs and terminals made for aluminium, and tighten them to the maker's torque.",
-                    "Aluminium creeps and oxidises under terminals made for copper, which then heat up.");
+            hazards.add(Hazard.of(HazardCode.ALUMINIUM_TERMINALS, circuit.name()));
         }
     }
 
     private void bankFault(Circuit circuit) {
-        String action =
-                "Put the device right at the bank, and choose one whose interrupting rating at this direct voltage is higher.";
-        if (circuit.faultCurrent() == null) {
-            add(
-                    "faultCurrentUnknown",
-                    Severity.DANGER,
-                    circuit.name(),
-                    action,
-                    "What the bank drives into a short circuit is not stated; it is commonly thousands of amperes.");
-        } else {
-            add(
-                    "bankShortCircuit",
-                    Severity.DANGER,
-                    circuit.name(),
-                    action,
-                    "Short-circuited, it carries up to %s at %s until its device breaks.",
-                    circuit.faultCurrent(),
-                    circuit.highestVoltage());
-        }
-    }
-
-    private void add(String code, Severity severity, String subject, String action, String text, Quantity... figures) {
-        Object[] shown = new Object[figures.length];
-        for (int i = 0; i < figures.length; i++) {
-            shown[i] = figures[i].rounded(3);
-        }
-        hazards.add(new Hazard(code, severity, subject, text.formatted(shown), action + " " + Hazard.LOCAL_CODE));
+        Current fault = circuit.faultCurrent();
+        hazards.add(
+                fault == null
+                        ? Hazard.of(HazardCode.FAULT_CURRENT_UNKNOWN, circuit.name())
+                        : Hazard.of(
+                                        HazardCode.BANK_SHORT_CIRCUIT,
+                                        circuit.name(),
+                                        value("faultCurrent", fault),
+                                        value("highestVoltage", circuit.highestVoltage()))
+                                .variant("circuit"));
     }
 }

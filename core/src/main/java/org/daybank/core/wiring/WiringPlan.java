@@ -9,9 +9,9 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.daybank.core.working.Working;
 
 /**

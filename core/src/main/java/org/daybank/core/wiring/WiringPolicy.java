@@ -5,9 +5,11 @@ import org.daybank.core.quantity.CrossSection;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.Assumed;
-import org.daybank.core.working.Policies;
-import org.daybank.core.working.Validation;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * What a planner may argue with when cables are sized.
@@ -35,18 +37,14 @@ public record WiringPolicy(
         @Assumed(value = "iec", source = "IEC 60364 holds in most countries; NFPA 70 in the United States")
         RuleSet ruleSet,
 
-        @Assumed(value = "0.02", least = "0.001", most = "0.2", sensible = "0.01–0.03", source = "custom")
+        @Bounds(minimum = "0.001", maximum = "0.2", sensible = "0.01–0.03") @Assumed(value = "0.02", source = "custom")
         Ratio arrayDrop,
 
-        @Assumed(value = "0.01", least = "0.001", most = "0.2", sensible = "0.01–0.02", source = "custom")
+        @Bounds(minimum = "0.001", maximum = "0.2", sensible = "0.01–0.02") @Assumed(value = "0.01", source = "custom")
         Ratio bankDrop,
 
-        @Assumed(
-                value = "0.03",
-                least = "0.001",
-                most = "0.2",
-                sensible = "0.02–0.05",
-                source = "NFPA 70 210.19 informational note; IEC 60364-5-52 Annex G for lighting")
+        @Bounds(minimum = "0.001", maximum = "0.2", sensible = "0.02–0.05")
+        @Assumed(value = "0.03", source = "NFPA 70 210.19 informational note; IEC 60364-5-52 Annex G for lighting")
         Ratio loadDrop,
 
         @Assumed(value = "copper", source = "custom up to 120 mm²")
@@ -55,52 +53,37 @@ public record WiringPolicy(
         @Assumed(value = "stranded", source = "IEC 60228 class 2 in fixed wiring")
         Stranding stranding,
 
-        @Assumed(
-                value = "90 Cel",
-                least = "60 Cel",
-                most = "90 Cel",
-                source = "cross-linked insulation, as in photovoltaic cable to EN 50618 or THWN-2")
+        @Bounds(minimum = "60 Cel", maximum = "90 Cel")
+        @Assumed(value = "90 Cel", source = "cross-linked insulation, as in photovoltaic cable to EN 50618 or THWN-2")
         Temperature insulationTemperature,
 
+        @Bounds(minimum = "60 Cel", maximum = "90 Cel", sensible = "60–75 °C")
         @Assumed(
                 value = "75 Cel",
-                least = "60 Cel",
-                most = "90 Cel",
-                sensible = "60–75 °C",
                 source =
                         "NFPA 70 110.14(C); with IEC the 70 °C column is read, as IEC 60364-5-52 523.1 asks without word of the maker")
         Temperature terminalTemperature,
 
-        @Assumed(
-                value = "30 Cel",
-                least = "-40 Cel",
-                most = "85 Cel",
-                sensible = "30–60 °C; on a roof in the sun the hot end",
-                source = "base of the tables of IEC 60364-5-52 and NFPA 70 310.16")
+        @Bounds(minimum = "-40 Cel", maximum = "85 Cel", sensible = "30–60 °C; on a roof in the sun the hot end")
+        @Assumed(value = "30 Cel", source = "base of the tables of IEC 60364-5-52 and NFPA 70 310.16")
         Temperature ambient,
 
         @Assumed(value = "conduit", source = "cools worse than clipped direct: the careful guess")
         InstallationMethod method,
 
-        @Assumed(value = "1", least = "1", most = "20", source = "each circuit lies by itself")
+        @Bounds(minimum = "1", maximum = "20") @Assumed(value = "1", source = "each circuit lies by itself")
         int groupedCircuits,
 
-        @Assumed(
-                value = "120 mm2",
-                least = "1.5 mm2",
-                most = "300 mm2",
-                sensible = "70–120 mm²",
-                source = "terminals and bending of bank cable; 4/0 AWG is 107 mm²")
+        @Bounds(minimum = "1.5 mm2", maximum = "300 mm2", sensible = "70–120 mm²")
+        @Assumed(value = "120 mm2", source = "terminals and bending of bank cable; 4/0 AWG is 107 mm²")
         CrossSection largestCrossSection,
 
-        @Assumed(value = "4", least = "1", most = "8", source = "what a busbar takes without crowding")
+        @Bounds(minimum = "1", maximum = "8") @Assumed(value = "4", source = "what a busbar takes without crowding")
         int mostParallel,
 
+        @Bounds(minimum = "0", maximum = "50", sensible = "0.5–10")
         @Assumed(
                 value = "4",
-                least = "0",
-                most = "50",
-                sensible = "0.5–10",
                 source = "IEC 60364-7-712 takes the local figure; this one is on the careful side for Europe")
         double groundFlashDensity,
 
@@ -117,33 +100,34 @@ public record WiringPolicy(
         @Assumed(value = "0.3 EUR", source = "what one more kWh costs off the grid at the least; a tariff wins")
         Money energyPricePerKilowattHour)
         implements WiringPolicyBuilder.With {
-    private static final WiringPolicy STANDARD = Policies.standard(WiringPolicy.class);
+    private static final WiringPolicy STANDARD = Defaults.of(WiringPolicy.class);
 
     /**
      * Validation each value against its range, and those that hang together.
      *
-     * @throws org.daybank.core.working.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public WiringPolicy {
-        Policies.check(
-                WiringPolicy.class,
-                ruleSet,
-                arrayDrop,
-                bankDrop,
-                loadDrop,
-                metal,
-                stranding,
-                insulationTemperature,
-                terminalTemperature,
-                ambient,
-                method,
-                groupedCircuits,
-                largestCrossSection,
-                mostParallel,
-                groundFlashDensity,
-                copperPricePerKilogram,
-                aluminiumPricePerKilogram,
-                energyPricePerKilowattHour);
+        Validation.of(
+                        WiringPolicy.class,
+                        ruleSet,
+                        arrayDrop,
+                        bankDrop,
+                        loadDrop,
+                        metal,
+                        stranding,
+                        insulationTemperature,
+                        terminalTemperature,
+                        ambient,
+                        method,
+                        groupedCircuits,
+                        largestCrossSection,
+                        mostParallel,
+                        groundFlashDensity,
+                        copperPricePerKilogram,
+                        aluminiumPricePerKilogram,
+                        energyPricePerKilowattHour)
+                .done();
         String columns = InsulationColumn.names(ruleSet);
         RuleSet rules = ruleSet;
         Temperature insulation = insulationTemperature;
@@ -152,34 +136,34 @@ public record WiringPolicy(
                 .that(
                         InsulationColumn.exists(ruleSet, insulationTemperature),
                         "insulationTemperature",
-                        "outOfRange",
-                        () -> "insulationTemperature must be one of %s with rule set %s but is %s"
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "insulationTemperature must be one of %s with rule set %s, but was %s."
                                 .formatted(columns, rules, insulation))
                 .that(
                         InsulationColumn.reaches(ruleSet, terminalTemperature),
                         "terminalTemperature",
-                        "outOfRange",
-                        () -> "terminalTemperature must be at least the first of %s with rule set %s but is %s"
+                        ProblemCode.OUT_OF_RANGE,
+                        () -> "terminalTemperature must be at least the first of %s with rule set %s, but was %s."
                                 .formatted(columns, rules, terminals))
                 .that(
                         metal == Metal.COPPER || stranding == Stranding.STRANDED,
                         "stranding",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "stranding must be stranded with aluminium: no flexible aluminium is listed")
                 .that(
                         copperPricePerKilogram.minorUnits() >= 0,
                         "copperPricePerKilogram",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "copperPricePerKilogram must not be negative")
                 .that(
                         aluminiumPricePerKilogram.minorUnits() >= 0,
                         "aluminiumPricePerKilogram",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "aluminiumPricePerKilogram must not be negative")
                 .that(
                         energyPricePerKilowattHour.minorUnits() >= 0,
                         "energyPricePerKilowattHour",
-                        "outOfRange",
+                        ProblemCode.OUT_OF_RANGE,
                         "energyPricePerKilowattHour must not be negative")
                 .that(
                         energyPricePerKilowattHour
@@ -187,7 +171,7 @@ public record WiringPolicy(
                                 .equals(pricePerKilogram(metal, copperPricePerKilogram, aluminiumPricePerKilogram)
                                         .currency()),
                         "energyPricePerKilowattHour",
-                        "conflict",
+                        ProblemCode.CONFLICT,
                         "energyPricePerKilowattHour must be in the currency of the metal's price")
                 .done();
     }

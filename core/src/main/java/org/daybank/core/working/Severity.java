@@ -1,11 +1,13 @@
 package org.daybank.core.working;
 
-/** How much a hazard weighs. */
+/** The severity of a hazard, by the signal words of ANSI Z535.6. */
 public enum Severity {
-    /** Worth knowing before buying. */
+    /** Concerns property or performance only. */
     NOTICE,
-    /** Can damage equipment or leave the customer without power. */
+    /** Can cause minor or moderate injury if not avoided. */
+    CAUTION,
+    /** Can cause death or serious injury if not avoided. */
     WARNING,
-    /** Can injure or kill. */
+    /** Will cause death or serious injury if not avoided. */
     DANGER
 }

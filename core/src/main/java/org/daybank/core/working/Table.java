@@ -11,6 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Scalars;
+import org.daybank.core.schema.Validation;
 
 /**
  * A table of text with named columns, as in a CSV file (RFC 4180): the first line names the columns, lines that begin with
@@ -66,7 +71,7 @@ public record Table(List<String> columns, List<Row> rows) {
             checks.that(
                     quotesAreClosed(text),
                     where,
-                    "unreadable",
+                    ProblemCode.UNREADABLE,
                     where + " opens a quote that is not closed on that line");
             if (columns.isEmpty()) {
                 columns = cells;
@@ -75,7 +80,7 @@ public record Table(List<String> columns, List<Row> rows) {
                     checks.that(
                             named.add(column),
                             where,
-                            "conflict",
+                            ProblemCode.CONFLICT,
                             "%s names the column %s twice".formatted(where, column));
                 }
                 continue;
@@ -83,7 +88,7 @@ public record Table(List<String> columns, List<Row> rows) {
             checks.that(
                     cells.size() == columns.size(),
                     where,
-                    "inconsistent",
+                    ProblemCode.INCONSISTENT,
                     "%s has %s cells but the header names %s columns".formatted(where, cells.size(), columns.size()));
             Map<String, String> named = new LinkedHashMap<>();
             for (int i = 0; i < Math.min(cells.size(), columns.size()); i++) {
@@ -91,7 +96,7 @@ public record Table(List<String> columns, List<Row> rows) {
             }
             rows.add(new Row(line, named));
         }
-        checks.that(!columns.isEmpty(), "", "missing", "the table has no header line")
+        checks.that(!columns.isEmpty(), "", ProblemCode.MISSING, "the table has no header line")
                 .done();
         return new Table(columns, rows);
     }
@@ -138,7 +143,8 @@ public record Table(List<String> columns, List<Row> rows) {
          */
         public String text(String column) {
             return optionalText(column)
-                    .orElseThrow(() -> problem(column, "missing", "line %s: %s is missing".formatted(line, column)));
+                    .orElseThrow(() ->
+                            problem(column, ProblemCode.MISSING, "line %s: %s is required.".formatted(line, column)));
         }
 
         /** The text in a column, unless it is empty or not there. */
@@ -166,11 +172,14 @@ public record Table(List<String> columns, List<Row> rows) {
                 T value = (T) Scalars.parse(type, text);
                 return value;
             } catch (IllegalArgumentException refused) {
-                throw problem(column, "unreadable", "line %s, %s: %s".formatted(line, column, refused.getMessage()));
+                throw problem(
+                        column,
+                        ProblemCode.UNREADABLE,
+                        "line %s, %s: %s".formatted(line, column, refused.getMessage()));
             }
         }
 
-        private InvalidInput problem(String column, String code, String message) {
+        private InvalidInput problem(String column, ProblemCode code, String message) {
             return new InvalidInput(List.of(new Problem("/" + column, code, message)));
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Scalars;
 
 /**
  * The steps behind a result, in the order in which they were taken.

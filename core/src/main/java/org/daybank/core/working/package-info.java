@@ -6,10 +6,10 @@
  *       and source;
  *   <li>{@link org.daybank.core.working.Hazard}: what can hurt someone or something, with what to do about it;
  *   <li>{@link org.daybank.core.working.Check}: one rule held against one product or design, with the margin to its limit;
- *   <li>{@link org.daybank.core.working.Problem} and {@link org.daybank.core.working.InvalidInput}: what is wrong with an
- *       input, all of it at once; {@link org.daybank.core.working.Validation} gathers them in constructors;
- *   <li>{@link org.daybank.core.working.Assumed}: the default, range and source of a value that may be left out, standing on
- *       the record component it belongs to; {@link org.daybank.core.working.Assumption} is what is told of it afterwards.
+ *   <li>{@link org.daybank.core.schema.Problem} and {@link org.daybank.core.schema.InvalidInput}: what is wrong with an
+ *       input, all of it at once; {@link org.daybank.core.schema.Validation} gathers them in constructors;
+ *   <li>{@link org.daybank.core.schema.Assumed}: the default, range and source of a value that may be left out, standing on
+ *       the record component it belongs to; {@link org.daybank.core.schema.Assumption} is what is told of it afterwards.
  * </ul>
  *
  * <p>A record whose components carry {@code @Assumed} resolves what was left out in its own constructor: nulls go in, none

@@ -21,6 +21,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.MonthlyClimateBuilder;
@@ -35,7 +36,6 @@ import org.daybank.core.sun.HourlySun;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 

@@ -11,7 +11,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -89,18 +89,18 @@ class PvModuleTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(String.join(
                         "; ",
-                        "maximumPowerVoltage must lie between half of openCircuitVoltage, which is 37.2 V, and the whole of it but is 38 V",
-                        "maximumPowerCurrent must lie between half of shortCircuitCurrent, which is 13.87 A, and the whole of it but is 14 A",
+                        "maximumPowerVoltage must lie between half of openCircuitVoltage, which is 37.2 V, and the whole of it, but was 38 V.",
+                        "maximumPowerCurrent must lie between half of shortCircuitCurrent, which is 13.87 A, and the whole of it, but was 14 A.",
                         // 38 V · 14 A = 532 W
                         "power must agree with maximumPowerVoltage · maximumPowerCurrent to 3 %: 38 V · 14 A = 532 W but power is 405 W",
-                        "openCircuitVoltageCoefficient must be from -0.6 %/K to -0.1 %/K but is 0.27 %/K",
-                        "powerCoefficient must be from -0.8 %/K to -0.1 %/K but is -35 %/K",
+                        "openCircuitVoltageCoefficient must be from -0.6 %/K to -0.1 %/K, but was 0.27 %/K.",
+                        "powerCoefficient must be from -0.8 %/K to -0.1 %/K, but was -35 %/K.",
                         // 37.2 V / 108 = 0.344 V
                         "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but 108 cells of 37.2 V give 0.344 V each; of half cells in two parallel halves only one half counts",
                         "systemVoltage must be at least openCircuitVoltage, which is 37.2 V, but is 30 V",
                         "seriesFuse must be at least shortCircuitCurrent, which is 13.87 A, but is 10 A",
                         "maximumPowerVoltage must be at least nominalGroup, which is 48 V, but is 38 V",
-                        "price must not be negative but is -1.00 EUR"));
+                        "price must not be negative, but was -1.00 EUR."));
     }
 
     @ParameterizedTest

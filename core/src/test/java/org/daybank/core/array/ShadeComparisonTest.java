@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Cases whose answer can be bounded by hand. */

@@ -15,8 +15,8 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 
 /** What must hold of the curve of every sensible data sheet. */
 class SingleDiodeProperties {

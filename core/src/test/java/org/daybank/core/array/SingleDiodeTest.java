@@ -13,7 +13,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -148,7 +148,7 @@ class SingleDiodeTest {
         assertThat(points.get(31).current().amperes()).isCloseTo(0, within(1e-9));
         assertThat(points).isSortedAccordingTo((a, b) -> b.current().compareTo(a.current()));
         assertThat(points).allMatch(point -> point.power().watts() <= 404.976 * (1 + 1e-9));
-        assertThatThrownBy(() -> curve.points(1)).hasMessage("count must be at least 2 but is 1");
+        assertThatThrownBy(() -> curve.points(1)).hasMessage("count must be at least 2, but was 1.");
     }
 
     @Test
@@ -156,9 +156,9 @@ class SingleDiodeTest {
         assertThatThrownBy(() -> FELL_405.at(Irradiance.wattsPerSquareMetre(10_000), Temperature.celsius(200)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "irradiance must be at most 3 kW/m² but is 10 kW/m²; cell must be from -100 °C to 150 °C but is 200 °C");
+                        "irradiance must be at most 3 kW/m², but was 10 kW/m²; cell must be from -100 °C to 150 °C but is 200 °C.");
         assertThatThrownBy(() -> FELL_405.at(FULL_SUN, REFERENCE).current(Voltage.volts(-1)))
-                .hasMessage("voltage must be at least 0 V but is -1 V");
+                .hasMessage("voltage must be at least 0 V, but was -1 V.");
     }
 
     @Test

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class BankCapacityTest {
@@ -94,7 +94,7 @@ class BankCapacityTest {
                         .lowest(Temperature.celsius(-18))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("temperatureFactor is missing")
+                .hasMessageContaining("temperatureFactor is required.")
                 .hasMessageContaining("-7 °C")
                 .hasMessageContaining("-18 °C");
     }
@@ -114,7 +114,7 @@ class BankCapacityTest {
                                         "/nominalVoltage outOfRange",
                                         "/chemistry missing",
                                         "/lowest missing"))
-                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V but is 36 V");
+                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V.");
     }
 
     @Test

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,7 +84,7 @@ class BankNeedTest {
                                         "/surgePower",
                                         "/cutOffVoltage",
                                         "/cableResistance"))
-                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V but is 36 V")
+                .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V.")
                 .hasMessageContaining("cutOffVoltage 36 V must be below nominalVoltage 36 V");
     }
 }

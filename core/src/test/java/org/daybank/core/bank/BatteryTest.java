@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -164,7 +164,7 @@ class BatteryTest {
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(6)))
                 .hasMessage("a lithium battery has 12, 24 or 48 V but this one has 6 V");
         assertThatThrownBy(() -> Batteries.AGM_12V.withNominalVoltage(Voltage.volts(8)))
-                .hasMessage("nominalVoltage must be one of [2 V, 6 V, 12 V, 24 V, 48 V] but is 8 V");
+                .hasMessage("nominalVoltage must be one of [2 V, 6 V, 12 V, 24 V, 48 V], but was 8 V.");
     }
 
     /** Published: open circuit by the specific gravity; Peukert, charge rate and self-discharge customary by chemistry. */

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class ChargeRateStepsTest {
@@ -29,8 +29,9 @@ class ChargeRateStepsTest {
     void refusesWhatIsNone() {
         assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel: 11; 5 Cel: -1; 5 Cel: 1"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("steps/0/rate must be from 0 to 10 but is 11; steps/1/rate must be from 0 to 10 but is -1; "
-                        + "steps must each begin at a temperature of their own");
+                .hasMessage(
+                        "steps/0/rate must be from 0 to 10, but was 11; steps/1/rate must be from 0 to 10 but is -1; ."
+                                + "steps must each begin at a temperature of their own");
         assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel")).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,8 +59,8 @@ class CycleLifeTest {
         assertThatThrownBy(() -> CycleLife.parse("0: 0; 2: 10"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "points/0/depth must be from 0.001 to 1 but is 0; points/0/cycles must be at least 1 but is 0; "
-                                + "points/1/depth must be from 0.001 to 1 but is 2");
+                        "points/0/depth must be from 0.001 to 1, but was 0; points/0/cycles must be at least 1 but is 0; ."
+                                + "points/1/depth must be from 0.001 to 1, but was 2.");
         assertThatThrownBy(() -> CycleLife.parse("0.2: 1000; 0.5: 1200; 0.5: 900"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(

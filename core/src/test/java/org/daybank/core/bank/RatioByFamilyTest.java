@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.daybank.core.quantity.QuantityFormatException;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class RatioByFamilyTest {
@@ -28,7 +28,7 @@ class RatioByFamilyTest {
         assertThatThrownBy(() -> RatioByFamily.parse("lithium 0.8")).isInstanceOf(QuantityFormatException.class);
         assertThatThrownBy(() -> new RatioByFamily(null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leadAcid is missing; lithium is missing");
+                .hasMessage("leadAcid is missing; lithium is required.");
     }
 
     @Test
@@ -36,7 +36,7 @@ class RatioByFamilyTest {
         assertThatThrownBy(() ->
                         BankPolicy.standard().withDepthOfDischarge(new RatioByFamily(Ratio.of(0.01), Ratio.of(1.2))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("depthOfDischarge/leadAcid must be at least 0.05 but is 0.01; "
-                        + "depthOfDischarge/lithium must be at most 1 but is 1.2");
+                .hasMessage("depthOfDischarge/leadAcid must be at least 0.05, but was 0.01; ."
+                        + "depthOfDischarge/lithium must be at most 1, but was 1.2.");
     }
 }

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,7 +64,7 @@ class TemperatureCurveTest {
         assertThatThrownBy(() -> TemperatureCurve.parse("-20 Cel: 0; 25 Cel: 2; 25 Cel: 1"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "points/0/share must be from 0.05 to 1.5 but is 0; points/1/share must be from 0.05 to 1.5 but is 2; "
+                        "points/0/share must be from 0.05 to 1.5, but was 0; points/1/share must be from 0.05 to 1.5 but is 2; ."
                                 + "points must each stand at a temperature of their own");
     }
 }

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Table;
 import org.junit.jupiter.api.Test;
 

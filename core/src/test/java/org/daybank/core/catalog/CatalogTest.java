@@ -16,8 +16,9 @@ import org.daybank.core.inverter.Phases;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.Money;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 
 class CatalogTest {
@@ -88,7 +89,7 @@ class CatalogTest {
         assertThat(refused.problems())
                 .extracting(Problem::path)
                 .containsExactly("/modules/2/model", "/batteries/1/model");
-        assertThat(refused.problems()).extracting(Problem::code).containsOnly("conflict");
+        assertThat(refused.problems()).extracting(Problem::code).containsOnly(ProblemCode.CONFLICT);
         assertThat(refused).hasMessageContaining(first.model()).hasMessageContaining(second.model());
     }
 
@@ -130,7 +131,7 @@ class CatalogTest {
                 List.of(),
                 List.of());
 
-        assertThat(refused.problems()).extracting(Problem::code).containsExactly("inconsistent");
+        assertThat(refused.problems()).extracting(Problem::code).containsExactly(ProblemCode.INCONSISTENT);
         assertThat(refused).hasMessageContaining("EUR").hasMessageContaining("USD");
     }
 
@@ -142,7 +143,7 @@ class CatalogTest {
         assertThat(refused.problems())
                 .extracting(Problem::path)
                 .containsExactly("/modules", "/batteries", "/inverters");
-        assertThat(refused.problems()).extracting(Problem::code).containsOnly("missing");
+        assertThat(refused.problems()).extracting(Problem::code).containsOnly(ProblemCode.MISSING);
     }
 
     private static InvalidInput refused(

@@ -24,8 +24,8 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -251,11 +251,11 @@ class ChargerFitTest {
                         .dcLoadCurrent(Current.amperes(-1))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("nominalVoltage must be from 12 V to 48 V but is 60 V; chemistry is missing; "
-                        + "dcLoadCurrent must be at least 0 A but is -1 A");
+                .hasMessage("nominalVoltage must be from 12 V to 48 V, but was 60 V; chemistry is missing; ."
+                        + "dcLoadCurrent must be at least 0 A, but was -1 A.");
         assertThatThrownBy(() -> POLICY.withShortCircuitFactor(Ratio.of(0.9)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("shortCircuitFactor must be at least 1 but is 0.9");
+                .hasMessage("shortCircuitFactor must be at least 1, but was 0.9.");
     }
 
     @Test

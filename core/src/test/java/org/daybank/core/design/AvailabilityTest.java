@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.site.WeatherYear;
@@ -14,7 +15,6 @@ import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class AvailabilityTest {

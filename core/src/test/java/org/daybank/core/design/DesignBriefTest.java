@@ -18,13 +18,13 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** What a brief and its wishes may say, and what is refused before anything is calculated. */

@@ -12,10 +12,10 @@ import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.simulation.DesignOutcome;
 import org.daybank.core.simulation.ManyDesigns;
 import org.daybank.core.simulation.Reliability;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Larkspur Ridge with its array and bank in other sizes. */

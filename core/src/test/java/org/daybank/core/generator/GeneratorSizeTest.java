@@ -13,11 +13,11 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -203,7 +203,7 @@ class GeneratorSizeTest {
                                 .containsExactly("/mostLoadShare", "/stopAbove", "/pricePerKilowatt"));
         assertThatThrownBy(() -> POLICY.withServiceLife(TimeSpan.hours(1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("serviceLife must be at least 100 h but is 1 h");
+                .hasMessageContaining("serviceLife must be at least 100 h, but was 1 h.");
     }
 
     @Test
@@ -297,15 +297,15 @@ class GeneratorSizeTest {
                 .isEqualTo(nothing);
         assertThatThrownBy(() -> new MoreModules(Money.of("-1", "EUR"), Energy.ZERO, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("pricePerModule must not be negative; moduleYield must be at least 1 Wh but is 0 Wh");
+                .hasMessage("pricePerModule must not be negative; moduleYield must be at least 1 Wh, but was 0 Wh.");
         assertThatThrownBy(() -> new MoreModules(null, Energy.kilowattHours(1), null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("pricePerModule is missing");
+                .hasMessage("pricePerModule is required.");
         assertThatThrownBy(() -> new MoreModules(nothing, Energy.kilowattHours(1), null, Ratio.of(0.6)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("interest must be at most 0.5 but is 0.6");
+                .hasMessage("interest must be at most 0.5, but was 0.6.");
         assertThatThrownBy(() -> Needs.uphill().withChargerEfficiency(Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at least 0.5 but is 0.4");
+                .hasMessage("chargerEfficiency must be at least 0.5, but was 0.4.");
     }
 }

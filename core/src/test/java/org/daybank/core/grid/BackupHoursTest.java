@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class BackupHoursTest {
@@ -98,6 +98,6 @@ class BackupHoursTest {
                 .hasMessageContaining("usable must be above 0");
         assertThatThrownBy(() -> new BackupNeed(Energy.wattHours(1), Ratio.of(1.1), null, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("startsWith must be at most 1 but is 1.1");
+                .hasMessage("startsWith must be at most 1, but was 1.1.");
     }
 }

@@ -20,14 +20,14 @@ import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.sun.ExposureBuilder;
 import org.daybank.core.sun.HourlySun;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.junit.jupiter.api.Test;
 
 /** Ten PL-435N of 435 W in a sun of 1 kW/m² from noon to one, every day. */
@@ -132,7 +132,7 @@ class FeedingArrayTest {
                                 .containsExactly("/modules", "/inverterPower"));
         assertThatThrownBy(() -> new FeedingArray(MODULE, 1, Power.kilowatts(1), Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("inverterEfficiency must be at least 0.5 but is 0.4");
+                .hasMessage("inverterEfficiency must be at least 0.5, but was 0.4.");
         assertThatThrownBy(() -> TEN.beside(LOADS, SUN, List.of(), PROPORTIONAL))
                 .isInstanceOf(InvalidInput.class);
     }

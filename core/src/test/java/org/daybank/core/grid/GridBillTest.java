@@ -13,8 +13,8 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -183,10 +183,10 @@ class GridBillTest {
                         + "expiredCreditPrice must be in the currency of importPrice, EUR, but is in USD");
         assertThatThrownBy(() -> TariffBuilder.builder().build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("importPrice is missing");
+                .hasMessage("importPrice is required.");
         assertThatThrownBy(() -> new EnergyPrice(euros("1"), Energy.ZERO))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("per must be at least 1 Wh but is 0 Wh");
+                .hasMessage("per must be at least 1 Wh, but was 0 Wh.");
         assertThatThrownBy(() -> price("-0.01")).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> GridBill.of(YEAR, NET_METERING, Money.of("1", "USD")))
                 .isInstanceOf(InvalidInput.class)

@@ -8,10 +8,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Month;
 import java.util.List;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.site.HourCalendar;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +96,7 @@ class GridFlowsTest {
                                         tuple("/array", "outOfRange"),
                                         tuple("/load", "inconsistent")))
                 .hasMessage("array must have the year's 8784 hours but has 8760; "
-                        + "array must nowhere be below zero but is -1.0 W somewhere; "
+                        + "array must nowhere be below zero, but was -1.0 W somewhere; ."
                         + "load must have the year's 8784 hours but has 8760");
         assertThatThrownBy(() -> GridFlows.of(List.of(), null, null)).isInstanceOf(InvalidInput.class);
     }

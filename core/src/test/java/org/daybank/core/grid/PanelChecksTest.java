@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
 
@@ -84,13 +84,13 @@ class PanelChecksTest {
     void refusesWhatIsNoPanel() {
         assertThatThrownBy(() -> new Busbar(null, Current.ZERO, Current.amperes(10)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("rating is missing; main must be above 0 A but is 0 A");
+                .hasMessage("rating is missing; main must be above 0 A, but was 0 A.");
         assertThatThrownBy(() -> new Coupling(null, Power.ZERO, Power.watts(-1), null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("gridInverterPower is missing; multimodePower must be above 0 W but is 0 W; "
-                        + "bankAccepts must be at least 0 W but is -1 W");
+                .hasMessage("gridInverterPower is missing; multimodePower must be above 0 W, but was 0 W; ."
+                        + "bankAccepts must be at least 0 W, but was -1 W.");
         assertThatThrownBy(() -> coupling(5, -1))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leastLoad must be at least 0 W but is -1 W");
+                .hasMessage("leastLoad must be at least 0 W, but was -1 W.");
     }
 }

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** What is wished of shore power or a generator, each rule broken once. */
@@ -119,7 +119,7 @@ class AcInputTest {
                         "current must be given where coversPeaks is true: it says how much of the peaks the source carries");
         assertThat(AcSourceBuilder.builder().build().coversPeaks()).isFalse();
         assertThatThrownBy(() -> SOURCE.withChargingCurrent(Current.amperes(50)))
-                .hasMessage("chargingCurrent must be at most maximumChargeCurrent 40 A but is 50 A");
+                .hasMessage("chargingCurrent must be at most maximumChargeCurrent 40 A, but was 50 A.");
         assertThat(SOURCE.withChargingCurrent(Current.amperes(40)).chargingCurrent())
                 .isEqualTo(Current.amperes(40));
         assertThatThrownBy(() -> STACKABLE.withLeastChargeCurrent(Current.amperes(36)))

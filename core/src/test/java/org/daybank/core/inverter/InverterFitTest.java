@@ -19,8 +19,8 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Each rule broken once, with nothing else broken. */
@@ -254,15 +254,15 @@ class InverterFitTest {
                                         "/fullLoadEfficiency missing",
                                         "/price missing"));
         // what is missing is not compared with what is there
-        assertThatThrownBy(() -> INVERTER.withLowestInput(null)).hasMessage("lowestInput is missing");
-        assertThatThrownBy(() -> INVERTER.withHighestInput(null)).hasMessage("highestInput is missing");
-        assertThatThrownBy(() -> INVERTER.withNominalVoltage(null)).hasMessage("nominalVoltage is missing");
-        assertThatThrownBy(() -> INVERTER.withPeakEfficiency(null)).hasMessage("peakEfficiency is missing");
-        assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(null)).hasMessage("fullLoadEfficiency is missing");
+        assertThatThrownBy(() -> INVERTER.withLowestInput(null)).hasMessage("lowestInput is required.");
+        assertThatThrownBy(() -> INVERTER.withHighestInput(null)).hasMessage("highestInput is required.");
+        assertThatThrownBy(() -> INVERTER.withNominalVoltage(null)).hasMessage("nominalVoltage is required.");
+        assertThatThrownBy(() -> INVERTER.withPeakEfficiency(null)).hasMessage("peakEfficiency is required.");
+        assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(null)).hasMessage("fullLoadEfficiency is required.");
         assertThatThrownBy(() -> INVERTER.withHighestInput(Voltage.volts(21)))
-                .hasMessage("highestInput must be above lowestInput 21 V but is 21 V");
+                .hasMessage("highestInput must be above lowestInput 21 V, but was 21 V.");
         assertThatThrownBy(() -> INVERTER.withLowestInput(Voltage.volts(24)))
-                .hasMessage("lowestInput must be below nominalVoltage 24 V but is 24 V");
+                .hasMessage("lowestInput must be below nominalVoltage 24 V, but was 24 V.");
         assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(Ratio.of(0.95)))
                 .hasMessage("fullLoadEfficiency 0.95 must not be above peakEfficiency 0.94");
         // as efficient at full load as at its peak
@@ -275,11 +275,11 @@ class InverterFitTest {
                 .hasMessage("idle 400 W is too much for a peak efficiency of 0.94");
         assertThatThrownBy(() -> POLICY.withMargin(Ratio.of(2.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("margin must be at most 2 but is 2.1");
+                .hasMessage("margin must be at most 2, but was 2.1.");
         assertThatThrownBy(() -> new Service(Voltage.volts(80), Frequency.hertz(70), null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "voltage must be from 90 V to 400 V but is 80 V; frequency must be from 45 Hz to 65 Hz but is 70 Hz");
+                        "voltage must be from 90 V to 400 V, but was 80 V; frequency must be from 45 Hz to 65 Hz but is 70 Hz.");
     }
 
     @Test
@@ -296,7 +296,7 @@ class InverterFitTest {
                 .hasMessage("points must not be empty");
         assertThatThrownBy(() -> new SurgeRating.Point(null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("duration is missing; power is missing");
+                .hasMessage("duration is missing; power is required.");
     }
 
     @Test

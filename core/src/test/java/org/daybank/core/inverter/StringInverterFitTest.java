@@ -26,7 +26,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Each rule broken once, with nothing else broken; strings by hand. */
@@ -265,7 +265,7 @@ class StringInverterFitTest {
                 .isEqualTo(Voltage.volts(1000));
         assertThatThrownBy(() -> STRING.withPower(Power.watts(5)).withEfficiency(Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("power must be from 10 W to 1 MW but is 5 W");
+                .hasMessage("power must be from 10 W to 1 MW, but was 5 W.");
         assertThatThrownBy(() -> POLICY.withDcAcRatio(Ratio.of(1.5)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
@@ -274,7 +274,7 @@ class StringInverterFitTest {
         assertThat(POLICY.withDcAcRatio(Ratio.ONE).dcAcRatio()).isEqualTo(Ratio.ONE);
         assertThatThrownBy(() -> POLICY.withClippingLimit(Ratio.of(0.6)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("clippingLimit must be at most 0.5 but is 0.6");
+                .hasMessage("clippingLimit must be at most 0.5, but was 0.6.");
         assertThatThrownBy(() -> array(0)).hasMessageContaining("modules");
         // left out: 22 A · 1.25
         assertThat(StringInverterBuilder.builder(STRING)

@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class EnergyBudgetTest {
@@ -326,7 +326,7 @@ class EnergyBudgetTest {
                 .hasMessage("loads must be at most 500 but are 501");
         assertThatThrownBy(() -> over(61, LAMP))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("autonomy must be at most 60 d but is 61 d");
+                .hasMessageContaining("autonomy must be at most 60 d, but was 61 d.");
     }
 
     @Test
@@ -403,6 +403,6 @@ class EnergyBudgetTest {
     void aPolicyOutOfRangeIsRefused() {
         assertThatThrownBy(() -> LoadPolicy.standard().withDcWiringEfficiency(Ratio.of(1.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("dcWiringEfficiency must be at most 1 but is 1.1");
+                .hasMessage("dcWiringEfficiency must be at most 1, but was 1.1.");
     }
 }

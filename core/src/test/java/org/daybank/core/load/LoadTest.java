@@ -11,7 +11,7 @@ import java.util.List;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,7 +153,7 @@ class LoadTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("hourlyFractions must have 24 values but has 2")
-                .hasMessageContaining("hourlyFractions/1 must be from 0 to 1 but is 1.5");
+                .hasMessageContaining("hourlyFractions/1 must be from 0 to 1, but was 1.5.");
     }
 
     @Test
@@ -164,7 +164,7 @@ class LoadTest {
 
         assertThatThrownBy(() -> Loads.ac(10).hourlyFractions(fractions).build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("hourlyFractions/7 is missing");
+                .hasMessage("hourlyFractions/7 is required.");
     }
 
     @Test
@@ -279,6 +279,6 @@ class LoadTest {
                         .lowestSupply(Voltage.volts(24))
                         .highestSupply(Voltage.volts(24))
                         .build())
-                .hasMessage("highestSupply must be above lowestSupply 24 V but is 24 V");
+                .hasMessage("highestSupply must be above lowestSupply 24 V, but was 24 V.");
     }
 }

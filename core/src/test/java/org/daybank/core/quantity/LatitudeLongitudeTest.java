@@ -19,10 +19,10 @@ class LatitudeLongitudeTest {
     @Test
     void eachHasItsRange() {
         assertThatThrownBy(() -> Latitude.degrees(90.1))
-                .hasMessage("A latitude must be from −90 to 90 degrees but is 90.1");
+                .hasMessage("A latitude must be from −90 to 90 degrees, but was 90.1.");
         assertThatThrownBy(() -> Latitude.parse("-91")).hasMessageContaining("from −90 to 90");
         assertThatThrownBy(() -> Longitude.degrees(-180.5))
-                .hasMessageContaining("from −180 to 180 degrees but is -180.5");
+                .hasMessageContaining("from −180 to 180 degrees, but was -180.5.");
         assertThatThrownBy(() -> Latitude.degrees(Double.NaN)).hasMessageContaining("NaN");
         assertThat(Longitude.degrees(180).degrees()).isEqualTo(180);
         assertThat(Longitude.degrees(-0.0)).isEqualTo(Longitude.degrees(0));

@@ -34,7 +34,8 @@ class LocaleTest {
         assertThat(Money.parse("1234.5 inr")).hasToString("1234.50 INR");
         assertThat(Latitude.degrees(-12.5)).hasToString("-12.5°");
         assertThatThrownBy(() -> Money.of("1.005", "EUR")).hasMessageContaining("at most 2 decimals");
-        assertThatThrownBy(() -> Temperature.celsius(-300)).hasMessageContaining("at least -273.15 °C but is -300 °C");
+        assertThatThrownBy(() -> Temperature.celsius(-300))
+                .hasMessageContaining("at least -273.15 °C, but was -300 °C.");
         assertThatThrownBy(() -> Latitude.degrees(95)).hasMessageContaining("but is 95.0");
     }
 }

@@ -50,10 +50,10 @@ class QuantityConstructionTest {
     @Test
     void messagesSayWhatIsAllowedAndWhatCame() {
         assertThatThrownBy(() -> Irradiance.wattsPerSquareMetre(-5))
-                .hasMessage("An irradiance must be at least 0 W/m² but is -5 W/m²");
+                .hasMessage("An irradiance must be at least 0 W/m², but was -5 W/m².");
         assertThatThrownBy(() -> Temperature.celsius(-300))
-                .hasMessage("A temperature must be at least -273.15 °C but is -300 °C");
-        assertThatThrownBy(() -> TimeSpan.parse("-2 h")).hasMessage("A time span must be at least 0 h but is -2 h");
+                .hasMessage("A temperature must be at least -273.15 °C, but was -300 °C.");
+        assertThatThrownBy(() -> TimeSpan.parse("-2 h")).hasMessage("A time span must be at least 0 h, but was -2 h.");
     }
 
     @Test

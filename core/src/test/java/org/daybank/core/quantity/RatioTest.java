@@ -43,7 +43,7 @@ class RatioTest {
 
     @Test
     void onlyFiniteNumbersAreRatios() {
-        assertThatThrownBy(() -> Ratio.of(Double.NaN)).hasMessage("A ratio must be a finite number but is NaN");
+        assertThatThrownBy(() -> Ratio.of(Double.NaN)).hasMessage("A ratio must be a finite number, but was NaN.");
         assertThat(Ratio.of(-0.0)).isEqualTo(Ratio.ZERO);
     }
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.assertj.core.data.Offset;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class ArrayHoursTest {
@@ -48,9 +48,9 @@ class ArrayHoursTest {
     void wellsWithoutWidthAreRefused() {
         assertThatThrownBy(() -> new KineticWells(Ratio.ONE, 0.5))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("availableShare must be from 0.001 to 0.999 but is 1");
+                .hasMessage("availableShare must be from 0.001 to 0.999, but was 1.");
         assertThatThrownBy(() -> new KineticWells(null, 0.5))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("availableShare is missing");
+                .hasMessage("availableShare is required.");
     }
 }

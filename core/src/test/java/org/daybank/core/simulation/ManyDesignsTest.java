@@ -21,14 +21,14 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.site.MonthlyClimateBuilder;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.SiteBuilder;
 import org.daybank.core.sun.Plane;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.junit.jupiter.api.Test;
 
 /** Many sizes of one system, held to the simulator and to a few sums by hand. */

@@ -15,8 +15,8 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class SimulatorTest {
@@ -265,22 +265,22 @@ class SimulatorTest {
                         .stopAbove(Ratio.of(0.5))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("stopAbove must be more than startBelow 0.6 but is 0.5");
+                .hasMessageContaining("stopAbove must be more than startBelow 0.6, but was 0.5.");
         assertThatThrownBy(() -> EngineRuleBuilder.builder().build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("power is missing");
+                .hasMessage("power is required.");
         assertThatThrownBy(() -> EngineRuleBuilder.builder()
                         .power(Power.watts(500))
                         .chargerEfficiency(Ratio.of(0.4))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at least 0.5 but is 0.4");
+                .hasMessage("chargerEfficiency must be at least 0.5, but was 0.4.");
         assertThatThrownBy(() -> new ShorePower(Power.ZERO, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("power must be above 0 W but is 0 W");
+                .hasMessage("power must be above 0 W, but was 0 W.");
         assertThatThrownBy(() -> new ShorePower(Power.watts(500), null, Ratio.of(1.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at most 1 but is 1.1");
+                .hasMessage("chargerEfficiency must be at most 1, but was 1.1.");
     }
 
     @Test

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Contours over both sizes against the whole grid, and storage without loss by hand. */

@@ -11,8 +11,8 @@ import java.util.Objects;
 import org.daybank.core.Reference;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Table;
 import org.junit.jupiter.api.Test;
 
@@ -109,7 +109,7 @@ class EpwReaderTest {
     void impossibleValuesAreNamed() {
         assertRefused(
                 EpwTexts.withLine(20, line -> line.replace(",300,400.5,120,", ",-4,1450,,")),
-                "line 20: global must be from 0 to 1500 W/m² but is -4",
+                "line 20: global must be from 0 to 1500 W/m², but was -4.",
                 // 1361 W/m² · 1.01 · (1 + 0.033 · cos(360° · 1 / 365)) = 1420 W/m²
                 "line 20: direct is 1450 W/m², more than the 1420 W/m² that the sun sends outside the air on that day",
                 "line 20: diffuse is missing or not a number");
@@ -141,7 +141,7 @@ class EpwReaderTest {
     void aPlaceThatCannotBeIsNamed() {
         assertRefused(
                 EpwTexts.withLine(1, line -> line.replace("46.87", "96.87")),
-                "line 1: A latitude must be from −90 to 90 degrees but is 96.87");
+                "line 1: A latitude must be from −90 to 90 degrees, but was 96.87.");
     }
 
     @Test

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.daybank.core.quantity.Angle;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class HorizonTest {
@@ -46,8 +46,8 @@ class HorizonTest {
                 .hasMessageContaining("'90 deg' is not a point of a horizon")
                 .hasMessageContaining("'90 deg: 5 deg; 180 deg: 12 deg'");
         assertThatThrownBy(() -> Horizon.parse("90 deg: 95 deg; 400 deg: 5 deg"))
-                .hasMessageContaining("points/0/elevation must be from 0 ° to 90 ° but is 95 °")
-                .hasMessageContaining("points/1/azimuth must be from 0 ° to 360 ° but is 400 °");
+                .hasMessageContaining("points/0/elevation must be from 0 ° to 90 °, but was 95 °.")
+                .hasMessageContaining("points/1/azimuth must be from 0 ° to 360 °, but was 400 °.");
         assertThatThrownBy(() -> Horizon.parse("90 deg: 5 deg; 90 deg: 6 deg"))
                 .hasMessageContaining("two elevations at azimuth 90 °");
     }
@@ -63,10 +63,10 @@ class HorizonTest {
     void whatIsMissingIsNamed() {
         assertThatThrownBy(() -> new Horizon(Arrays.asList(null, new Horizon.Point(null, null))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("points/0 is missing; points/1/azimuth is missing; points/1/elevation is missing");
+                .hasMessage("points/0 is missing; points/1/azimuth is missing; points/1/elevation is required.");
         assertThatThrownBy(() -> new Horizon(null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("points is missing");
+                .hasMessage("points is required.");
         String forty = "x".repeat(40);
         assertThatThrownBy(() -> Horizon.parse(forty)).hasMessageStartingWith("'" + forty + "' is not a point");
         assertThatThrownBy(() -> Horizon.parse(forty + "x")).hasMessageStartingWith("'" + forty + "…' is not a point");

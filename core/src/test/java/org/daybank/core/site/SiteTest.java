@@ -12,7 +12,7 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class SiteTest {
@@ -75,13 +75,13 @@ class SiteTest {
                                         "/elevation outOfRange",
                                         "/recordLow outOfRange",
                                         "/recordHigh outOfRange"))
-                .hasMessageContaining("recordLow must be from -90 °C to -6 °C but is -5.5 °C");
+                .hasMessageContaining("recordLow must be from -90 °C to -6 °C, but was -5.5 °C.");
     }
 
     @Test
     void irradiationOrClearnessIsGivenAndNotBoth() {
         assertThatThrownBy(() -> climate().clearness(null).build())
-                .hasMessageContaining("dailyIrradiation is missing")
+                .hasMessageContaining("dailyIrradiation is required.")
                 .hasMessageContaining("clearness in its place");
         assertThatThrownBy(() -> climate()
                         .dailyIrradiation(Collections.nCopies(12, Irradiation.kilowattHoursPerSquareMetre(4)))
@@ -112,7 +112,7 @@ class SiteTest {
                         .build())
                 .hasMessageContaining("clearness must have one value or 12 but has 2");
         assertThatThrownBy(() -> climate().clearness(List.of(Ratio.of(5))).build())
-                .hasMessageContaining("clearness/0 must be from 0 to 0.9 but is 5");
+                .hasMessageContaining("clearness/0 must be from 0 to 0.9, but was 5.");
     }
 
     @Test

@@ -8,8 +8,8 @@ import java.util.Collections;
 import java.util.Objects;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.junit.jupiter.api.Test;
 
 class WeatherCsvReaderTest {
@@ -72,11 +72,11 @@ class WeatherCsvReaderTest {
         assertRefused(
                 text,
                 "line 3: global is missing or not a number",
-                "line 4: global must be from 0 to 1500 W/m² but is -100",
+                "line 4: global must be from 0 to 1500 W/m², but was -100.",
                 "line 4: air is 9999, which marks a missing value",
                 "line 5: global is missing or not a number",
                 // −1 km/h
-                "line 5: wind must be from 0 to 110 m/s but is -0.2777777777777778");
+                "line 5: wind must be from 0 to 110 m/s, but was -0.2777777777777778.");
     }
 
     @Test

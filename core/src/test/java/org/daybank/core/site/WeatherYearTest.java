@@ -8,7 +8,7 @@ import java.util.Arrays;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class WeatherYearTest {
@@ -74,7 +74,7 @@ class WeatherYearTest {
         assertThat(UtcOffset.parse("5.75")).hasToString("+05:45");
         assertThat(UtcOffset.parse(UtcOffset.hours(-9.5).toString())).isEqualTo(UtcOffset.hours(-9.5));
         assertThatThrownBy(() -> UtcOffset.parse("15:00"))
-                .hasMessageContaining("must be from -12:00 to +14:00 but is +15:00");
+                .hasMessageContaining("must be from -12:00 to +14:00, but was +15:00.");
         assertThatThrownBy(() -> UtcOffset.parse("CET"))
                 .hasMessageContaining("write hours and minutes, as in '+05:30' or '-7'");
     }
@@ -82,7 +82,7 @@ class WeatherYearTest {
     @Test
     void numbersThatAreNoneCannotEnter() {
         assertThatThrownBy(() -> HourlySeries.celsius(1, Double.NaN))
-                .hasMessageContaining("Hour 1 must be a finite number of °C but is NaN");
+                .hasMessageContaining("Hour 1 must be a finite number of °C, but was NaN.");
     }
 
     @Test
@@ -114,10 +114,10 @@ class WeatherYearTest {
         HourlySeries dark = HourlySeries.wattsPerSquareMetre(new double[8760]);
 
         assertThat(year().direct(dark).diffuse(dark).build().hours()).isEqualTo(8760);
-        assertThatThrownBy(() -> year().diffuse(dark).build()).hasMessageContaining("global is missing");
+        assertThatThrownBy(() -> year().diffuse(dark).build()).hasMessageContaining("global is required.");
         assertThatThrownBy(() -> year().direct(dark).diffuse(dark).build().months())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("global is missing; air is missing");
+                .hasMessage("global is missing; air is required.");
     }
 
     @Test
@@ -174,7 +174,7 @@ class WeatherYearTest {
         assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(global))
                         .air(HourlySeries.celsius(air))
                         .build())
-                .hasMessage("hour 1: air must be from -90 to 60 °C but is 60.5");
+                .hasMessage("hour 1: air must be from -90 to 60 °C, but was 60.5.");
         // marks of a missing value that weather files use
         air[1] = 999;
         global[12] = 9999;
@@ -198,7 +198,7 @@ class WeatherYearTest {
         assertThatThrownBy(() -> new Place(null, null, null, Length.metres(9001)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("latitude is missing; longitude is missing; utcOffset is missing; "
-                        + "elevation must be from -430 m to 9 km but is 9.001 km");
+                        + "elevation must be from -430 m to 9 km, but was 9.001 km.");
     }
 
     @Test
@@ -206,9 +206,9 @@ class WeatherYearTest {
         assertThat(UtcOffset.parse("-12:00")).isLessThan(UtcOffset.parse("+14:00"));
         assertThat(UtcOffset.hours(0)).hasToString("+00:00");
         assertThatThrownBy(() -> UtcOffset.parse("-12:01"))
-                .hasMessage("A UTC offset must be from -12:00 to +14:00 but is -12:01");
+                .hasMessage("A UTC offset must be from -12:00 to +14:00, but was -12:01.");
         assertThatThrownBy(() -> UtcOffset.parse("+14:01"))
-                .hasMessage("A UTC offset must be from -12:00 to +14:00 but is +14:01");
+                .hasMessage("A UTC offset must be from -12:00 to +14:00, but was +14:01.");
         assertThatThrownBy(() -> UtcOffset.parse("+05:60")).hasMessageStartingWith("'+05:60' is not a UTC offset");
         assertThat(UtcOffset.parse("+05:59").minutes()).isEqualTo(359);
         String forty = "x".repeat(40);

@@ -14,13 +14,13 @@ import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.site.Horizon;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.Place;
 import org.daybank.core.site.UtcOffset;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.site.WeatherYearBuilder;
-import org.daybank.core.working.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -185,6 +185,6 @@ class HourlySunTest {
         assertThatThrownBy(() -> new Exposure(null, null, List.of(Ratio.of(0.2), Ratio.of(1.2))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "plane is missing; albedo must have 12 values but has 2; albedo/1 must be from 0 to 1 but is 1.2");
+                        "plane is missing; albedo must have 12 values but has 2; albedo/1 must be from 0 to 1, but was 1.2.");
     }
 }

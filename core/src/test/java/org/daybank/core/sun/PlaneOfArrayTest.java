@@ -10,9 +10,9 @@ import java.util.List;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.site.Horizon;
 import org.daybank.core.site.Site;
-import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -126,8 +126,8 @@ class PlaneOfArrayTest {
     @Test
     void planesOutOfRangeAreRefused() {
         assertThatThrownBy(() -> new Plane(Angle.degrees(91), Angle.degrees(400)))
-                .hasMessageContaining("tilt must be from 0 ° to 90 ° but is 91 °")
-                .hasMessageContaining("azimuth must be from -360 ° to 360 ° but is 400 °");
+                .hasMessageContaining("tilt must be from 0 ° to 90 °, but was 91 °.")
+                .hasMessageContaining("azimuth must be from -360 ° to 360 °, but was 400 °.");
         assertThat(new Plane(Angle.ZERO, Angle.degrees(-90)).azimuth()).isEqualTo(Angle.degrees(270));
     }
 

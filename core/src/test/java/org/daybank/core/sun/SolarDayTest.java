@@ -56,6 +56,6 @@ class SolarDayTest {
     @Test
     void thereIsNo367thDay() {
         assertThatThrownBy(() -> SolarDay.on(Latitude.degrees(0), 367, SunPolicy.standard()))
-                .hasMessageContaining("dayOfYear must be from 1 to 366 but is 367");
+                .hasMessageContaining("dayOfYear must be from 1 to 366, but was 367.");
     }
 }

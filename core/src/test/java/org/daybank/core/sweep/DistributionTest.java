@@ -9,7 +9,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class DistributionTest {
@@ -48,7 +48,7 @@ class DistributionTest {
 
     @Test
     void endsAreOfOneKindAndInOrder() {
-        refused(() -> Distribution.uniform(2.0, 1.0), "to must be of the kind of 2.0 and no less but is 1.0");
+        refused(() -> Distribution.uniform(2.0, 1.0), "to must be of the kind of 2.0 and no less, but was 1.0.");
         refused(() -> Distribution.<Object>uniform(Power.watts(1), TimeSpan.hours(2)), "to must be of the kind of 1 W");
         refused(() -> Distribution.uniform("a", "b"), "to must be");
         refused(() -> Distribution.triangular(2.0, 1.0, 3.0), "likeliest must be");
@@ -59,7 +59,7 @@ class DistributionTest {
 
     @Test
     void deviationsAreOfTheKindOfTheirMeanAndNotNegative() {
-        refused(() -> Distribution.normal(Power.watts(9), Power.watts(-1)), "not negative but is -1 W");
+        refused(() -> Distribution.normal(Power.watts(9), Power.watts(-1)), "not negative, but was -1 W.");
         refused(() -> Distribution.normal(Power.watts(9), 1.0), "deviation must be");
         refused(() -> Distribution.normal("warm", "very"), "deviation must be");
         refused(() -> Distribution.normal(Temperature.celsius(20), Temperature.celsius(3)), "deviation must be");
@@ -69,7 +69,7 @@ class DistributionTest {
 
     @Test
     void whatIsTakenAsALogarithmIsAboveZero() {
-        refused(() -> Distribution.logNormal(0.0, 2), "median must be above zero but is 0.0");
+        refused(() -> Distribution.logNormal(0.0, 2), "median must be above zero, but was 0.0.");
         refused(() -> Distribution.logNormal("x", 2), "median must be");
         refused(() -> Distribution.logNormal(1.0, 0.99), "factor must be from 1 to 1000000");
         assertThatCode(() -> Distribution.logNormal(1e-9, 1)).doesNotThrowAnyException();

@@ -14,8 +14,9 @@ import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +83,8 @@ class SweepLimitsTest {
     void whatTheCalculatorSaysOfTheBaseIsToldOfIt() {
         Sweep refusing = Sweep.of(FORTY, many -> {
                     if (many.numbers().get(0) == 0) {
-                        throw new InvalidInput(List.of(new Problem("/numbers", "outOfRange", "nothing at all")));
+                        throw new InvalidInput(
+                                List.of(new Problem("/numbers", ProblemCode.OUT_OF_RANGE, "nothing at all")));
                     }
                     return new Sum(1);
                 })
@@ -119,13 +121,13 @@ class SweepLimitsTest {
     @Test
     void anAxisTakesOnlyTheKindOfValueOfItsPlace() {
         assertThat(problems(numbers().vary("numbers[0]", Axis.range(Power.watts(1), Power.watts(2), 2))::compile))
-                .containsExactly("/axes/0 numbers[0] takes a value of Double but is given 1 W, a value of Power");
+                .containsExactly("/axes/0 numbers[0] takes a value of Double, but was given 1 W, a value of Power.");
         assertThat(problems(numbers()
                         .vary("numbers[0]", Axis.drawn(Distribution.uniform(Power.watts(1), Power.watts(2))))
                         .sampled(Sampling.random(3, 1))::compile))
-                .containsExactly("/axes/0 numbers[0] takes a value of Double but is given 1 W, a value of Power");
+                .containsExactly("/axes/0 numbers[0] takes a value of Double, but was given 1 W, a value of Power.");
         assertThat(problems(numbers().vary("numbers", Axis.of("none"))::compile))
-                .containsExactly("/axes/0 numbers takes a value of List but is given none, a value of String");
+                .containsExactly("/axes/0 numbers takes a value of List, but was given none, a value of String.");
         assertThat(numbers()
                         .vary("numbers", Axis.of(List.of(1.0, 2.0), List.of(7.0)))
                         .output("sum")

@@ -11,8 +11,8 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -392,7 +392,7 @@ class CircuitSizingTest {
         void isRefusedWhereTheTablesHoldNothing() {
             assertThatThrownBy(() -> CircuitSizing.of(Circuits.array(5).withAmbient(Temperature.celsius(82)), IEC))
                     .isInstanceOf(InvalidInput.class)
-                    .hasMessage("ambient must leave something of the ampacity of insulation for 90 °C but is 82 °C");
+                    .hasMessage("ambient must leave something of the ampacity of insulation for 90 °C, but was 82 °C.");
             assertThatThrownBy(() -> CircuitSizing.of(
                             Circuits.supply(CircuitKind.GRID, 400, 32, 5).withPhases(Phases.THREE),
                             IEC.withMetal(Metal.ALUMINIUM)))

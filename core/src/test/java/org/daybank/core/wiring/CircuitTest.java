@@ -9,8 +9,8 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.junit.jupiter.api.Test;
 
 class CircuitTest {
@@ -55,12 +55,12 @@ class CircuitTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("name must not be blank")
-                .hasMessageContaining("length must be from 0.1 m to 10 km but is 0 m")
+                .hasMessageContaining("length must be from 0.1 m to 10 km, but was 0 m.")
                 .hasMessageContaining("phases must be left out or single in a circuit of direct current")
                 .hasMessageContaining("strings belongs to a circuit of kind string only")
-                .hasMessageContaining("designCurrent must be at least 10 A but is 9 A")
-                .hasMessageContaining("highestVoltage must be at least 24 V but is 20 V")
-                .hasMessageContaining("runningCurrent must be from 0 A to 10 A but is 11 A");
+                .hasMessageContaining("designCurrent must be at least 10 A, but was 9 A.")
+                .hasMessageContaining("highestVoltage must be at least 24 V, but was 20 V.")
+                .hasMessageContaining("runningCurrent must be from 0 A to 10 A, but was 11 A.");
     }
 
     @Test
@@ -68,11 +68,11 @@ class CircuitTest {
         WiringPolicy standard = WiringPolicy.standard();
         assertThatThrownBy(() -> standard.withInsulationTemperature(Temperature.celsius(75)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("insulationTemperature must be one of 70 °C, 90 °C with rule set IEC but is 75 °C");
+                .hasMessage("insulationTemperature must be one of 70 °C, 90 °C with rule set IEC, but was 75 °C.");
         assertThatThrownBy(() -> standard.withTerminalTemperature(Temperature.celsius(60)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "terminalTemperature must be at least the first of 70 °C, 90 °C with rule set IEC but is 60 °C");
+                        "terminalTemperature must be at least the first of 70 °C, 90 °C with rule set IEC, but was 60 °C.");
         assertThatThrownBy(() -> standard.withStranding(Stranding.FLEXIBLE).withMetal(Metal.ALUMINIUM))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("stranding must be stranded with aluminium");
@@ -84,7 +84,7 @@ class CircuitTest {
                 .hasMessage("energyPricePerKilowattHour must not be negative");
         assertThatThrownBy(() -> standard.withMostParallel(9).withGroundFlashDensity(51))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("mostParallel must be at most 8 but is 9");
+                .hasMessage("mostParallel must be at most 8, but was 9.");
         // terminals for just the first column
         assertThat(standard.withTerminalTemperature(Temperature.celsius(70)).terminalTemperature())
                 .isEqualTo(Temperature.celsius(70));
@@ -102,7 +102,7 @@ class CircuitTest {
         assertThatThrownBy(() -> new ParallelStrings(0, Current.amperes(300), null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "count must be from 1 to 1000 but is 0; seriesFuse must be from 0.1 A to 200 A but is 300 A");
+                        "count must be from 1 to 1000, but was 0; seriesFuse must be from 0.1 A to 200 A but is 300 A.");
         assertThatThrownBy(() -> new ControllerLimit(" ", Voltage.volts(2000)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("model must not be blank")

@@ -10,7 +10,7 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.working.InvalidInput;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 /** Six modules of 31.2 V and 13.14 A, one, two, three or six in series. */
@@ -103,7 +103,7 @@ class StringVoltagesTest {
                 .hasMessage("lengths must not be empty");
         assertThatThrownBy(() -> SIX.withModuleColdestVoltage(Voltage.volts(30)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleColdestVoltage must be at least 31.2 V but is 30 V");
+                .hasMessage("moduleColdestVoltage must be at least 31.2 V, but was 30 V.");
         assertThatThrownBy(() -> SIX.withModules(9999))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageStartingWith("modules side by side must not give more than 10 kA");
@@ -116,11 +116,11 @@ class StringVoltagesTest {
                         "modules side by side must not give more than 10 kA of short-circuit current but are 501 of 20 A");
         assertThatThrownBy(() -> SIX.withModuleShortCircuitCurrent(Current.amperes(13)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleShortCircuitCurrent must be at least 13.14 A but is 13 A");
+                .hasMessage("moduleShortCircuitCurrent must be at least 13.14 A, but was 13 A.");
         assertThatThrownBy(() ->
                         SIX.withModuleColdestVoltage(Voltage.volts(60)).withModuleSystemVoltage(Voltage.volts(50)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleColdestVoltage must be at most 50 V but is 60 V");
+                .hasMessage("moduleColdestVoltage must be at most 50 V, but was 60 V.");
         List<Length> forty = Collections.nCopies(40, Length.metres(10));
         assertThat(SIX.withLengths(forty).lengths()).hasSize(40);
         assertThatThrownBy(() -> SIX.withLengths(Collections.nCopies(41, Length.metres(10))))
@@ -136,7 +136,7 @@ class StringVoltagesTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "modules must be from 1 to 10000 but is 0; moduleVoltage is missing; moduleCurrent is missing; "
-                                + "lengths is missing");
+                        "modules must be from 1 to 10000, but was 0; moduleVoltage is missing; moduleCurrent is missing; ."
+                                + "lengths is required.");
     }
 }

@@ -10,9 +10,9 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.working.Hazard;
-import org.daybank.core.working.InvalidInput;
-import org.daybank.core.working.Problem;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 

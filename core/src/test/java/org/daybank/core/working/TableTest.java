@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Locale;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.junit.jupiter.api.Test;
 
 class TableTest {
@@ -71,10 +73,10 @@ class TableTest {
                                     assertThat(problem.path()).isEqualTo("/power");
                                     assertThat(problem.code()).isEqualTo("unreadable");
                                     assertThat(problem.message())
-                                            .startsWith("line 2, power: '7.5' is not a power: the unit is missing");
+                                            .startsWith("line 2, power: '7.5' is not a power: the unit is required.");
                                 }));
-        assertThatThrownBy(() -> row.value(Integer.class, "count")).hasMessage("line 2: count is missing");
-        assertThatThrownBy(() -> row.text("colour")).hasMessage("line 2: colour is missing");
+        assertThatThrownBy(() -> row.value(Integer.class, "count")).hasMessage("line 2: count is required.");
+        assertThatThrownBy(() -> row.text("colour")).hasMessage("line 2: colour is required.");
         assertThat(row.optionalValue(Integer.class, "count")).isEmpty();
         assertThat(row.optionalValue(Double.class, "power")).contains(7.5);
     }

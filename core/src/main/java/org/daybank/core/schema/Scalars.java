@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;

@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
@@ -24,21 +24,21 @@ class ValidationTest {
                 .atLeast("idle", Power.watts(-1), Power.ZERO)
                 .atMost("peak", Power.kilowatts(2), MOST)
                 .above("rated", Power.ZERO, Power.ZERO)
-                .that(false, "", "conflict", "the whole does not add up"));
+                .that(false, "", ProblemCode.CONFLICT, "the whole does not add up"));
 
         assertThat(invalid.problems())
                 .containsExactly(
-                        new Problem("/name", "missing", "name must not be blank"),
-                        new Problem("/power", "missing", "power is missing"),
-                        new Problem("/margin", "outOfRange", "margin must be from 0 to 1 but is 2"),
-                        new Problem("/idle", "outOfRange", "idle must be at least 0 W but is -1 W"),
-                        new Problem("/peak", "outOfRange", "peak must be at most 1 kW but is 2 kW"),
-                        new Problem("/rated", "outOfRange", "rated must be above 0 W but is 0 W"),
-                        new Problem("", "conflict", "the whole does not add up"));
+                        new Problem("/name", ProblemCode.MISSING, "name must not be blank"),
+                        new Problem("/power", ProblemCode.MISSING, "power is required."),
+                        new Problem("/margin", ProblemCode.OUT_OF_RANGE, "margin must be from 0 to 1, but was 2."),
+                        new Problem("/idle", ProblemCode.OUT_OF_RANGE, "idle must be at least 0 W, but was -1 W."),
+                        new Problem("/peak", ProblemCode.OUT_OF_RANGE, "peak must be at most 1 kW, but was 2 kW."),
+                        new Problem("/rated", ProblemCode.OUT_OF_RANGE, "rated must be above 0 W, but was 0 W."),
+                        new Problem("", ProblemCode.CONFLICT, "the whole does not add up"));
         assertThat(invalid)
                 .hasMessage(
-                        "name must not be blank; power is missing; margin must be from 0 to 1 but is 2; idle must be at least 0 W but is -1 W; "
-                                + "peak must be at most 1 kW but is 2 kW; rated must be above 0 W but is 0 W; the whole does not add up");
+                        "name must not be blank; power is missing; margin must be from 0 to 1, but was 2; idle must be at least 0 W but is -1 W; ."
+                                + "peak must be at most 1 kW, but was 2 kW; rated must be above 0 W but is 0 W; the whole does not add up.");
     }
 
     @Test
@@ -78,16 +78,19 @@ class ValidationTest {
 
         assertThat(invalid.problems())
                 .containsExactly(
-                        new Problem("/months/1", "missing", "months/1 is missing"),
-                        new Problem("/months/2", "outOfRange", "months/2 must be from 1 W to 1 kW but is 3 kW"),
-                        new Problem("/months", "outOfRange", "months must have 12 values but has 3"),
-                        new Problem("/loads", "missing", "loads must not be empty"));
+                        new Problem("/months/1", ProblemCode.MISSING, "months/1 is required."),
+                        new Problem(
+                                "/months/2",
+                                ProblemCode.OUT_OF_RANGE,
+                                "months/2 must be from 1 W to 1 kW, but was 3 kW."),
+                        new Problem("/months", ProblemCode.OUT_OF_RANGE, "months must have 12 values but has 3"),
+                        new Problem("/loads", ProblemCode.MISSING, "loads must not be empty"));
     }
 
     @Test
     void aProblemCanBeSeenFromTheRecordAbove() {
-        assertThat(new Problem("/power", "missing", "power is missing").under("/loads/3"))
-                .isEqualTo(new Problem("/loads/3/power", "missing", "power is missing"));
+        assertThat(new Problem("/power", ProblemCode.MISSING, "power is required.").under("/loads/3"))
+                .isEqualTo(new Problem("/loads/3/power", ProblemCode.MISSING, "power is required."));
     }
 
     @Test
@@ -106,12 +109,12 @@ class ValidationTest {
     void wholeNumbersAreShownWithoutDecimals() {
         assertThatThrownBy(
                         () -> new Validation().within("hours", 25.0, 0.0, 24.0).done())
-                .hasMessage("hours must be from 0 to 24 but is 25");
+                .hasMessage("hours must be from 0 to 24, but was 25.");
         assertThatThrownBy(
                         () -> new Validation().within("hours", -0.5, 0.5, 24.0).done())
-                .hasMessage("hours must be from 0.5 to 24 but is -0.5");
+                .hasMessage("hours must be from 0.5 to 24, but was -0.5.");
         // up to where a double still counts by ones and a person still reads the digits
         assertThatThrownBy(() -> new Validation().atMost("seed", 1e15, 9e14).done())
-                .hasMessage("seed must be at most 900000000000000 but is 1.0E15");
+                .hasMessage("seed must be at most 900000000000000, but was 1.0E15.");
     }
 }

@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
@@ -6,9 +6,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Marks a component of a result that its reader has already: what went in, or the data sheet of a product named beside it.
- * Answers over the wire leave it out.
+ * Marks a component of a result that its reader already has: the input, or the data sheet of a product named beside it.
+ * Answers over HTTP do not repeat it.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
-public @interface ToldElsewhere {}
+public @interface NotRepeated {}

@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,7 +8,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.junit.jupiter.api.Test;
 
-class PoliciesTest {
+class DefaultsTest {
 
     /** A pair without an order of its own. */
     public record Pair(Ratio low, Ratio high) {
@@ -20,34 +20,34 @@ class PoliciesTest {
 
     /** One of each kind of component. */
     public record Policy(
-            @Assumed(value = "3 d", least = "1 d", most = "30 d", source = "a standard")
+            @Bounds(minimum = "1 d", maximum = "30 d") @Assumed(value = "3 d", source = "a standard")
             TimeSpan autonomy,
 
-            @Assumed(value = "0.2/0.8", least = "0.1", most = "0.9", source = "a paper")
+            @Bounds(minimum = "0.1", maximum = "0.9") @Assumed(value = "0.2/0.8", source = "a paper")
             Pair depth,
 
             @Assumed(value = "false", source = "custom") boolean careful,
             Nested nested) {
         public Policy {
-            Policies.check(Policy.class, autonomy, depth, careful, nested);
+            Validation.of(Policy.class, autonomy, depth, careful, nested).done();
         }
     }
 
     /** A policy within a policy. */
     public record Nested(
-            @Assumed(value = "10 %", most = "25 %", source = "habit")
+            @Bounds(maximum = "25 %") @Assumed(value = "10 %", source = "habit")
             Ratio margin) {
         public Nested {
-            Policies.check(Nested.class, margin);
+            Validation.of(Nested.class, margin).done();
         }
     }
 
     /** Defaults that break their own range. */
     public record Broken(
-            @Assumed(value = "2", most = "1", source = "a slip")
+            @Bounds(maximum = "1") @Assumed(value = "2", source = "a slip")
             Ratio margin) {
         public Broken {
-            Policies.check(Broken.class, margin);
+            Validation.of(Broken.class, margin).done();
         }
     }
 
@@ -55,7 +55,7 @@ class PoliciesTest {
     public record Facts(
             Power power, @Assumed(source = "equal to power") Power peak) {}
 
-    private static final Policy STANDARD = Policies.standard(Policy.class);
+    private static final Policy STANDARD = Defaults.of(Policy.class);
 
     @Test
     void theStandardHasEveryDefaultAndThatOfNestedRecords() {
@@ -72,40 +72,42 @@ class PoliciesTest {
                         invalid -> assertThat(invalid.problems())
                                 .containsExactly(
                                         new Problem(
-                                                "/autonomy", "outOfRange", "autonomy must be at most 30 d but is 31 d"),
+                                                "/autonomy",
+                                                ProblemCode.OUT_OF_RANGE,
+                                                "autonomy must be at most 30 d, but was 31 d."),
                                         new Problem(
                                                 "/depth/low",
-                                                "outOfRange",
-                                                "depth/low must be at least 0.1 but is 0.05"),
+                                                ProblemCode.OUT_OF_RANGE,
+                                                "depth/low must be at least 0.1, but was 0.05."),
                                         new Problem(
                                                 "/depth/high",
-                                                "outOfRange",
-                                                "depth/high must be at most 0.9 but is 0.95"),
-                                        new Problem("/nested", "missing", "nested is missing")));
+                                                ProblemCode.OUT_OF_RANGE,
+                                                "depth/high must be at most 0.9, but was 0.95."),
+                                        new Problem("/nested", ProblemCode.MISSING, "nested is required.")));
     }
 
     @Test
     void aRangeMayBeOpenOnOneSide() {
         assertThat(new Nested(Ratio.of(-5)).margin()).isEqualTo(Ratio.of(-5));
-        assertThatThrownBy(() -> new Nested(Ratio.of(0.3))).hasMessage("margin must be at most 0.25 but is 0.3");
+        assertThatThrownBy(() -> new Nested(Ratio.of(0.3))).hasMessage("margin must be at most 0.25, but was 0.3.");
     }
 
     @Test
     void otherwiseTakesTheDefaultOnlyWhenNothingIsGiven() {
-        Ratio left = Policies.otherwise(null, Nested.class, "margin");
+        Ratio left = Defaults.otherwise(null, Nested.class, "margin");
         assertThat(left).isEqualTo(Ratio.of(0.1));
-        assertThat(Policies.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
-        assertThatThrownBy(() -> Policies.otherwise(null, Nested.class, "magrin"))
+        assertThat(Defaults.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
+        assertThatThrownBy(() -> Defaults.otherwise(null, Nested.class, "magrin"))
                 .hasMessage("Nested has no component magrin");
-        assertThatThrownBy(() -> Policies.otherwise(null, Facts.class, "power")).hasMessage("power has no default");
-        assertThatThrownBy(() -> Policies.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
+        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power")).hasMessage("power has no default");
+        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
     }
 
     @Test
     void assumptionsTellWhatWasLeftOutAndWhatWasGiven() {
         Policy policy = new Policy(TimeSpan.days(5), STANDARD.depth(), false, STANDARD.nested());
 
-        assertThat(Policies.assumptions("/policy", policy))
+        assertThat(Defaults.assumptions("/policy", policy))
                 .containsExactly(
                         new Assumption("/policy/autonomy", TimeSpan.days(5), false, "a standard"),
                         new Assumption("/policy/depth", STANDARD.depth(), true, "a paper"),
@@ -115,14 +117,14 @@ class PoliciesTest {
 
     @Test
     void factsCarryNoAssumptionButADerivedOneIsListed() {
-        assertThat(Policies.assumptions("", new Facts(Power.watts(5), Power.watts(5))))
+        assertThat(Defaults.assumptions("", new Facts(Power.watts(5), Power.watts(5))))
                 .containsExactly(new Assumption("/peak", Power.watts(5), false, "equal to power"));
-        assertThatThrownBy(() -> Policies.standard(Facts.class)).hasMessage("power has no default");
+        assertThatThrownBy(() -> Defaults.of(Facts.class)).hasMessage("power has no default");
     }
 
     @Test
     void defaultsThatRefuseThemselvesAreAMistakeOfOurs() {
-        assertThatThrownBy(() -> Policies.standard(Broken.class))
+        assertThatThrownBy(() -> Defaults.of(Broken.class))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("The defaults of Broken refuse themselves")
                 .hasCauseInstanceOf(InvalidInput.class);

@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 /**
  * A value that a calculation stood on and that a planner may argue with.

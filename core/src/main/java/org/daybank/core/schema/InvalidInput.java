@@ -1,4 +1,4 @@
-package org.daybank.core.working;
+package org.daybank.core.schema;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,7 +16,7 @@ public final class InvalidInput extends IllegalArgumentException {
      * @param problems at least one
      */
     public InvalidInput(List<Problem> problems) {
-        super(problems.stream().map(Problem::message).collect(Collectors.joining("; ")));
+        super(problems.stream().map(Problem::message).collect(Collectors.joining(" ")));
         this.problems = List.copyOf(problems);
     }
 
