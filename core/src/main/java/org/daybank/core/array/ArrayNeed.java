@@ -7,7 +7,11 @@ import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is asked of an array.
@@ -18,8 +22,10 @@ import org.daybank.core.schema.Validation;
  */
 @RecordBuilder
 public record ArrayNeed(
+        @Bounds(minimum = "0 kWh", maximum = "100000 kWh", minimumItems = 1, maximumItems = 12)
         List<Energy> dailyEnergy,
 
+        @Bounds(minimum = "0", maximum = "1", minimumItems = 1, maximumItems = 12)
         @Assumed(source = "half of the energy is drawn after dark")
         List<Ratio> afterDark,
 
@@ -29,25 +35,36 @@ public record ArrayNeed(
     private static final int MONTHS = 12;
 
     /**
-     * Resolves what was left out; one value stands for twelve.
+     * Validates the components; one value becomes twelve.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public ArrayNeed {
-        dailyEnergy = everyMonth(dailyEnergy);
-        afterDark = afterDark == null ? Collections.nCopies(MONTHS, Ratio.of(0.5)) : everyMonth(afterDark);
-        chemistry = chemistry == null ? Chemistry.LITHIUM_IRON_PHOSPHATE : chemistry;
-        new Validation()
-                .required("dailyEnergy", dailyEnergy)
-                .length("dailyEnergy", dailyEnergy, MONTHS)
-                .eachWithin("dailyEnergy", dailyEnergy, Energy.ZERO, Energy.kilowattHours(100_000))
-                .length("afterDark", afterDark, MONTHS)
-                .eachWithin("afterDark", afterDark, Ratio.ZERO, Ratio.ONE)
+        afterDark = afterDark == null ? List.of(Ratio.of(0.5)) : afterDark;
+        chemistry = Defaults.otherwise(chemistry, ArrayNeed.class, "chemistry");
+        validateMonths(
+                        validateMonths(
+                                Validation.of(ArrayNeed.class, dailyEnergy, afterDark, chemistry),
+                                "dailyEnergy",
+                                dailyEnergy),
+                        "afterDark",
+                        afterDark)
                 .done();
+        dailyEnergy = everyMonth(dailyEnergy);
+        afterDark = everyMonth(afterDark);
+    }
+
+    private static Validation validateMonths(Validation validation, String field, @Nullable List<?> values) {
+        return validation.that(
+                values == null || values.size() <= 1 || values.size() >= MONTHS,
+                field,
+                ProblemCode.OUT_OF_RANGE,
+                () -> "%s must have 1 or %s values, but has %s."
+                        .formatted(field, MONTHS, values == null ? 0 : values.size()));
     }
 
     private static <T> List<T> everyMonth(List<T> values) {
-        return values != null && values.size() == 1 ? Collections.nCopies(MONTHS, values.get(0)) : values;
+        return values.size() == 1 ? Collections.nCopies(MONTHS, values.get(0)) : List.copyOf(values);
     }
 
     /**

@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Irradiance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.Validation;
 
@@ -20,15 +21,15 @@ import org.daybank.core.schema.Validation;
 public record ModuleInSun(
         String name,
         PvModule module,
-        Irradiance irradiance,
+        @Bounds(minimum = "0 W/m2", maximum = "1500 W/m2") Irradiance irradiance,
 
+        @Bounds(minimum = "-60 Cel", maximum = "100 Cel")
         @Assumed(value = "25 Cel", source = "standard test conditions")
         Temperature cell,
 
-        @Assumed(value = "1", source = "one of them") Integer count)
+        @Bounds(minimum = "1", maximum = "100") @Assumed(value = "1", source = "one of them")
+        Integer count)
         implements ModuleInSunBuilder.With {
-    private static final Irradiance BRIGHTEST = Irradiance.wattsPerSquareMetre(1500);
-    private static final int MOST = 100;
 
     /**
      * Resolves what was left out.
@@ -38,13 +39,6 @@ public record ModuleInSun(
     public ModuleInSun {
         cell = Defaults.otherwise(cell, ModuleInSun.class, "cell");
         count = Defaults.otherwise(count, ModuleInSun.class, "count");
-        new Validation()
-                .required("name", name)
-                .required("module", module)
-                .required("irradiance", irradiance)
-                .within("irradiance", irradiance, Irradiance.ZERO, BRIGHTEST)
-                .within("cell", cell, Temperature.celsius(-60), Temperature.celsius(100))
-                .within("count", count, 1, MOST)
-                .done();
+        Validation.of(ModuleInSun.class, name, module, irradiance, cell, count).done();
     }
 }

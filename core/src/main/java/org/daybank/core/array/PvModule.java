@@ -40,94 +40,91 @@ import org.jspecify.annotations.Nullable;
 @RecordBuilder
 public record PvModule(
         String model,
-        Power power,
-        Voltage openCircuitVoltage,
-        Current shortCircuitCurrent,
-        Voltage maximumPowerVoltage,
-        Current maximumPowerCurrent,
+        @Bounds(minimum = "0.1 W", maximum = "2000 W") Power power,
 
-        @Bounds(sensible = "−0.36…−0.24 %/K, modern cells at the low end")
+        @Bounds(minimum = "0.5 V", maximum = "500 V") Voltage openCircuitVoltage,
+
+        @Bounds(minimum = "0.005 A", maximum = "100 A") Current shortCircuitCurrent,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "500 V") Voltage maximumPowerVoltage,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "100 A") Current maximumPowerCurrent,
+
+        @Bounds(minimum = "-0.6 %/K", maximum = "-0.1 %/K", sensible = "−0.36…−0.24 %/K, modern cells at the low end")
         @Assumed(value = "-0.30 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient openCircuitVoltageCoefficient,
 
-        @Bounds(sensible = "0.04…0.06 %/K")
+        @Bounds(minimum = "0 %/K", maximum = "0.2 %/K", sensible = "0.04…0.06 %/K")
         @Assumed(value = "0.05 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient shortCircuitCurrentCoefficient,
 
-        @Bounds(sensible = "−0.50…−0.34 %/K")
+        @Bounds(minimum = "-0.8 %/K", maximum = "-0.1 %/K", sensible = "−0.50…−0.34 %/K")
         @Assumed(value = "-0.40 %/K", source = "typical of crystalline silicon; the data sheet wins")
         TemperatureCoefficient powerCoefficient,
 
-        @Bounds(sensible = "42…48 °C")
+        @Bounds(minimum = "30 Cel", maximum = "70 Cel", sensible = "42…48 °C")
         @Assumed(
                 value = "45 Cel",
                 source = "typical of framed glass modules on an open rack (IEC 61215 test); the data sheet wins")
         Temperature nominalOperatingCellTemperature,
 
-        int cellsInSeries,
-        Voltage systemVoltage,
-        Current seriesFuse,
-        @Nullable Voltage nominalGroup,
+        @Bounds(minimum = "1", maximum = "1000") int cellsInSeries,
 
-        @Bounds(sensible = "0.05–0.15 for bifacial modules over bright ground")
+        @Bounds(minimum = "0.5 V", maximum = "3000 V") Voltage systemVoltage,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "200 A") Current seriesFuse,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "48 V") @Nullable
+        Voltage nominalGroup,
+
+        @Bounds(minimum = "0", maximum = "0.5", sensible = "0.05–0.15 for bifacial modules over bright ground")
         @Assumed(value = "0", source = "a one-sided module, or a dark ground behind it")
         Ratio bifacialGain,
 
-        Money price)
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
         implements PvModuleBuilder.With {
     /** How far V_mp · I_mp may stand from the stated power: each of the three figures is rounded. */
     private static final Ratio ROUNDING = Ratio.percent(3);
 
     /**
-     * Resolves what was left out.
+     * Validates the components.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing, can never be right or contradicts the rest
-     *     of the sheet; everything that is wrong is told at once
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or contradicts the rest of the
+     *     sheet; with every problem at once
      */
     public PvModule {
-        Validation checks = new Validation()
-                .required("model", model)
-                .required("power", power)
-                .within("power", power, Power.watts(0.1), Power.kilowatts(2))
-                .required("openCircuitVoltage", openCircuitVoltage)
-                .within("openCircuitVoltage", openCircuitVoltage, Voltage.volts(0.5), Voltage.volts(500))
-                .required("shortCircuitCurrent", shortCircuitCurrent)
-                .within("shortCircuitCurrent", shortCircuitCurrent, Current.milliamperes(5), Current.amperes(100))
-                .required("maximumPowerVoltage", maximumPowerVoltage)
-                .required("maximumPowerCurrent", maximumPowerCurrent);
-        checkKnee(checks, "maximumPowerVoltage", maximumPowerVoltage, "openCircuitVoltage", openCircuitVoltage);
-        checkKnee(checks, "maximumPowerCurrent", maximumPowerCurrent, "shortCircuitCurrent", shortCircuitCurrent);
-        checkProduct(checks, power, maximumPowerVoltage, maximumPowerCurrent);
-        checkCoefficient(checks, "openCircuitVoltageCoefficient", openCircuitVoltageCoefficient, -0.6, -0.1);
-        checkCoefficient(checks, "shortCircuitCurrentCoefficient", shortCircuitCurrentCoefficient, 0, 0.2);
-        checkCoefficient(checks, "powerCoefficient", powerCoefficient, -0.8, -0.1);
-        checks.within(
-                "nominalOperatingCellTemperature",
-                nominalOperatingCellTemperature,
-                Temperature.celsius(30),
-                Temperature.celsius(70));
-        checkCells(checks, cellsInSeries, openCircuitVoltage);
-        checks.required("systemVoltage", systemVoltage)
-                .atMost("systemVoltage", systemVoltage, Voltage.volts(3000))
-                .required("seriesFuse", seriesFuse)
-                .atMost("seriesFuse", seriesFuse, Current.amperes(200));
-        checkNotBelow(checks, "systemVoltage", systemVoltage, "openCircuitVoltage", openCircuitVoltage);
-        checkNotBelow(checks, "seriesFuse", seriesFuse, "shortCircuitCurrent", shortCircuitCurrent);
-        checks.above("nominalGroup", nominalGroup, Voltage.ZERO);
-        checkNotBelow(checks, "maximumPowerVoltage", maximumPowerVoltage, "nominalGroup", nominalGroup);
-        checks.within("bifacialGain", bifacialGain, Ratio.ZERO, Ratio.percent(50))
-                .required("price", price)
-                .that(
-                        price == null || price.minorUnits() >= 0,
-                        "price",
-                        ProblemCode.OUT_OF_RANGE,
-                        "price must not be negative, but was " + price + ".")
-                .done();
         openCircuitVoltageCoefficient = otherwise(openCircuitVoltageCoefficient, "openCircuitVoltageCoefficient");
         shortCircuitCurrentCoefficient = otherwise(shortCircuitCurrentCoefficient, "shortCircuitCurrentCoefficient");
         powerCoefficient = otherwise(powerCoefficient, "powerCoefficient");
         nominalOperatingCellTemperature = otherwise(nominalOperatingCellTemperature, "nominalOperatingCellTemperature");
         bifacialGain = otherwise(bifacialGain, "bifacialGain");
+        Validation validation = Validation.of(
+                PvModule.class,
+                model,
+                power,
+                openCircuitVoltage,
+                shortCircuitCurrent,
+                maximumPowerVoltage,
+                maximumPowerCurrent,
+                openCircuitVoltageCoefficient,
+                shortCircuitCurrentCoefficient,
+                powerCoefficient,
+                nominalOperatingCellTemperature,
+                cellsInSeries,
+                systemVoltage,
+                seriesFuse,
+                nominalGroup,
+                bifacialGain,
+                price);
+        checkKnee(validation, "maximumPowerVoltage", maximumPowerVoltage, "openCircuitVoltage", openCircuitVoltage);
+        checkKnee(validation, "maximumPowerCurrent", maximumPowerCurrent, "shortCircuitCurrent", shortCircuitCurrent);
+        checkProduct(validation, power, maximumPowerVoltage, maximumPowerCurrent);
+        checkCells(validation, cellsInSeries, openCircuitVoltage);
+        validation
+                .notBelow("systemVoltage", systemVoltage, "openCircuitVoltage", openCircuitVoltage)
+                .notBelow("seriesFuse", seriesFuse, "shortCircuitCurrent", shortCircuitCurrent)
+                .notBelow("maximumPowerVoltage", maximumPowerVoltage, "nominalGroup", nominalGroup)
+                .done();
     }
 
     private static <T> T otherwise(@Nullable T given, String component) {
@@ -161,18 +158,8 @@ public record PvModule(
         }
     }
 
-    private static void checkCoefficient(
-            Validation checks, String field, @Nullable TemperatureCoefficient given, double least, double most) {
-        checks.within(
-                field,
-                given,
-                TemperatureCoefficient.percentPerKelvin(least),
-                TemperatureCoefficient.percentPerKelvin(most));
-    }
-
     /** A cell of any common technology opens at 0.45 V to 1 V; half cells counted twice fall below. */
     private static void checkCells(Validation checks, int cells, @Nullable Voltage openCircuit) {
-        checks.within("cellsInSeries", cells, 1, 1000);
         if (cells >= 1 && openCircuit != null) {
             Voltage each = openCircuit.dividedBy(cells);
             checks.that(
@@ -182,18 +169,6 @@ public record PvModule(
                     () ->
                             "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts"
                                     .formatted(cells, openCircuit, each.rounded(3)));
-        }
-    }
-
-    private static <Q extends Quantity & Comparable<Q>> void checkNotBelow(
-            Validation checks, String field, @Nullable Q given, String limitField, @Nullable Q limit) {
-        if (given != null && limit != null) {
-            checks.that(
-                    given.compareTo(limit) >= 0,
-                    field,
-                    ProblemCode.INCONSISTENT,
-                    () -> "%s must be at least %s, which is %s,, but was %s."
-                            .formatted(field, limitField, limit, given));
         }
     }
 }

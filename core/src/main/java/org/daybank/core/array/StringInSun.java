@@ -3,6 +3,7 @@ package org.daybank.core.array;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -11,33 +12,26 @@ import org.daybank.core.schema.Validation;
  *
  * @param modules in groups that are alike
  */
-public record StringInSun(List<ModuleInSun> modules) {
-    private static final int MOST_GROUPS = 50;
-
+public record StringInSun(
+        @Bounds(minimumItems = 1, maximumItems = 50) List<ModuleInSun> modules) {
     /**
-     * Validation the groups.
+     * Validates the groups and keeps a copy.
      *
      * @throws org.daybank.core.schema.InvalidInput when there are none or too many, or a name occurs twice
      */
     public StringInSun {
-        Validation checks = new Validation().notEmpty("modules", modules);
-        Set<String> names = new HashSet<>();
-        if (modules != null) {
-            checks.that(
-                    modules.size() <= MOST_GROUPS,
-                    "modules",
-                    ProblemCode.OUT_OF_RANGE,
-                    "modules must be at most %d groups but were %s.".formatted(MOST_GROUPS, modules.size()));
-            for (int i = 0; i < modules.size(); i++) {
-                ModuleInSun group = modules.get(i);
-                checks.that(
-                        group == null || names.add(group.name()),
-                        "modules/" + i + "/name",
-                        ProblemCode.CONFLICT,
-                        () -> "name %s occurs twice".formatted(group.name()));
-            }
-        }
-        checks.done();
+        Validation.of(StringInSun.class, modules).done();
         modules = List.copyOf(modules);
+        Validation unique = new Validation();
+        Set<String> names = new HashSet<>();
+        for (int i = 0; i < modules.size(); i++) {
+            String name = modules.get(i).name();
+            unique.that(
+                    names.add(name),
+                    "modules/" + i + "/name",
+                    ProblemCode.CONFLICT,
+                    () -> "name %s occurs twice".formatted(name));
+        }
+        unique.done();
     }
 }

@@ -54,8 +54,9 @@ public record BankCapacity(
     public static BankCapacity needed(BankDemand demand, BankPolicy policy) {
         BatteryFamily family = demand.chemistry().family();
         Voltage trueNominal = demand.trueNominal();
+        BankDemand.Resolved resolved = demand.resolved();
         Charge dailyCharge = demand.dailyEnergy().dividedBy(trueNominal);
-        Charge autonomyCharge = demand.worstDailyEnergy()
+        Charge autonomyCharge = resolved.worstDailyEnergy()
                 .dividedBy(trueNominal)
                 .times(policy.autonomy().days());
         Ratio depth = usableDepth(policy, family);
@@ -71,9 +72,9 @@ public record BankCapacity(
             case DAILY_DEPTH -> byDailyDepth;
             case SURGE -> bySurge;
         };
-        Charge required = largest.dividedBy(demand.temperatureFactor().fraction())
+        Charge required = largest.dividedBy(resolved.temperatureFactor().fraction())
                 .times(policy.designMargin().onePlus());
-        boolean still = demand.runningCurrent().amperes() == 0;
+        boolean still = resolved.runningCurrent().amperes() == 0;
         return new BankCapacity(
                 demand,
                 policy,
@@ -82,11 +83,11 @@ public record BankCapacity(
                 byDepth,
                 byDailyDepth,
                 bySurge,
-                demand.temperatureFactor(),
+                resolved.temperatureFactor(),
                 required,
                 governing,
                 Ratio.of(depth.fraction() / policy.endOfLifeFraction().fraction()),
-                still ? TimeSpan.ZERO : required.dividedBy(demand.runningCurrent()));
+                still ? TimeSpan.ZERO : required.dividedBy(resolved.runningCurrent()));
     }
 
     /** The depth that autonomy may reach: when a worn bank must still carry it, no more than what is left by then. */
@@ -114,7 +115,7 @@ public record BankCapacity(
                         SOURCE,
                         autonomyCharge,
                         "%s · %s / %s",
-                        demand.worstDailyEnergy(),
+                        demand.resolved().worstDailyEnergy(),
                         policy.autonomy().days(),
                         trueNominal)
                 .step(

@@ -93,7 +93,11 @@ public record BankFit(
                                 BankRule.CAPACITY_IN_THE_COLD,
                                 false,
                                 value("temperature", temperature),
-                                value("coldest", battery.capacityByTemperature().coldest())));
+                                value(
+                                        "coldest",
+                                        battery.resolved()
+                                                .capacityByTemperature()
+                                                .coldest())));
         if (series == 0 || factor.isEmpty()) {
             return new BankFit(battery.model(), battery, temperature, heated, null, null, null, checks, List.of());
         }
@@ -122,6 +126,7 @@ public record BankFit(
 
     private static BankDemand demand(BankNeed need, Battery battery, Temperature temperature, Ratio factor) {
         Voltage trueNominal = battery.chemistry().trueNominal(need.nominalVoltage());
+        BankNeed.Resolved resolved = need.resolved();
         return BankDemandBuilder.builder()
                 .dailyEnergy(need.dailyEnergy())
                 .worstDailyEnergy(need.worstDailyEnergy())
@@ -129,22 +134,23 @@ public record BankFit(
                 .chemistry(battery.chemistry())
                 .lowest(temperature)
                 .temperatureFactor(factor)
-                .runningCurrent(need.runningPower().dividedBy(trueNominal))
-                .surgeCurrent(need.surgePower().dividedBy(trueNominal))
+                .runningCurrent(resolved.runningPower().dividedBy(trueNominal))
+                .surgeCurrent(resolved.surgePower().dividedBy(trueNominal))
                 .build();
     }
 
     /** Batteries in a string, or none when the bus voltage is no whole multiple of theirs. */
     private static int seriesCount(BankNeed need, Battery battery, List<Check> checks) {
         int series = battery.seriesFor(need.nominalVoltage());
+        int mostInSeries = battery.resolved().mostInSeries();
         checks.add(
                 series > 0
                         ? Check.that(
                                 BankRule.SERIES_COUNT,
-                                series <= battery.mostInSeries(),
+                                series <= mostInSeries,
                                 value("series", series),
                                 value("nominalVoltage", need.nominalVoltage()),
-                                value("mostInSeries", battery.mostInSeries()))
+                                value("mostInSeries", mostInSeries))
                         : Check.that(
                                         BankRule.SERIES_COUNT,
                                         false,
@@ -156,7 +162,8 @@ public record BankFit(
 
     private static void judgeCold(
             Battery battery, boolean heated, Temperature temperature, BankPolicy policy, List<Check> checks) {
-        Check charging = Check.atLeast(BankRule.CHARGING_TEMPERATURE, temperature, battery.coldestCharge());
+        Check charging = Check.atLeast(
+                BankRule.CHARGING_TEMPERATURE, temperature, battery.resolved().coldestCharge());
         checks.add(heated ? charging.variant("heated") : charging);
         if (battery.chemistry().family() == BatteryFamily.LEAD_ACID) {
             Temperature freezing =
@@ -172,7 +179,7 @@ public record BankFit(
     /** The fewest strings whose capacity, at the current that each then carries, covers the need. */
     private static BankLayout lay(
             BankCapacity capacity, Battery battery, BankNeed need, int series, int leastStrings, Ratio parallelFactor) {
-        Current running = capacity.demand().runningCurrent();
+        Current running = capacity.demand().resolved().runningCurrent();
         Charge required = capacity.requiredCapacity();
         int parallel = (int) Math.max(
                 leastStrings, Math.ceil(required.dividedBy(battery.capacity().slowest()) - ROUNDING));
@@ -204,12 +211,13 @@ public record BankFit(
             Power heaters = heater.times(layout.count());
             checks.add(Check.atMost(BankRule.HEATER_POWER, asked, heaters));
         }
-        Current continuous = need.continuousPower().dividedBy(layout.disconnectVoltage());
+        BankNeed.Resolved resolved = need.resolved();
+        Current continuous = resolved.continuousPower().dividedBy(layout.disconnectVoltage());
         checks.add(Check.atMost(BankRule.DISCHARGE_CURRENT, continuous, layout.maximumDischargeCurrent()));
-        Current surge = need.surgePower().dividedBy(layout.disconnectVoltage());
+        Current surge = resolved.surgePower().dividedBy(layout.disconnectVoltage());
         Current peak = layout.peakDischargeCurrent();
         checks.add(Check.atMost(BankRule.SURGE_CURRENT, surge, peak));
-        judgeSag(need, layout, policy, checks);
+        judgeSag(need, resolved.surgePower(), layout, policy, checks);
         return checks;
     }
 
@@ -218,12 +226,13 @@ public record BankFit(
      * {@code I · (R_bank + R_cable)}, with the current that the start draws at the cut-off. Where that lies over the cut-off,
      * the bus stays over it, since the current only falls as the voltage rises.
      */
-    private static void judgeSag(BankNeed need, BankLayout layout, BankPolicy policy, List<Check> checks) {
+    private static void judgeSag(
+            BankNeed need, Power surgePower, BankLayout layout, BankPolicy policy, List<Check> checks) {
         Voltage cutOff = need.cutOffVoltage();
         if (cutOff == null) {
             return;
         }
-        Current surge = need.surgePower().dividedBy(cutOff);
+        Current surge = surgePower.dividedBy(cutOff);
         Resistance resistance =
                 layout.resistance().times(policy.resistanceFactor()).plus(need.cableResistance());
         Voltage left = layout.trueNominal().minus(surge.times(resistance));

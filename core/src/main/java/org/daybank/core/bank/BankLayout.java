@@ -69,6 +69,7 @@ public record BankLayout(
     public static BankLayout of(
             Battery battery, Voltage nominalVoltage, int series, int parallel, Ratio parallelFactor) {
         Chemistry.Traits traits = battery.chemistry().traits();
+        Battery.Resolved sheet = battery.resolved();
         int count = series * parallel;
         Voltage trueNominal = battery.trueNominal().times(series);
         Charge rated = battery.capacity().slowest().times(parallel);
@@ -88,9 +89,9 @@ public record BankLayout(
                 traits.openCircuit().times(battery.cells() * series).dividedBy(resistance),
                 rated.dividedBy(TimeSpan.hours(1)).times(traits.minimumChargeRate()),
                 evenStrings,
-                battery.maximumChargeCurrent().times(evenStrings),
-                battery.maximumDischargeCurrent().times(evenStrings),
-                battery.peakDischargeCurrent().times(evenStrings),
+                sheet.maximumChargeCurrent().times(evenStrings),
+                sheet.maximumDischargeCurrent().times(evenStrings),
+                sheet.peakDischargeCurrent().times(evenStrings),
                 traits.disconnect().times(battery.cells() * series),
                 battery.mass().times(count),
                 battery.price().times(count));

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -16,13 +17,13 @@ import org.daybank.core.schema.Validation;
  */
 @RecordBuilder
 public record BankUse(
-        List<Cycles> cycles,
+        @Bounds(minimumItems = 1, maximumItems = 10_000) List<Cycles> cycles,
 
+        @Bounds(minimum = "-60 Cel", maximum = "80 Cel", minimumItems = 1, maximumItems = 8784)
         @Assumed(source = "25 °C all year, as data sheets have it")
         List<Temperature> cellTemperatures)
         implements BankUseBuilder.With {
     private static final int DAYS_OF_A_YEAR = 365;
-    private static final int MOST_CYCLES = 1_000_000;
 
     /**
      * Cycles of one depth.
@@ -30,15 +31,14 @@ public record BankUse(
      * @param depth of the discharge as a share of the rated capacity, from 0.001 to 1
      * @param perYear how many in a year, above zero; halves count
      */
-    public record Cycles(Ratio depth, double perYear) {
+    public record Cycles(
+            @Bounds(minimum = "0.001", maximum = "1") Ratio depth,
+
+            @Bounds(exclusiveMinimum = "0", maximum = "1000000")
+            double perYear) {
         /** Refuses what is no cycle. */
         public Cycles {
-            new Validation()
-                    .required("depth", depth)
-                    .within("depth", depth, Ratio.of(0.001), Ratio.ONE)
-                    .above("perYear", perYear, 0.0)
-                    .atMost("perYear", perYear, (double) MOST_CYCLES)
-                    .done();
+            Validation.of(Cycles.class, depth, perYear).done();
         }
     }
 
@@ -49,11 +49,7 @@ public record BankUse(
      */
     public BankUse {
         cellTemperatures = Objects.requireNonNullElse(cellTemperatures, List.of(Temperature.celsius(25)));
-        new Validation()
-                .notEmpty("cycles", cycles)
-                .notEmpty("cellTemperatures", cellTemperatures)
-                .eachWithin("cellTemperatures", cellTemperatures, Temperature.celsius(-60), Temperature.celsius(80))
-                .done();
+        Validation.of(BankUse.class, cycles, cellTemperatures).done();
         cycles = List.copyOf(cycles);
         cellTemperatures = List.copyOf(cellTemperatures);
     }

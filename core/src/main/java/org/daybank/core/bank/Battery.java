@@ -4,7 +4,6 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Money;
@@ -15,13 +14,15 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The data sheet of a battery.
+ * The data sheet of a battery. What it leaves out stays null; {@link #resolved()} returns what that follows to.
  *
  * @param model its code
  * @param chemistry of its cells
@@ -47,57 +48,120 @@ import org.jspecify.annotations.Nullable;
 public record Battery(
         String model,
         Chemistry chemistry,
-        Voltage nominalVoltage,
+
+        @Bounds(minimum = "2 V", maximum = "48 V") Voltage nominalVoltage,
+
         DischargeCurve capacity,
+
+        @Bounds(exclusiveMinimum = "0 Ohm", maximum = "10 Ohm")
         Resistance resistance,
 
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA")
         @Assumed(source = "maximum charge rate customary for the chemistry, times the capacity")
+        @Nullable
         Current maximumChargeCurrent,
 
-        @Assumed(source = "the capacity drawn in one hour") Current maximumDischargeCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "100 kA")
+        @Assumed(source = "the capacity drawn in one hour")
+        @Nullable
+        Current maximumDischargeCurrent,
 
+        @Bounds(exclusiveMinimum = "0 A", maximum = "200 kA")
         @Assumed(source = "twice the maximum discharge current")
+        @Nullable
         Current peakDischargeCurrent,
 
-        @Assumed(source = "as many as make 48 V") Integer mostInSeries,
+        @Bounds(minimum = "1", maximum = "48") @Assumed(source = "as many as make 48 V") @Nullable
+        Integer mostInSeries,
 
+        @Bounds(minimum = "1", maximum = "64")
         @Assumed(value = "4", source = "customary limit without further measures")
         Integer mostInParallel,
 
-        @Assumed(source = "published curve of the chemistry")
+        @Assumed(source = "published curve of the chemistry") @Nullable
         TemperatureCurve capacityByTemperature,
 
         @Assumed(
                 source =
                         "lithium 0.1 C from 0 °C, 0.3 C from 5 °C, 0.5 C from 15 °C, as customary; lead-acid no limit of its own")
+        @Nullable
         ChargeRateSteps chargeRateByTemperature,
 
-        @Assumed(source = "lithium 0 °C; lead-acid −30 °C") Temperature coldestCharge,
-        @Nullable Power heater,
+        @Bounds(minimum = "-60 Cel", maximum = "40 Cel") @Assumed(source = "lithium 0 °C; lead-acid −30 °C") @Nullable
+        Temperature coldestCharge,
+
+        @Bounds(exclusiveMinimum = "0 W", maximum = "5 kW") @Nullable
+        Power heater,
+
         @Nullable CycleLife cycleLife,
-        @Nullable TimeSpan calendarLife,
-        Mass mass,
-        Money price)
-        implements BatteryBuilder.With {
+
+        @Bounds(minimum = "0.1 a", maximum = "100 a") @Nullable
+        TimeSpan calendarLife,
+
+        @Bounds(minimum = "0 kg", maximum = "10000 kg") Mass mass,
+
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
+        implements BatteryBuilder.With, Resolvable<Battery.Resolved> {
     private static final List<Voltage> VOLTAGES =
             List.of(Voltage.volts(2), Voltage.volts(6), Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
+     * @param maximumChargeCurrent as given, or the customary charge rate of the chemistry times the capacity
+     * @param maximumDischargeCurrent as given, or the capacity drawn in one hour
+     * @param peakDischargeCurrent as given, or twice the maximum discharge current
+     * @param mostInSeries as given, or as many as make 48 V
+     * @param capacityByTemperature as given, or the published curve of the chemistry
+     * @param chargeRateByTemperature as given, or the customary steps of the chemistry
+     * @param coldestCharge as given, or the temperature at which the customary steps of the chemistry begin
+     */
+    public record Resolved(
+            Current maximumChargeCurrent,
+            Current maximumDischargeCurrent,
+            Current peakDischargeCurrent,
+            Integer mostInSeries,
+            TemperatureCurve capacityByTemperature,
+            ChargeRateSteps chargeRateByTemperature,
+            Temperature coldestCharge) {}
+
+    /**
+     * Validates the components.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range, or the sheet contradicts itself
      */
     public Battery {
         mostInParallel = Defaults.otherwise(mostInParallel, Battery.class, "mostInParallel");
-        new Validation()
-                .required("model", model)
-                .required("chemistry", chemistry)
-                .required("nominalVoltage", nominalVoltage)
+        Current continuous =
+                maximumDischargeCurrent == null && capacity != null ? inOneHour(capacity) : maximumDischargeCurrent;
+        Validation.of(
+                        Battery.class,
+                        model,
+                        chemistry,
+                        nominalVoltage,
+                        capacity,
+                        resistance,
+                        maximumChargeCurrent,
+                        maximumDischargeCurrent,
+                        peakDischargeCurrent,
+                        mostInSeries,
+                        mostInParallel,
+                        capacityByTemperature,
+                        chargeRateByTemperature,
+                        coldestCharge,
+                        heater,
+                        cycleLife,
+                        calendarLife,
+                        mass,
+                        price)
                 .that(
-                        nominalVoltage == null || VOLTAGES.contains(nominalVoltage),
+                        nominalVoltage == null
+                                || VOLTAGES.contains(nominalVoltage)
+                                || nominalVoltage.compareTo(VOLTAGES.get(0)) < 0
+                                || nominalVoltage.compareTo(VOLTAGES.get(VOLTAGES.size() - 1)) > 0,
                         "nominalVoltage",
                         ProblemCode.OUT_OF_RANGE,
-                        "nominalVoltage must be one of %s, but was %s.".formatted(VOLTAGES, nominalVoltage))
+                        () -> "nominalVoltage must be one of %s, but was %s.".formatted(VOLTAGES, nominalVoltage))
                 .that(
                         chemistry == null
                                 || chemistry.family() != BatteryFamily.LITHIUM
@@ -105,41 +169,29 @@ public record Battery(
                                 || nominalVoltage.compareTo(Voltage.volts(12)) >= 0,
                         "nominalVoltage",
                         ProblemCode.INCONSISTENT,
-                        "a lithium battery has 12, 24 or 48 V but this one has " + nominalVoltage)
-                .required("capacity", capacity)
-                .required("resistance", resistance)
-                .above("resistance", resistance, Resistance.ZERO)
-                .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
-                .above("maximumDischargeCurrent", maximumDischargeCurrent, Current.ZERO)
-                .above("peakDischargeCurrent", peakDischargeCurrent, Current.ZERO)
-                .within("mostInSeries", mostInSeries, 1, 48)
-                .within("mostInParallel", mostInParallel, 1, 64)
-                .above("heater", heater, Power.ZERO)
-                .within("calendarLife", calendarLife, TimeSpan.years(0.1), TimeSpan.years(100))
-                .required("mass", mass)
-                .required("price", price)
+                        () -> "nominalVoltage must be 12 V, 24 V or 48 V for a lithium battery, but was %s."
+                                .formatted(nominalVoltage))
+                .notBelow("peakDischargeCurrent", peakDischargeCurrent, "maximumDischargeCurrent", continuous)
                 .done();
+    }
+
+    private static Current inOneHour(DischargeCurve capacity) {
+        return capacity.slowest().dividedBy(TimeSpan.hours(1));
+    }
+
+    @Override
+    public Resolved resolved() {
         Chemistry.Traits typical = chemistry.traits();
-        Charge rated = capacity.slowest();
-        Current oneHour = rated.dividedBy(TimeSpan.hours(1));
-        maximumChargeCurrent =
-                Objects.requireNonNullElse(maximumChargeCurrent, oneHour.times(typical.maximumChargeRate()));
-        maximumDischargeCurrent = Objects.requireNonNullElse(maximumDischargeCurrent, oneHour);
-        peakDischargeCurrent = Objects.requireNonNullElse(peakDischargeCurrent, maximumDischargeCurrent.times(2));
-        mostInSeries = Objects.requireNonNullElse(mostInSeries, (int) (48 / nominalVoltage.volts()));
-        capacityByTemperature = Objects.requireNonNullElse(capacityByTemperature, typical.capacityByTemperature());
-        chargeRateByTemperature =
-                Objects.requireNonNullElse(chargeRateByTemperature, typical.chargeRateByTemperature());
-        coldestCharge = Objects.requireNonNullElse(
-                coldestCharge, typical.chargeRateByTemperature().begin());
-        new Validation()
-                .that(
-                        peakDischargeCurrent.compareTo(maximumDischargeCurrent) >= 0,
-                        "peakDischargeCurrent",
-                        ProblemCode.INCONSISTENT,
-                        "peakDischargeCurrent %s must not be below maximumDischargeCurrent %s"
-                                .formatted(peakDischargeCurrent, maximumDischargeCurrent))
-                .done();
+        Current oneHour = inOneHour(capacity);
+        Current continuous = Objects.requireNonNullElse(maximumDischargeCurrent, oneHour);
+        return new Resolved(
+                maximumChargeCurrent == null ? oneHour.times(typical.maximumChargeRate()) : maximumChargeCurrent,
+                continuous,
+                peakDischargeCurrent == null ? continuous.times(2) : peakDischargeCurrent,
+                mostInSeries == null ? (Integer) (int) (48 / nominalVoltage.volts()) : mostInSeries,
+                Objects.requireNonNullElse(capacityByTemperature, typical.capacityByTemperature()),
+                Objects.requireNonNullElse(chargeRateByTemperature, typical.chargeRateByTemperature()),
+                coldestCharge == null ? typical.chargeRateByTemperature().begin() : coldestCharge);
     }
 
     /** Cells in series within one. */
@@ -160,15 +212,18 @@ public record Battery(
 
     /** Most that one may be charged with for hours, cells at a temperature: nothing below the coldest charge. */
     public Current maximumChargeCurrentAt(Temperature cells) {
-        if (cells.compareTo(coldestCharge) < 0) {
+        Resolved sheet = resolved();
+        if (cells.compareTo(sheet.coldestCharge()) < 0) {
             return Current.ZERO;
         }
-        Current allowed = capacity.slowest().dividedBy(TimeSpan.hours(1)).times(chargeRateByTemperature.at(cells));
-        return allowed.compareTo(maximumChargeCurrent) < 0 ? allowed : maximumChargeCurrent;
+        Current allowed =
+                inOneHour(capacity).times(sheet.chargeRateByTemperature().at(cells));
+        return allowed.compareTo(sheet.maximumChargeCurrent()) < 0 ? allowed : sheet.maximumChargeCurrent();
     }
 
     /** Share of the rated capacity at a temperature; empty below what is published. */
     public Optional<Ratio> temperatureFactor(Temperature temperature) {
-        return capacityByTemperature.at(temperature);
+        TemperatureCurve curve = capacityByTemperature;
+        return (curve == null ? chemistry.traits().capacityByTemperature() : curve).at(temperature);
     }
 }

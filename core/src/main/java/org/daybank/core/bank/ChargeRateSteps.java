@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -14,8 +15,8 @@ import org.daybank.core.schema.Validation;
  *
  * @param steps coldest first
  */
-public record ChargeRateSteps(List<Step> steps) {
-    private static final Ratio MOST = Ratio.of(10);
+public record ChargeRateSteps(
+        @Bounds(minimumItems = 1, maximumItems = 100) List<Step> steps) {
 
     /**
      * One step.
@@ -23,7 +24,16 @@ public record ChargeRateSteps(List<Step> steps) {
      * @param from coldest temperature of the cells at which it holds
      * @param rate charging current in multiples of the rated capacity for each hour, from 0 to 10
      */
-    public record Step(Temperature from, Ratio rate) {}
+    public record Step(
+            @Bounds(minimum = "-100 Cel", maximum = "100 Cel")
+            Temperature from,
+
+            @Bounds(minimum = "0", maximum = "10") Ratio rate) {
+        /** Validates the components. */
+        public Step {
+            Validation.of(Step.class, from, rate).done();
+        }
+    }
 
     /**
      * Keeps a copy, coldest first.
@@ -32,11 +42,9 @@ public record ChargeRateSteps(List<Step> steps) {
      *     temperature
      */
     public ChargeRateSteps {
-        Validation checks = new Validation().notEmpty("steps", steps);
-        for (int i = 0; i < steps.size(); i++) {
-            checks.within("steps/" + i + "/rate", steps.get(i).rate(), Ratio.ZERO, MOST);
-        }
-        checks.that(
+        Validation.of(ChargeRateSteps.class, steps).done();
+        new Validation()
+                .that(
                         steps.stream().map(Step::from).distinct().count() == steps.size(),
                         "steps",
                         ProblemCode.INCONSISTENT,

@@ -6,6 +6,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.quantity.VoltageCoefficient;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.NotRepeated;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
@@ -60,24 +61,23 @@ public record ChargeSettings(
      * @param coldest temperature of the bank
      * @param hottest temperature of the bank
      */
-    public record Facts(Chemistry chemistry, Voltage nominalVoltage, Temperature coldest, Temperature hottest) {
-        /** Refuses what is missing. */
+    public record Facts(
+            Chemistry chemistry,
+
+            @Bounds(minimum = "12 V", maximum = "48 V") Voltage nominalVoltage,
+
+            @Bounds(minimum = "-60 Cel", maximum = "80 Cel") Temperature coldest,
+
+            @Bounds(minimum = "-60 Cel", maximum = "80 Cel") Temperature hottest) {
+        /** Validates the components. */
         public Facts {
-            new Validation()
-                    .required("chemistry", chemistry)
-                    .required("nominalVoltage", nominalVoltage)
+            Validation.of(Facts.class, chemistry, nominalVoltage, coldest, hottest)
                     .that(
-                            nominalVoltage == null || BankDemand.BUSES.contains(nominalVoltage),
+                            BankDemand.isNominal(nominalVoltage),
                             "nominalVoltage",
                             ProblemCode.OUT_OF_RANGE,
-                            () -> "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
-                    .required("coldest", coldest)
-                    .required("hottest", hottest)
-                    .that(
-                            coldest == null || hottest == null || coldest.compareTo(hottest) <= 0,
-                            "hottest",
-                            ProblemCode.INCONSISTENT,
-                            () -> "hottest must not be below coldest %s, but was %s.".formatted(coldest, hottest))
+                            BankDemand.notNominal(nominalVoltage))
+                    .notBelow("hottest", hottest, "coldest", coldest)
                     .done();
         }
     }
@@ -114,7 +114,7 @@ public record ChargeSettings(
 
     /** The same for one battery, whose data sheet says from which temperature it may be charged. */
     public ChargeSettings forBattery(Battery battery) {
-        return withChargingFrom(chargingFrom.map(typical -> battery.coldestCharge()));
+        return withChargingFrom(chargingFrom.map(typical -> battery.resolved().coldestCharge()));
     }
 
     /** How far a charging voltage moves at a temperature; beyond the clamps no further. */

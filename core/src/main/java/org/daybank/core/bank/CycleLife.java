@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Scalars;
 import org.daybank.core.schema.Validation;
@@ -15,9 +16,8 @@ import org.daybank.core.schema.Validation;
  *
  * @param points shallowest first
  */
-public record CycleLife(List<Point> points) {
-    private static final Ratio LEAST_DEPTH = Ratio.of(0.001);
-
+public record CycleLife(
+        @Bounds(minimumItems = 1, maximumItems = 100) List<Point> points) {
     /** A slope of minus one: the energy that passes through over the whole life is the same at either depth. */
     private static final double SAME_THROUGHPUT = -1;
 
@@ -27,7 +27,14 @@ public record CycleLife(List<Point> points) {
      * @param depth of the discharge, from 0.001 to 1
      * @param cycles until it is worn, at least one
      */
-    public record Point(Ratio depth, int cycles) {}
+    public record Point(
+            @Bounds(minimum = "0.001", maximum = "1") Ratio depth,
+            @Bounds(minimum = "1", maximum = "100000000") int cycles) {
+        /** Validates the components. */
+        public Point {
+            Validation.of(Point.class, depth, cycles).done();
+        }
+    }
 
     /**
      * Keeps a copy, shallowest first.
@@ -36,12 +43,7 @@ public record CycleLife(List<Point> points) {
      *     deeper discharge lasts longer
      */
     public CycleLife {
-        Validation checks = new Validation().notEmpty("points", points);
-        for (int i = 0; i < points.size(); i++) {
-            checks.within("points/" + i + "/depth", points.get(i).depth(), LEAST_DEPTH, Ratio.ONE)
-                    .atLeast("points/" + i + "/cycles", points.get(i).cycles(), 1);
-        }
-        checks.done();
+        Validation.of(CycleLife.class, points).done();
         points = points.stream().sorted(Comparator.comparing(Point::depth)).toList();
         Validation order = new Validation();
         for (int i = 1; i < points.size(); i++) {

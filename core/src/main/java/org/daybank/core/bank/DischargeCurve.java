@@ -7,6 +7,7 @@ import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -15,7 +16,8 @@ import org.daybank.core.schema.Validation;
  *
  * @param points at least one; kept from the fastest to the slowest discharge
  */
-public record DischargeCurve(List<Point> points) {
+public record DischargeCurve(
+        @Bounds(minimumItems = 1, maximumItems = 100) List<Point> points) {
 
     /**
      * One line of the list.
@@ -23,15 +25,14 @@ public record DischargeCurve(List<Point> points) {
      * @param over time over which the capacity is drawn
      * @param capacity drawn in that time
      */
-    public record Point(TimeSpan over, Charge capacity) {
-        /** Refuses what is not above zero. */
+    public record Point(
+            @Bounds(minimum = "1 min", maximum = "1000 h") TimeSpan over,
+
+            @Bounds(exclusiveMinimum = "0 Ah", maximum = "100000 Ah")
+            Charge capacity) {
+        /** Validates the components. */
         public Point {
-            new Validation()
-                    .required("over", over)
-                    .above("over", over, TimeSpan.ZERO)
-                    .required("capacity", capacity)
-                    .above("capacity", capacity, Charge.ZERO)
-                    .done();
+            Validation.of(Point.class, over, capacity).done();
         }
 
         private double amperes() {
@@ -45,7 +46,7 @@ public record DischargeCurve(List<Point> points) {
      * @throws org.daybank.core.schema.InvalidInput when there is none, or a slower discharge yields less or is no slower
      */
     public DischargeCurve {
-        new Validation().notEmpty("points", points).done();
+        Validation.of(DischargeCurve.class, points).done();
         points = points.stream().sorted(Comparator.comparing(Point::over)).toList();
         Validation order = new Validation();
         for (int i = 1; i < points.size(); i++) {

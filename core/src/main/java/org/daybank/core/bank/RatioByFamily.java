@@ -16,10 +16,7 @@ public record RatioByFamily(Ratio leadAcid, Ratio lithium) {
 
     /** Refuses an absent part. */
     public RatioByFamily {
-        new Validation()
-                .required("leadAcid", leadAcid)
-                .required("lithium", lithium)
-                .done();
+        Validation.of(RatioByFamily.class, leadAcid, lithium).done();
     }
 
     /** The same ratio for both families. */

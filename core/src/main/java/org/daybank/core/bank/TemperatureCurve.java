@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -14,9 +15,8 @@ import org.daybank.core.schema.Validation;
  *
  * @param points share by temperature in °C
  */
-public record TemperatureCurve(List<Point> points) {
-    private static final Ratio LEAST = Ratio.of(0.05);
-    private static final Ratio MOST = Ratio.of(1.5);
+public record TemperatureCurve(
+        @Bounds(minimumItems = 1, maximumItems = 100) List<Point> points) {
 
     /**
      * One published point.
@@ -24,7 +24,16 @@ public record TemperatureCurve(List<Point> points) {
      * @param temperature of the cells
      * @param share of the rated capacity, from 0.05 to 1.5
      */
-    public record Point(Temperature temperature, Ratio share) {}
+    public record Point(
+            @Bounds(minimum = "-100 Cel", maximum = "100 Cel")
+            Temperature temperature,
+
+            @Bounds(minimum = "0.05", maximum = "1.5") Ratio share) {
+        /** Validates the components. */
+        public Point {
+            Validation.of(Point.class, temperature, share).done();
+        }
+    }
 
     /**
      * Keeps a copy, coldest first.
@@ -33,11 +42,9 @@ public record TemperatureCurve(List<Point> points) {
      *     points stand at one temperature
      */
     public TemperatureCurve {
-        Validation checks = new Validation().notEmpty("points", points);
-        for (int i = 0; i < points.size(); i++) {
-            checks.within("points/" + i + "/share", points.get(i).share(), LEAST, MOST);
-        }
-        checks.that(
+        Validation.of(TemperatureCurve.class, points).done();
+        new Validation()
+                .that(
                         points.stream().map(Point::temperature).distinct().count() == points.size(),
                         "points",
                         ProblemCode.INCONSISTENT,

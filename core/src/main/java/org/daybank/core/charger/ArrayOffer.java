@@ -9,12 +9,13 @@ import org.daybank.core.array.PvModule;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The modules that a controller is to carry.
+ * The modules that a controller is to carry: as many as the need requires through that controller, or exactly so many.
  *
  * @param extremes of the module at the site
  * @param exactTracking modules that would just do where the best point is tracked without loss
@@ -23,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param sunshine the year's sunshine on the array
  * @param yearlyTracking what one module brings in a year where the best point is tracked without loss
  * @param yearlyDirect what one module brings in a year at the bank's own voltage; absent when it belongs to no voltage group
+ * @param exact whether exactly {@code modulesDirect} modules are to be connected through any controller, not fewer and not
+ *     more; if not, whole strings may add some
  */
 public record ArrayOffer(
         ModuleExtremes extremes,
@@ -31,12 +34,26 @@ public record ArrayOffer(
         Ratio whenNew,
         IrradianceDistribution sunshine,
         Energy yearlyTracking,
-        @Nullable Energy yearlyDirect) {
+        @Nullable Energy yearlyDirect,
+        boolean exact) {
+    /** As many modules as the need requires through a controller. */
+    public ArrayOffer(
+            ModuleExtremes extremes,
+            Ratio exactTracking,
+            int modulesDirect,
+            Ratio whenNew,
+            IrradianceDistribution sunshine,
+            Energy yearlyTracking,
+            @Nullable Energy yearlyDirect) {
+        this(extremes, exactTracking, modulesDirect, whenNew, sunshine, yearlyTracking, yearlyDirect, false);
+    }
+
     /**
-     * So many modules of a kind, whichever controller carries them.
+     * Returns the offer of exactly so many modules, whichever controller carries them.
      *
+     * @param modules from 1 to {@link ArraySize#MOST_MODULES}
      * @param need of the controller: at the bank's own voltage the modules run half way between nominal and charging voltage
-     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet
+     * @throws org.daybank.core.schema.InvalidInput when no circuit fits the data sheet, or the number is out of range
      */
     public static ArrayOffer of(
             PvModule module,
@@ -45,6 +62,7 @@ public record ArrayOffer(
             Site site,
             IrradianceDistribution sunshine,
             ArrayPolicy policy) {
+        new Validation().within("modules", modules, 1, ArraySize.MOST_MODULES).done();
         ModuleOutput output = ModuleOutput.of(module, policy.yieldModel());
         Voltage group = module.nominalGroup();
         return new ArrayOffer(
@@ -64,12 +82,13 @@ public record ArrayOffer(
                                                 Math.rint(need.nominalVoltage().dividedBy(group))),
                                         need.trueNominal(),
                                         need.trueNominal()
-                                                .plus(need.chargingVoltage())
+                                                .plus(need.resolved().chargingVoltage())
                                                 .dividedBy(2),
                                         site,
                                         sunshine,
                                         policy)
-                                .yearly());
+                                .yearly(),
+                true);
     }
 
     /** The module. */
@@ -85,8 +104,11 @@ public record ArrayOffer(
         };
     }
 
-    /** Modules needed through a controller. */
+    /** Returns the number of modules to be connected through a controller. */
     int modulesFor(ChargeController controller) {
+        if (exact) {
+            return modulesDirect;
+        }
         return switch (controller.kind().path()) {
             case TRACKING ->
                 (int) Math.min(

@@ -2,7 +2,6 @@ package org.daybank.core.charger;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Money;
@@ -13,13 +12,14 @@ import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The data sheet of a charge controller.
+ * The data sheet of a charge controller. What it leaves out stays null; {@link #resolved()} returns what that follows to.
  *
  * @param model its code
  * @param kind its family
@@ -44,85 +44,108 @@ import org.jspecify.annotations.Nullable;
 public record ChargeController(
         String model,
         ControllerKind kind,
+
+        @Bounds(minimum = "12 V", maximum = "48 V", minimumItems = 1, maximumItems = 10)
         List<Voltage> busVoltages,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage maximumInputVoltage,
 
-        @Assumed(value = "0 V", source = "none stated") Voltage minimumInputVoltage,
+        @Bounds(minimum = "0 V", maximum = "1500 V") @Assumed(value = "0 V", source = "none stated")
+        Voltage minimumInputVoltage,
 
+        @Bounds(minimum = "0 V", maximum = "100 V")
         @Assumed(value = "1 V", source = "drop across the switch of a direct controller")
         Voltage headroom,
 
-        @Assumed(source = "equal to outputCurrent") Current maximumInputCurrent,
-        @Nullable Power maximumInputPower,
-        Current outputCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "equal to outputCurrent") @Nullable
+        Current maximumInputCurrent,
 
-        @Assumed(value = "0.96", source = "typical data sheets")
+        @Bounds(exclusiveMinimum = "0 W", maximum = "1000 kW") @Nullable
+        Power maximumInputPower,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current outputCurrent,
+
+        @Bounds(minimum = "0.5", maximum = "1") @Assumed(value = "0.96", source = "typical data sheets")
         Ratio efficiency,
 
-        @Assumed(value = "1 W", source = "typical data sheets")
+        @Bounds(minimum = "0 W", maximum = "500 W") @Assumed(value = "1 W", source = "typical data sheets")
         Power selfConsumption,
 
-        List<Chemistry> chemistries,
+        @Bounds(minimumItems = 1, maximumItems = 4) List<Chemistry> chemistries,
 
-        @Assumed(value = "40 Cel", source = "typical data sheets")
+        @Bounds(minimum = "0 Cel", maximum = "80 Cel") @Assumed(value = "40 Cel", source = "typical data sheets")
         Temperature fullOutputUpTo,
 
-        @Assumed(value = "-2 %/K", source = "typical data sheets")
+        @Bounds(minimum = "-20 %/K", maximum = "0 %/K") @Assumed(value = "-2 %/K", source = "typical data sheets")
         TemperatureCoefficient derating,
 
+        @Bounds(minimum = "1", maximum = "64")
         @Assumed(value = "4", source = "customary limit without a common control")
         Integer mostInParallel,
 
-        @Assumed(source = "equal to outputCurrent") Current loadOutputCurrent,
-        @Assumed(source = "none stated") List<ControllerFunction> functions,
-        Money price)
-        implements ChargeControllerBuilder.With {
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "equal to outputCurrent") @Nullable
+        Current loadOutputCurrent,
+
+        @Bounds(maximumItems = 8) @Assumed(source = "none stated")
+        List<ControllerFunction> functions,
+
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
+        implements ChargeControllerBuilder.With, Resolvable<ChargeController.Resolved> {
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
+     * @param maximumInputCurrent as given, or the output current
+     * @param loadOutputCurrent as given, or the output current
+     */
+    public record Resolved(Current maximumInputCurrent, Current loadOutputCurrent) {}
+
+    /**
+     * Validates the components.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range, or the sheet contradicts itself
      */
     public ChargeController {
         minimumInputVoltage = Defaults.otherwise(minimumInputVoltage, ChargeController.class, "minimumInputVoltage");
         headroom = Defaults.otherwise(headroom, ChargeController.class, "headroom");
-        maximumInputCurrent = maximumInputCurrent == null ? outputCurrent : maximumInputCurrent;
-        loadOutputCurrent = loadOutputCurrent == null ? outputCurrent : loadOutputCurrent;
         efficiency = Defaults.otherwise(efficiency, ChargeController.class, "efficiency");
         selfConsumption = Defaults.otherwise(selfConsumption, ChargeController.class, "selfConsumption");
         fullOutputUpTo = Defaults.otherwise(fullOutputUpTo, ChargeController.class, "fullOutputUpTo");
         derating = Defaults.otherwise(derating, ChargeController.class, "derating");
         mostInParallel = Defaults.otherwise(mostInParallel, ChargeController.class, "mostInParallel");
-        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Validation()
-                .required("model", model)
-                .required("kind", kind)
-                .notEmpty("busVoltages", busVoltages)
-                .eachWithin("busVoltages", busVoltages, Voltage.volts(12), Voltage.volts(48))
-                .required("maximumInputVoltage", maximumInputVoltage)
-                .above("maximumInputVoltage", maximumInputVoltage, Voltage.ZERO)
-                .atLeast("minimumInputVoltage", minimumInputVoltage, Voltage.ZERO)
-                .that(
-                        maximumInputVoltage == null || minimumInputVoltage.compareTo(maximumInputVoltage) < 0,
-                        "minimumInputVoltage",
-                        ProblemCode.INCONSISTENT,
-                        "minimumInputVoltage %s must be below maximumInputVoltage %s"
-                                .formatted(minimumInputVoltage, maximumInputVoltage))
-                .atLeast("headroom", headroom, Voltage.ZERO)
-                .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)
-                .above("maximumInputPower", maximumInputPower, Power.ZERO)
-                .required("outputCurrent", outputCurrent)
-                .above("outputCurrent", outputCurrent, Current.ZERO)
-                .within("efficiency", efficiency, Ratio.of(0.5), Ratio.ONE)
-                .within("selfConsumption", selfConsumption, Power.ZERO, Power.watts(500))
-                .notEmpty("chemistries", chemistries)
-                .within("fullOutputUpTo", fullOutputUpTo, Temperature.celsius(0), Temperature.celsius(80))
-                .atMost("derating", derating, TemperatureCoefficient.ZERO)
-                .within("mostInParallel", mostInParallel, 1, 64)
-                .above("loadOutputCurrent", loadOutputCurrent, Current.ZERO)
-                .required("price", price)
+        functions = functions == null ? List.of() : functions;
+        Validation.of(
+                        ChargeController.class,
+                        model,
+                        kind,
+                        busVoltages,
+                        maximumInputVoltage,
+                        minimumInputVoltage,
+                        headroom,
+                        maximumInputCurrent,
+                        maximumInputPower,
+                        outputCurrent,
+                        efficiency,
+                        selfConsumption,
+                        chemistries,
+                        fullOutputUpTo,
+                        derating,
+                        mostInParallel,
+                        loadOutputCurrent,
+                        functions,
+                        price)
+                .exceeds("maximumInputVoltage", maximumInputVoltage, "minimumInputVoltage", minimumInputVoltage)
                 .done();
         busVoltages = List.copyOf(busVoltages);
         chemistries = List.copyOf(chemistries);
+        functions = List.copyOf(functions);
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                maximumInputCurrent == null ? outputCurrent : maximumInputCurrent,
+                loadOutputCurrent == null ? outputCurrent : loadOutputCurrent);
     }
 
     /** What it gives in air this hot. */

@@ -2,6 +2,8 @@ package org.daybank.core.charger;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
@@ -71,9 +73,38 @@ public record ChargerFit(
         return controller.selfConsumption().times(count);
     }
 
-    /** Holds a controller against the modules and the need: the cheapest layout that keeps every rule. */
+    /**
+     * Returns a controller checked with the modules and the need: the cheapest layout that keeps every rule. Of an exact
+     * number of modules every layout of whole strings is checked; where there is none, that of the nearest number that
+     * whole strings make.
+     */
     public static ChargerFit of(ChargerNeed need, ArrayOffer offer, ChargeController controller, ChargerPolicy policy) {
         ChargerRules rules = new ChargerRules(need, offer, controller, policy);
+        return offer.exact() ? exactly(offer.modulesFor(controller), rules) : covering(rules);
+    }
+
+    private static ChargerFit exactly(int modules, ChargerRules rules) {
+        Check count = rules.moduleCount();
+        for (int distance = 0; distance < modules; distance++) {
+            Optional<ChargerFit> fewer = layout(modules - distance, rules);
+            Optional<ChargerFit> nearest = fewer.isPresent() ? fewer : layout(modules + distance, rules);
+            if (nearest.isPresent()) {
+                return nearest.get().and(List.of(count));
+            }
+        }
+        return rules.judge(rules.leastInSeries()).and(List.of(count));
+    }
+
+    /** The best layout of exactly so many modules in strings of a length that the voltages allow. */
+    private static Optional<ChargerFit> layout(int modules, ChargerRules rules) {
+        int least = rules.leastInSeries();
+        return IntStream.rangeClosed(least, Math.max(least, rules.mostInSeries()))
+                .filter(series -> modules % series == 0)
+                .mapToObj(series -> rules.judge(series, modules / series))
+                .reduce((best, next) -> better(next, best) ? next : best);
+    }
+
+    private static ChargerFit covering(ChargerRules rules) {
         int least = rules.leastInSeries();
         int most = Math.max(least, rules.mostInSeries());
         ChargerFit best = rules.judge(least);

@@ -2,77 +2,112 @@ package org.daybank.core.charger;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
-import java.util.Objects;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What is asked of a charge controller, whichever module feeds it.
+ * The requirements on a charge controller, whichever module feeds it. What was left out stays null; {@link #resolved()}
+ * returns what it follows to.
  *
- * @param nominalVoltage what the bus is called
+ * @param nominalVoltage nominal voltage of the DC system: 12, 24 or 48 V
  * @param chemistry of the bank
  * @param chargingVoltage absorption voltage of the bank at 25 °C
  * @param lowestVoltage of the bus, at which loads are switched off
  * @param hottestAir air around the controller
- * @param maximumChargeCurrent most that the bank takes
- * @param dcLoadCurrent what the DC loads draw while they run; the load output must carry it where one is asked for
- * @param functions asked for besides charging
+ * @param maximumChargeCurrent largest current that the bank accepts
+ * @param dcLoadCurrent current of the DC loads while they run; the load output must carry it where one is required
+ * @param functions required besides charging
  */
 @RecordBuilder
 public record ChargerNeed(
-        Voltage nominalVoltage,
+        @Bounds(minimum = "12 V", maximum = "48 V") Voltage nominalVoltage,
         Chemistry chemistry,
 
+        @Bounds(minimum = "10 V", maximum = "75 V")
         @Assumed(source = "absorption voltage typical of the chemistry")
+        @Nullable
         Voltage chargingVoltage,
 
+        @Bounds(minimum = "1 V", maximum = "75 V")
         @Assumed(source = "disconnect voltage typical of the chemistry")
+        @Nullable
         Voltage lowestVoltage,
 
-        @Assumed(value = "40 Cel", source = "no temperature stated")
+        @Bounds(minimum = "-40 Cel", maximum = "90 Cel") @Assumed(value = "40 Cel", source = "no temperature stated")
         Temperature hottestAir,
 
-        @Assumed(value = "100 kA", source = "no limit stated")
+        @Bounds(exclusiveMinimum = "0 A", maximum = "1000 kA") @Assumed(value = "100 kA", source = "no limit stated")
         Current maximumChargeCurrent,
 
-        @Assumed(value = "0 A", source = "no DC loads stated")
+        @Bounds(minimum = "0 A", maximum = "5000 kA") @Assumed(value = "0 A", source = "no DC loads stated")
         Current dcLoadCurrent,
 
-        @Assumed(source = "none asked for") List<ControllerFunction> functions)
-        implements ChargerNeedBuilder.With {
+        @Bounds(maximumItems = 8) @Assumed(source = "none required")
+        List<ControllerFunction> functions)
+        implements ChargerNeedBuilder.With, Resolvable<ChargerNeed.Resolved> {
+    /** Largest charging voltage of a bank over its nominal voltage; 1.2 to 1.35 in practice. */
+    private static final double LARGEST_CHARGING_SHARE = 1.6;
+
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @param chargingVoltage as given, or the absorption voltage of the chemistry
+     * @param lowestVoltage as given, or the disconnect voltage of the chemistry
+     */
+    public record Resolved(Voltage chargingVoltage, Voltage lowestVoltage) {}
+
+    /**
+     * Validates the components.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or inconsistent
      */
     public ChargerNeed {
         hottestAir = Defaults.otherwise(hottestAir, ChargerNeed.class, "hottestAir");
         maximumChargeCurrent = Defaults.otherwise(maximumChargeCurrent, ChargerNeed.class, "maximumChargeCurrent");
         dcLoadCurrent = Defaults.otherwise(dcLoadCurrent, ChargerNeed.class, "dcLoadCurrent");
-        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Validation()
-                .required("nominalVoltage", nominalVoltage)
-                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
-                .required("chemistry", chemistry)
-                .above("chargingVoltage", chargingVoltage, Voltage.ZERO)
-                .above("lowestVoltage", lowestVoltage, Voltage.ZERO)
-                .atLeast("dcLoadCurrent", dcLoadCurrent, Current.ZERO)
-                .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
+        functions = functions == null ? List.of() : functions;
+        Validation.of(
+                        ChargerNeed.class,
+                        nominalVoltage,
+                        chemistry,
+                        chargingVoltage,
+                        lowestVoltage,
+                        hottestAir,
+                        maximumChargeCurrent,
+                        dcLoadCurrent,
+                        functions)
+                .notBelow("chargingVoltage", chargingVoltage, "nominalVoltage", nominalVoltage)
+                .that(
+                        chargingVoltage == null
+                                || nominalVoltage == null
+                                || chargingVoltage.compareTo(nominalVoltage.times(LARGEST_CHARGING_SHARE)) <= 0,
+                        "chargingVoltage",
+                        ProblemCode.INCONSISTENT,
+                        () -> "chargingVoltage must be at most %s times nominalVoltage %s, but was %s."
+                                .formatted(LARGEST_CHARGING_SHARE, nominalVoltage, chargingVoltage))
+                .exceeds("chargingVoltage", chargingVoltage, "lowestVoltage", lowestVoltage)
                 .done();
-        chargingVoltage = chargingVoltage == null
-                ? chemistry.traits().absorption().times(chemistry.cellsFor(nominalVoltage))
-                : chargingVoltage;
-        lowestVoltage = lowestVoltage == null
-                ? chemistry.traits().disconnect().times(chemistry.cellsFor(nominalVoltage))
-                : lowestVoltage;
+        functions = List.copyOf(functions);
     }
 
-    /** True nominal voltage of the bank. */
+    @Override
+    public Resolved resolved() {
+        int cells = chemistry.cellsFor(nominalVoltage);
+        return new Resolved(
+                chargingVoltage == null ? chemistry.traits().absorption().times(cells) : chargingVoltage,
+                lowestVoltage == null ? chemistry.traits().disconnect().times(cells) : lowestVoltage);
+    }
+
+    /** Returns the nominal voltage of the bank by cells. */
     public Voltage trueNominal() {
         return chemistry.trueNominal(nominalVoltage);
     }

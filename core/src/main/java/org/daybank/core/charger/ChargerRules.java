@@ -4,6 +4,7 @@ import static org.daybank.core.working.Message.value;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.quantity.Current;
@@ -33,7 +34,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
     }
 
     private Voltage operatingLimit() {
-        return need.chargingVoltage().plus(controller.headroom());
+        return need.resolved().chargingVoltage().plus(controller.headroom());
     }
 
     /** The shortest string that works in the hottest sun; on the direct path the one the module's group says. */
@@ -60,9 +61,14 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         return (int) Math.floor(limit.dividedBy(extremes().coldestOpenCircuit()) + 1e-12);
     }
 
+    /** Judges the fewest strings of a length that hold the modules of the offer. */
     ChargerFit judge(int series) {
         int modules = Math.max(1, offer.modulesFor(controller));
-        int strings = (modules + series - 1) / series;
+        return judge(series, (modules + series - 1) / series);
+    }
+
+    /** Judges so many strings of a length, on as few controllers as carry them. */
+    ChargerFit judge(int series, int strings) {
         int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
         ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);
         List<Check> checks = new ArrayList<>();
@@ -80,7 +86,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 count,
                 layout,
                 charging(layout, need.trueNominal()),
-                charging(layout, need.chargingVoltage()),
+                charging(layout, need.resolved().chargingVoltage()),
                 clipping,
                 clipped,
                 own,
@@ -91,8 +97,49 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                 checks);
     }
 
-    /** Strings that one controller takes by input current, input power, diversion and clipping; at least one. */
+    /**
+     * Returns the rule that exactly the modules of the offer can be connected, with the nearest numbers that can where they
+     * cannot.
+     */
+    Check moduleCount() {
+        int modules = offer.modulesFor(controller);
+        int below = 0;
+        int above = Integer.MAX_VALUE;
+        boolean carried = false;
+        for (int series = leastInSeries(); series <= Math.max(leastInSeries(), mostInSeries()); series++) {
+            int mostStrings = mostStrings(series);
+            carried |= modules % series == 0 && modules / series <= mostStrings;
+            below = Math.max(below, series * Math.min(mostStrings, (modules - 1) / series));
+            int more = modules / series + 1;
+            above = more <= mostStrings ? Math.min(above, series * more) : above;
+        }
+        Check check = Check.that(
+                ControllerRule.MODULE_COUNT,
+                carried,
+                value("modules", modules),
+                value("mostInParallel", controller.mostInParallel()),
+                value("below", below),
+                value("above", above));
+        if (carried || (below > 0 && above < Integer.MAX_VALUE)) {
+            return check;
+        }
+        return check.variant(below > 0 ? "fewer" : above < Integer.MAX_VALUE ? "more" : "none");
+    }
+
+    /** Returns how many strings of a length all controllers together carry; none when the voltages of one string do not fit. */
+    private int mostStrings(int series) {
+        List<Check> voltages = new ArrayList<>();
+        judgeStrings(ArrayLayout.shared(offer.module(), series, 1, 1), voltages);
+        return voltages.stream().allMatch(Check::passed) ? withinLimits(series) * controller.mostInParallel() : 0;
+    }
+
+    /** Returns how many strings one controller is given: as many as it carries, at least one. */
     private int stringsOnOne(int series) {
+        return Math.max(1, withinLimits(series));
+    }
+
+    /** Returns how many strings one controller carries by input current, input power, diversion and clipping. */
+    private int withinLimits(int series) {
         double most = inputCurrentLimit().dividedBy(shortCircuit(1));
         Power inputPower = controller.maximumInputPower();
         if (inputPower != null) {
@@ -105,8 +152,8 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                             .outputCurrentIn(need.hottestAir())
                             .dividedBy(diverted(rated(1, series)).current()));
         }
-        int strings = (int) Math.max(1, Math.floor(most + 1e-12));
-        while (strings > 1
+        int strings = (int) Math.min(ArraySize.MOST_MODULES, Math.floor(most + 1e-12));
+        while (strings > 0
                 && !direct()
                 && clipping(ArrayLayout.shared(offer.module(), series, strings, 1))
                                 .compareTo(policy.clippingLimit())
@@ -119,7 +166,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
     /** What may come in: on the direct path it goes straight through, so the output's rating in the heat counts too. */
     private Current inputCurrentLimit() {
         Current output = controller.outputCurrentIn(need.hottestAir());
-        Current input = controller.maximumInputCurrent();
+        Current input = controller.resolved().maximumInputCurrent();
         return direct() && output.compareTo(input) < 0 ? output : input;
     }
 
@@ -210,7 +257,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
             checks.add(Check.atMost(
                     ControllerRule.OPEN_CIRCUIT_BELOW_BANK,
                     coldest,
-                    need.lowestVoltage(),
+                    need.resolved().lowestVoltage(),
                     value("series", layout.series())));
         } else {
             checks.add(Check.atLeast(
@@ -276,7 +323,9 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         }
         if (asked(ControllerFunction.LOAD_OUTPUT)) {
             checks.add(Check.atMost(
-                    ControllerRule.LOAD_OUTPUT_CURRENT, need.dcLoadCurrent(), controller.loadOutputCurrent()));
+                    ControllerRule.LOAD_OUTPUT_CURRENT,
+                    need.dcLoadCurrent(),
+                    controller.resolved().loadOutputCurrent()));
         }
         if (asked(ControllerFunction.DIVERSION_CONTROL)) {
             Current diverted = diverted(rated(layout.stringsOnEach().get(0), layout.series()))
@@ -287,7 +336,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
     }
 
     private Diversion diverted(Power source) {
-        return Diversion.of(source, need.chargingVoltage(), policy);
+        return Diversion.of(source, need.resolved().chargingVoltage(), policy);
     }
 
     /** Whether a function is asked for and there; where it is not there, that alone is told. */

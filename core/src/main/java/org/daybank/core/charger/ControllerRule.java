@@ -30,6 +30,8 @@ public enum ControllerRule implements Rule {
     LOAD_OUTPUT_CURRENT("data sheet of the charge controller"),
     /** The open-circuit voltage of a string starts the device. */
     LOWEST_INPUT_VOLTAGE("data sheet of the charge controller"),
+    /** Exactly the stated number of modules can be connected in whole strings. */
+    MODULE_COUNT("data sheets of the charge controller and the module; whole strings"),
     /** The modules in series are of the voltage group of the bank. */
     MODULE_GROUP("practice for controllers without maximum power point tracking"),
     /** The array voltage of a step-up controller stays below the bank voltage. */

@@ -212,7 +212,7 @@ final class ArrayChoices {
         if (direct() || controller.kind() == ControllerKind.STEP_UP_MPPT) {
             return true;
         }
-        Voltage asked = need.chargingVoltage().plus(controller.headroom());
+        Voltage asked = need.resolved().chargingVoltage().plus(controller.headroom());
         Voltage input = controller
                 .maximumInputVoltage()
                 .times(policy.openCircuitReserve().complement());

@@ -98,10 +98,11 @@ final class BankChecks {
     /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */
     private static Ratio wornDepth(DesignBrief brief, Candidate chosen) {
         BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
-        double left =
-                chosen.layout().capacityAt(capacity.demand().runningCurrent()).ampereHours()
-                        * capacity.temperatureFactor().fraction()
-                        * brief.policy().bank().endOfLifeFraction().fraction();
+        double left = chosen.layout()
+                        .capacityAt(capacity.demand().resolved().runningCurrent())
+                        .ampereHours()
+                * capacity.temperatureFactor().fraction()
+                * brief.policy().bank().endOfLifeFraction().fraction();
         return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
     }
     /** Time to refill the deepest discharge from the surplus of the design month. */

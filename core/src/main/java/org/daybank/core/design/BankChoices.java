@@ -81,7 +81,8 @@ final class BankChoices {
                         battery,
                         battery.price().minorUnits() * layout.series(),
                         battery.capacity().slowest().ampereHours() * factor));
-                amperes = Math.max(amperes, battery.maximumChargeCurrent().amperes() * battery.mostInParallel());
+                amperes = Math.max(
+                        amperes, battery.resolved().maximumChargeCurrent().amperes() * battery.mostInParallel());
             }
         }
         found.sort(Comparator.comparingDouble(Choice::priceOfAmpereHour));
@@ -157,7 +158,7 @@ final class BankChoices {
                                 .lowest(need.lowest())
                                 .temperatureFactor(Ratio.ONE)
                                 .runningCurrent(Power.ZERO.dividedBy(trueNominal))
-                                .surgeCurrent(need.surgePower().dividedBy(trueNominal))
+                                .surgeCurrent(need.resolved().surgePower().dividedBy(trueNominal))
                                 .build(),
                         policy)
                 .requiredCapacity()

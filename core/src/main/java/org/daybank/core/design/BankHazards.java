@@ -107,7 +107,7 @@ final class BankHazards {
             hazards.add(Hazard.of(
                     HazardCode.HEATED_BANK,
                     "bank",
-                    value("coldestCharge", bank.battery().coldestCharge())));
+                    value("coldestCharge", bank.battery().resolved().coldestCharge())));
         }
         Temperature recordLow = design.brief().site().recordLow();
         boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;

@@ -69,7 +69,7 @@ public record EnergyBudget(
     /** The loads that object to a modified sine, by name. */
     public List<String> sineLoads() {
         return demand.loads().stream()
-                .filter(load -> load.supply() == Supply.AC && load.waveform() == Waveform.SINE)
+                .filter(load -> load.supply() == Supply.AC && load.resolved().waveform() == Waveform.SINE)
                 .map(Load::name)
                 .toList();
     }
@@ -88,7 +88,7 @@ public record EnergyBudget(
                     load.count(),
                     load.power(),
                     load.onHours(),
-                    load.dutyCycle(),
+                    load.resolved().dutyCycle(),
                     load.standby(),
                     load.onHours(),
                     load.daysPerWeek());

@@ -40,10 +40,11 @@ final class HourlyDraw {
     private void add(Load load, double[] onShare, double dayShare) {
         double running = load.runningPower().watts();
         double standby = load.standby().watts() * load.count();
+        double dutyCycle = load.resolved().dutyCycle().fraction();
         double[] watts = load.supply() == Supply.AC ? acWatts : dcWatts;
         double[] variance = load.supply() == Supply.AC ? acVariance : dcVariance;
         for (int hour = 0; hour < 24; hour++) {
-            double drawing = onShare[hour] * load.dutyCycle().fraction() * dayShare;
+            double drawing = onShare[hour] * dutyCycle * dayShare;
             double standing = (1 - onShare[hour]) * dayShare;
             double mean = running * drawing + standby * standing;
             watts[hour] += mean;

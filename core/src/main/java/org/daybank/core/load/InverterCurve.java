@@ -2,6 +2,7 @@ package org.daybank.core.load;
 
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -14,19 +15,19 @@ import org.daybank.core.schema.Validation;
  * @param k1 loss in proportion to power
  * @param k2 loss in proportion to the square of power
  */
-public record InverterCurve(Power rating, Ratio k0, Ratio k1, Ratio k2) {
+public record InverterCurve(
+        @Bounds(exclusiveMinimum = "0 W", maximum = "1000000 kW")
+        Power rating,
+
+        @Bounds(minimum = "0", maximum = "1") Ratio k0,
+        @Bounds(minimum = "-0.5", maximum = "5") Ratio k1,
+        @Bounds(minimum = "0", maximum = "5") Ratio k2) {
     /** Below this, part of the idle draw would vanish as soon as anything is given. */
     private static final Ratio LEAST_K1 = Ratio.of(-0.5);
 
-    /** Validation the ranges. */
+    /** Validates the components. */
     public InverterCurve {
-        new Validation()
-                .required("rating", rating)
-                .above("rating", rating, Power.ZERO)
-                .within("k0", k0, Ratio.ZERO, Ratio.ONE)
-                .within("k1", k1, LEAST_K1, Ratio.of(5))
-                .within("k2", k2, Ratio.ZERO, Ratio.of(5))
-                .done();
+        Validation.of(InverterCurve.class, rating, k0, k1, k2).done();
     }
 
     /** One efficiency and an idle draw, until an inverter is known. */

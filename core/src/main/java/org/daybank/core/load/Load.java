@@ -10,14 +10,16 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Something that must run. When it runs is said in exactly one of three ways: hours a day at no particular time, 24 hourly
- * fractions, or windows of time.
+ * fractions, or windows of time. What was left out stays null; {@link #resolved()} returns what it follows to.
  *
  * @param name as the customer calls it
  * @param kind its electrical nature
@@ -48,39 +50,74 @@ public record Load(
         LoadKind kind,
 
         @Assumed(value = "ac", source = "most loads are AC") Supply supply,
-        Power power,
-        @Assumed(value = "1", source = "no count stated") Integer count,
-        @Nullable Double hoursPerDay,
-        @Nullable List<Ratio> hourlyFractions,
-        @Nullable List<TimeWindow> windows,
-        @Assumed(source = "typical of the kind of load") Ratio dutyCycle,
-        @Assumed(value = "7", source = "used every day") Double daysPerWeek,
-        @Assumed(source = "used in every month") List<Month> monthsOfUse,
 
+        @Bounds(minimum = "0 kW", maximum = "1000 kW") Power power,
+
+        @Bounds(minimum = "0", maximum = "10000") @Assumed(value = "1", source = "no count stated")
+        Integer count,
+
+        @Bounds(minimum = "0", maximum = "24") @Nullable Double hoursPerDay,
+
+        @Bounds(minimum = "0", maximum = "1", minimumItems = 24, maximumItems = 24) @Nullable
+        List<Ratio> hourlyFractions,
+
+        @Bounds(minimumItems = 1, maximumItems = 96) @Nullable
+        List<TimeWindow> windows,
+
+        @Bounds(minimum = "0", maximum = "1") @Assumed(source = "typical of the kind of load") @Nullable
+        Ratio dutyCycle,
+
+        @Bounds(exclusiveMinimum = "0", maximum = "7") @Assumed(value = "7", source = "used every day")
+        Double daysPerWeek,
+
+        @Bounds(minimumItems = 1, maximumItems = 12) @Assumed(source = "used in every month")
+        List<Month> monthsOfUse,
+
+        @Bounds(minimum = "0 kW", maximum = "1000 kW")
         @Assumed(value = "0 W", source = "switched off at the plug when not in use")
         Power standby,
 
-        @Assumed(source = "typical of the kind of load") Ratio powerFactor,
-        @Assumed(source = "typical of the kind of load") Ratio startingMultiple,
+        @Bounds(minimum = "0.1", maximum = "1") @Assumed(source = "typical of the kind of load") @Nullable
+        Ratio powerFactor,
 
+        @Bounds(minimum = "1", maximum = "20") @Assumed(source = "typical of the kind of load") @Nullable
+        Ratio startingMultiple,
+
+        @Bounds(minimum = "0.05", maximum = "1")
         @Assumed(value = "0.4", source = "locked-rotor power factors of small motors are 0.3 to 0.5")
         Ratio startPowerFactor,
 
-        @Assumed(source = "typical of the kind of load") Boolean selfSwitching,
-        @Assumed(source = "typical of the kind of load") Waveform waveform,
+        @Assumed(source = "typical of the kind of load") @Nullable
+        Boolean selfSwitching,
+
+        @Assumed(source = "typical of the kind of load") @Nullable
+        Waveform waveform,
 
         @Assumed(value = "false", source = "not marked as essential")
         Boolean essential,
 
-        @Nullable Voltage lowestSupply,
-        @Nullable Voltage highestSupply)
-        implements LoadBuilder.With {
-    private static final int MOST = 10_000;
+        @Bounds(minimum = "1 V", maximum = "1500 V") @Nullable
+        Voltage lowestSupply,
+
+        @Bounds(minimum = "1 V", maximum = "1500 V") @Nullable
+        Voltage highestSupply)
+        implements LoadBuilder.With, Resolvable<Load.Resolved> {
+    /**
+     * The components whose defaults follow from the kind of load: each as given, or else typical of the kind.
+     *
+     * @param dutyCycle share of its hours in which it draws its power
+     * @param powerFactor real over apparent power when running
+     * @param startingMultiple starting over running volt-amperes
+     * @param selfSwitching whether it starts by itself
+     * @param waveform the least waveform it needs
+     */
+    public record Resolved(
+            Ratio dutyCycle, Ratio powerFactor, Ratio startingMultiple, Boolean selfSwitching, Waveform waveform) {}
 
     /**
-     * Resolves what was left out.
+     * Validates the components.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or inconsistent
      */
     public Load {
         kind = Defaults.otherwise(kind, Load.class, "kind");
@@ -90,52 +127,54 @@ public record Load(
         standby = Defaults.otherwise(standby, Load.class, "standby");
         startPowerFactor = Defaults.otherwise(startPowerFactor, Load.class, "startPowerFactor");
         essential = Defaults.otherwise(essential, Load.class, "essential");
-        LoadKind.Traits typical = kind.traits();
-        dutyCycle = Objects.requireNonNullElse(dutyCycle, typical.dutyCycle());
-        powerFactor = Objects.requireNonNullElse(powerFactor, typical.powerFactor());
-        startingMultiple = Objects.requireNonNullElse(startingMultiple, typical.startingMultiple());
-        selfSwitching = Objects.requireNonNullElse(selfSwitching, typical.selfSwitching());
-        waveform = Objects.requireNonNullElse(waveform, typical.waveform());
-        monthsOfUse = monthsOfUse == null ? List.of(Month.values()) : List.copyOf(monthsOfUse);
-        windows = windows == null ? null : List.copyOf(windows);
+        monthsOfUse = monthsOfUse == null ? List.of(Month.values()) : monthsOfUse;
         long ways = Stream.of(hoursPerDay != null, hourlyFractions != null, windows != null)
                 .filter(given -> given)
                 .count();
-        new Validation()
-                .required("name", name)
-                .required("power", power)
-                .within("power", power, Power.ZERO, Power.kilowatts(1000))
-                .within("count", count, 0, MOST)
+        Validation.of(
+                        Load.class,
+                        name,
+                        kind,
+                        supply,
+                        power,
+                        count,
+                        hoursPerDay,
+                        hourlyFractions,
+                        windows,
+                        dutyCycle,
+                        daysPerWeek,
+                        monthsOfUse,
+                        standby,
+                        powerFactor,
+                        startingMultiple,
+                        startPowerFactor,
+                        selfSwitching,
+                        waveform,
+                        essential,
+                        lowestSupply,
+                        highestSupply)
                 .that(
                         ways == 1,
                         "",
                         ways == 0 ? ProblemCode.MISSING : ProblemCode.CONFLICT,
-                        "exactly one of hoursPerDay, hourlyFractions and windows must be given but %d are"
+                        () -> "exactly one of hoursPerDay, hourlyFractions and windows must be given but %d are"
                                 .formatted(ways))
-                .within("hoursPerDay", hoursPerDay, 0.0, 24.0)
-                .length("hourlyFractions", hourlyFractions, 24)
-                .eachWithin("hourlyFractions", hourlyFractions, Ratio.ZERO, Ratio.ONE)
-                .that(
-                        windows == null || !windows.isEmpty(),
-                        "windows",
-                        ProblemCode.MISSING,
-                        "windows must not be empty")
-                .within("dutyCycle", dutyCycle, Ratio.ZERO, Ratio.ONE)
-                .above("daysPerWeek", daysPerWeek, 0.0)
-                .atMost("daysPerWeek", daysPerWeek, 7.0)
-                .notEmpty("monthsOfUse", monthsOfUse)
-                .within("standby", standby, Power.ZERO, Power.kilowatts(1000))
-                .within("powerFactor", powerFactor, Ratio.of(0.1), Ratio.ONE)
-                .within("startingMultiple", startingMultiple, Ratio.ONE, Ratio.of(20))
-                .within("startPowerFactor", startPowerFactor, Ratio.of(0.05), Ratio.ONE)
-                .that(
-                        lowestSupply == null || highestSupply == null || lowestSupply.compareTo(highestSupply) < 0,
-                        "highestSupply",
-                        ProblemCode.INCONSISTENT,
-                        "highestSupply must be above lowestSupply %s, but was %s."
-                                .formatted(lowestSupply, highestSupply))
+                .exceeds("highestSupply", highestSupply, "lowestSupply", lowestSupply)
                 .done();
         hourlyFractions = hourlyFractions == null ? null : List.copyOf(hourlyFractions);
+        windows = windows == null ? null : List.copyOf(windows);
+        monthsOfUse = List.copyOf(monthsOfUse);
+    }
+
+    @Override
+    public Resolved resolved() {
+        LoadKind.Traits typical = kind.traits();
+        return new Resolved(
+                Objects.requireNonNullElse(dutyCycle, typical.dutyCycle()),
+                Objects.requireNonNullElse(powerFactor, typical.powerFactor()),
+                Objects.requireNonNullElse(startingMultiple, typical.startingMultiple()),
+                Objects.requireNonNullElse(selfSwitching, typical.selfSwitching()),
+                Objects.requireNonNullElse(waveform, typical.waveform()));
     }
 
     /** What all of it draws when running. */
@@ -145,7 +184,7 @@ public record Load(
 
     /** What all of it draws when running, in volt-amperes. */
     public ApparentPower runningApparent() {
-        return runningPower().atPowerFactor(powerFactor);
+        return runningPower().atPowerFactor(resolved().powerFactor());
     }
 
     /** Whether it is used in a month. */

@@ -203,7 +203,9 @@ public final class LoadProfile {
 
     private static LoadEnergy line(Load load) {
         double hours = load.onHours();
-        double running = load.runningPower().watts() * hours * load.dutyCycle().fraction();
+        double running = load.runningPower().watts()
+                * hours
+                * load.resolved().dutyCycle().fraction();
         double standby = load.standby().watts() * load.count() * (24 - hours);
         return new LoadEnergy(load.name(), Energy.wattHours((running + standby) * meanDayShare(load)));
     }

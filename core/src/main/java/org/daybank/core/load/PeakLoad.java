@@ -118,7 +118,8 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
         for (Load load : loads) {
             watts += load.runningPower().watts();
             vars += reactive(
-                    load.runningApparent().voltAmperes(), load.powerFactor().fraction());
+                    load.runningApparent().voltAmperes(),
+                    load.resolved().powerFactor().fraction());
         }
         List<Start> joining = new ArrayList<>();
         List<Start> alone = new ArrayList<>();
@@ -182,7 +183,7 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
     private static boolean joins(Load load, CoincidentStarts coincident) {
         return switch (coincident) {
             case ALL -> true;
-            case SELF_SWITCHING -> load.selfSwitching();
+            case SELF_SWITCHING -> load.resolved().selfSwitching();
             case LARGEST -> false;
         };
     }
@@ -195,18 +196,20 @@ public record PeakLoad(Power running, ApparentPower runningApparent, Power surge
     private record Start(double extraWatts, double extraVars) {
         /** The starting multiple applies to the running volt-amperes; a start has a power factor of its own. */
         static Start of(Load load, int units) {
-            double multiple = load.startingMultiple().fraction();
+            Load.Resolved resolved = load.resolved();
+            double multiple = resolved.startingMultiple().fraction();
             if (multiple <= 1) {
                 return new Start(0, 0);
             }
-            double runningVa = load.power().atPowerFactor(load.powerFactor()).voltAmperes() * units;
+            double runningVa =
+                    load.power().atPowerFactor(resolved.powerFactor()).voltAmperes() * units;
             double startVa = multiple * runningVa;
             double runningWatts = load.power().watts() * units;
             double startPowerFactor = load.startPowerFactor().fraction();
             return new Start(
                     startVa * startPowerFactor - runningWatts,
                     reactive(startVa, startPowerFactor)
-                            - reactive(runningVa, load.powerFactor().fraction()));
+                            - reactive(runningVa, resolved.powerFactor().fraction()));
         }
 
         /** How far from watts towards volt-amperes reactive one looks when this start begins or ceases to point one's way. */

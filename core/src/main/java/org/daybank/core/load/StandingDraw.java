@@ -3,6 +3,8 @@ package org.daybank.core.load;
 import java.util.Collections;
 import java.util.List;
 import org.daybank.core.quantity.Power;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 
 /**
  * What the system's own parts draw from the bank around the clock: charge controllers, and the heater of a bank in the cold.
@@ -10,12 +12,18 @@ import org.daybank.core.quantity.Power;
  * @param meanDay power on the mean day of each month, from January
  * @param worstRun power over the worst run of each month
  */
-public record StandingDraw(List<Power> meanDay, List<Power> worstRun) {
+public record StandingDraw(
+        @Bounds(minimum = "0 kW", maximum = "100000 kW", minimumItems = 12, maximumItems = 12)
+        List<Power> meanDay,
+
+        @Bounds(minimum = "0 kW", maximum = "100000 kW", minimumItems = 12, maximumItems = 12)
+        List<Power> worstRun) {
     /** Nothing. */
     public static final StandingDraw NONE = steady(Power.ZERO);
 
-    /** Keeps copies. */
+    /** Validates the components and keeps copies. */
     public StandingDraw {
+        Validation.of(StandingDraw.class, meanDay, worstRun).done();
         meanDay = List.copyOf(meanDay);
         worstRun = List.copyOf(worstRun);
     }

@@ -7,6 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 
 /**
  * A daily window of time, which may run across midnight.
@@ -14,22 +17,26 @@ import org.daybank.core.quantity.TimeSpan;
  * @param fromMinute first minute of the day, from 0
  * @param toMinute minute of the day at which it ends, up to 1440; at or before the first when it runs across midnight
  */
-public record TimeWindow(int fromMinute, int toMinute) {
+public record TimeWindow(
+        @Bounds(minimum = "0", maximum = "1439") int fromMinute,
+        @Bounds(minimum = "0", maximum = "1440") int toMinute) {
     private static final int MINUTES = 60;
     private static final int DAY = 24 * MINUTES;
     private static final Pattern FORM = Pattern.compile("(\\d{2}:\\d{2})\\s*[-–]\\s*(\\d{2}:\\d{2})");
 
     /**
-     * Validation the minutes.
+     * Validates the minutes.
      *
-     * @throws IllegalArgumentException when one lies outside the day or the window is empty
+     * @throws org.daybank.core.schema.InvalidInput when one lies outside the day or the window is empty
      */
     public TimeWindow {
-        if (fromMinute < 0 || fromMinute >= DAY || toMinute < 0 || toMinute > DAY || fromMinute == toMinute) {
-            throw new IllegalArgumentException(
-                    "A time window must lie within a day and not be empty, but runs from minute %d to %d"
-                            .formatted(fromMinute, toMinute));
-        }
+        Validation.of(TimeWindow.class, fromMinute, toMinute)
+                .that(
+                        fromMinute != toMinute,
+                        "toMinute",
+                        ProblemCode.INCONSISTENT,
+                        "toMinute must differ from fromMinute %d.".formatted(fromMinute))
+                .done();
     }
 
     /**

@@ -66,8 +66,11 @@ final class BankHours {
         unpublishedDays += share.isPresent() ? 0 : 1;
         capacityShare[day] = Math.min(
                 1,
-                share.orElseGet(() ->
-                                battery.capacityByTemperature().points().get(0).share())
+                share.orElseGet(() -> battery.resolved()
+                                .capacityByTemperature()
+                                .points()
+                                .get(0)
+                                .share())
                         .fraction());
         Current limit = bank.maximumChargeCurrentAt(cells);
         chargeLimit[day] = limit.times(bank.trueNominal()).watts();

@@ -200,7 +200,8 @@ public final class Simulator {
     private List<Check> checks(List<SimulatedYear> years) {
         List<Check> checks = new ArrayList<>();
         int below = years.stream().mapToInt(SimulatedYear::daysBelowPublished).sum();
-        Temperature coldest = system.bank().battery().capacityByTemperature().coldest();
+        Temperature coldest =
+                system.bank().battery().resolved().capacityByTemperature().coldest();
         checks.add(
                 below == 0
                         ? Check.that(SimulationRule.CAPACITY_IN_THE_COLD, true, value("coldest", coldest))
