@@ -26,11 +26,10 @@ final class GridHazards {
                 .max(Comparator.naturalOrder());
         highest.filter(voltage -> voltage.compareTo(TOUCHABLE_DC) > 0)
                 .ifPresent(voltage ->
-                        hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, "array to inverter", value("voltage", voltage))
-                                .variant("v2")));
+                        hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, "array to inverter", value("voltage", voltage))));
         if (!strings.isEmpty() || !selection.microinverters().ranked().isEmpty()) {
             hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
-            hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits").variant("v2"));
+            hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits"));
         }
         return List.copyOf(hazards);
     }

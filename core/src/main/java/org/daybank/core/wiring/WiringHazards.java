@@ -32,7 +32,7 @@ final class WiringHazards {
         }
         if (circuit.kind().directCurrent() && circuit.highestVoltage().compareTo(TOUCHABLE_DC) > 0) {
             hazards.add(Hazard.of(
-                    HazardCode.DIRECT_VOLTAGE, circuit.name(), value("highestVoltage", circuit.highestVoltage())));
+                    HazardCode.DIRECT_VOLTAGE, circuit.name(), value("voltage", circuit.highestVoltage())));
         }
         if (circuit.kind().fedByBank()) {
             bankFault(circuit);
