@@ -105,7 +105,7 @@ final class WiringSchedule {
                 "%s; %s"
                         .formatted(
                                 Words.of(circuit.circuit().operatingCurrent()),
-                                Words.of(circuit.circuit().designCurrent())),
+                                Words.of(circuit.circuit().resolved().designCurrent())),
                 "%s, %s"
                         .formatted(
                                 Words.of(circuit.conductors().drop()),

@@ -31,8 +31,10 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record GeneratorNeed(
+        @Bounds(minimum = "10 V", maximum = "100 V", sensible = "14.4 V, 28.8 V or 57.6 V")
         Voltage chargingVoltage,
-        Current maximumChargeCurrent,
+
+        @Bounds(minimum = "0.1 A", maximum = "100 kA") Current maximumChargeCurrent,
 
         @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85–0.94")
         @Assumed(value = "0.9", source = "typical data sheets")
@@ -55,16 +57,16 @@ public record GeneratorNeed(
         @Bounds(minimum = "-20 Cel", maximum = "60 Cel") @Assumed(value = "40 Cel", source = "no temperature stated")
         Temperature hottestAir,
 
-        @Nullable Power chargerInput,
-        @Nullable List<Energy> monthlyShortfall)
-        implements GeneratorNeedBuilder.With {
-    private static final int MONTHS = 12;
-    private static final Energy MOST = Energy.kilowattHours(1_000_000);
+        @Bounds(exclusiveMinimum = "0 W", maximum = "10000 kW") @Nullable
+        Power chargerInput,
 
+        @Bounds(minimum = "0 Wh", maximum = "1000000 kWh", minimumItems = 12, maximumItems = 12) @Nullable
+        List<Energy> monthlyShortfall)
+        implements GeneratorNeedBuilder.With {
     /**
-     * Resolves what was left out.
+     * Validates the need.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or contradicts itself
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public GeneratorNeed {
         chargerEfficiency = Defaults.otherwise(chargerEfficiency, GeneratorNeed.class, "chargerEfficiency");
@@ -73,16 +75,6 @@ public record GeneratorNeed(
         meanLoads = Defaults.otherwise(meanLoads, GeneratorNeed.class, "meanLoads");
         elevation = Defaults.otherwise(elevation, GeneratorNeed.class, "elevation");
         hottestAir = Defaults.otherwise(hottestAir, GeneratorNeed.class, "hottestAir");
-        new Validation()
-                .required("chargingVoltage", chargingVoltage)
-                .within("chargingVoltage", chargingVoltage, Voltage.volts(1), Voltage.volts(2000))
-                .required("maximumChargeCurrent", maximumChargeCurrent)
-                .within("maximumChargeCurrent", maximumChargeCurrent, Current.amperes(0.1), Current.amperes(100_000))
-                .above("chargerInput", chargerInput, Power.ZERO)
-                .atMost("meanLoads", meanLoads, concurrentLoads)
-                .length("monthlyShortfall", monthlyShortfall, MONTHS)
-                .eachWithin("monthlyShortfall", monthlyShortfall, Energy.ZERO, MOST)
-                .done();
         Validation.of(
                         GeneratorNeed.class,
                         chargingVoltage,
@@ -95,6 +87,7 @@ public record GeneratorNeed(
                         hottestAir,
                         chargerInput,
                         monthlyShortfall)
+                .notAbove("meanLoads", meanLoads, "concurrentLoads", concurrentLoads)
                 .done();
         monthlyShortfall = monthlyShortfall == null ? null : List.copyOf(monthlyShortfall);
     }

@@ -56,11 +56,13 @@ public record GeneratorPolicy(
         @Assumed(value = "0.081", source = "typical curve of small diesel engines")
         Double litresPerHourPerKilowatt,
 
+        @Bounds(minimum = "0", maximum = "10000000")
         @Assumed(
                 value = "1.70 EUR",
                 source = "diesel at the pump in much of Europe, 2024; bringing it there is not in it")
         Money fuelPricePerLitre,
 
+        @Bounds(minimum = "0", maximum = "1000000000")
         @Assumed(value = "600 EUR", source = "small diesel sets with electric start, about; a price list wins")
         Money pricePerKilowatt,
 
@@ -79,7 +81,7 @@ public record GeneratorPolicy(
     private static final GeneratorPolicy STANDARD = Defaults.of(GeneratorPolicy.class);
 
     /**
-     * Validation each value against its range, and those that hang together.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
@@ -98,26 +100,16 @@ public record GeneratorPolicy(
                         serviceLife,
                         startBelow,
                         stopAbove)
-                .done();
-        new Validation()
-                .above("mostLoadShare", mostLoadShare, leastLoadShare)
-                .above("stopAbove", stopAbove, startBelow)
+                .exceeds("mostLoadShare", mostLoadShare, "leastLoadShare", leastLoadShare)
+                .exceeds("stopAbove", stopAbove, "startBelow", startBelow)
                 .that(
-                        fuelPricePerLitre.minorUnits() >= 0,
-                        "fuelPricePerLitre",
-                        ProblemCode.OUT_OF_RANGE,
-                        "fuelPricePerLitre must not be negative")
-                .that(
-                        pricePerKilowatt.minorUnits() >= 0,
-                        "pricePerKilowatt",
-                        ProblemCode.OUT_OF_RANGE,
-                        "pricePerKilowatt must not be negative")
-                .that(
-                        fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
+                        fuelPricePerLitre == null
+                                || pricePerKilowatt == null
+                                || fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
                         "pricePerKilowatt",
                         ProblemCode.CONFLICT,
-                        "pricePerKilowatt must be in the currency of fuelPricePerLitre, %s"
-                                .formatted(fuelPricePerLitre.currency().getCurrencyCode()))
+                        () -> "pricePerKilowatt must be in the currency of fuelPricePerLitre %s, but was %s."
+                                .formatted(fuelPricePerLitre, pricePerKilowatt))
                 .done();
     }
 

@@ -8,7 +8,6 @@ import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -21,7 +20,9 @@ import org.daybank.core.schema.Validation;
  */
 @RecordBuilder
 public record MoreModules(
-        Money pricePerModule,
+        @Bounds(minimum = "0", maximum = "10000000000") Money pricePerModule,
+
+        @Bounds(minimum = "1 Wh", maximum = "1000 kWh", sensible = "10–80 kWh")
         Energy moduleYield,
 
         @Bounds(minimum = "1 a", maximum = "50 a", sensible = "15–25 a")
@@ -33,23 +34,13 @@ public record MoreModules(
         Ratio interest)
         implements MoreModulesBuilder.With {
     /**
-     * Resolves what was left out.
+     * Validates the modules.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public MoreModules {
         life = Defaults.otherwise(life, MoreModules.class, "life");
         interest = Defaults.otherwise(interest, MoreModules.class, "interest");
-        new Validation()
-                .required("pricePerModule", pricePerModule)
-                .that(
-                        pricePerModule == null || pricePerModule.minorUnits() >= 0,
-                        "pricePerModule",
-                        ProblemCode.OUT_OF_RANGE,
-                        "pricePerModule must not be negative")
-                .required("moduleYield", moduleYield)
-                .atLeast("moduleYield", moduleYield, Energy.wattHours(1))
-                .done();
         Validation.of(MoreModules.class, pricePerModule, moduleYield, life, interest)
                 .done();
     }

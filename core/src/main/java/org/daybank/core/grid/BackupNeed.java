@@ -18,6 +18,7 @@ import org.daybank.core.schema.Validation;
  * @param longest time beyond which no outage is followed
  */
 public record BackupNeed(
+        @Bounds(exclusiveMinimum = "0 Wh", maximum = "1000000 kWh")
         Energy usable,
 
         @Bounds(minimum = "0", maximum = "1") @Assumed(value = "1", source = "a bank kept full for outages")
@@ -34,19 +35,15 @@ public record BackupNeed(
         @Assumed(value = "14 d", source = "longer ones are seldom planned for")
         TimeSpan longest) {
     /**
-     * Resolves what was left out.
+     * Validates the need.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public BackupNeed {
         startsWith = Defaults.otherwise(startsWith, BackupNeed.class, "startsWith");
         sunCounts = Defaults.otherwise(sunCounts, BackupNeed.class, "sunCounts");
         chargeEfficiency = Defaults.otherwise(chargeEfficiency, BackupNeed.class, "chargeEfficiency");
         longest = Defaults.otherwise(longest, BackupNeed.class, "longest");
-        new Validation()
-                .required("usable", usable)
-                .above("usable", usable, Energy.ZERO)
-                .done();
         Validation.of(BackupNeed.class, usable, startsWith, sunCounts, chargeEfficiency, longest)
                 .done();
     }

@@ -24,6 +24,7 @@ public record BillPolicy(
         @Bounds(minimum = "1", maximum = "30") @Assumed(value = "3", source = "enough for the mean of a year")
         int years,
 
+        @Bounds(minimum = "-2147483647", maximum = "2147483647")
         @Assumed(value = "1", source = "any number; the same one makes the same weather")
         int seed,
 
@@ -35,7 +36,7 @@ public record BillPolicy(
     private static final BillPolicy STANDARD = Defaults.of(BillPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

@@ -19,7 +19,7 @@ final class BillWorking {
                         "tariff; each month rounded",
                         bill.yearlyWithoutSystem(),
                         "12 · %s + %s · %s",
-                        tariff.monthlyCharge(),
+                        tariff.resolved().monthlyCharge(),
                         yearly.load(),
                         tariff.importPrice().text());
         EnergyPrice sold = tariff.exportPrice();
@@ -32,7 +32,7 @@ final class BillWorking {
                     "tariff; each month rounded",
                     bill.yearlyWithSystem(),
                     "12 · %s + %s · %s − %s · %s",
-                    tariff.monthlyCharge(),
+                    tariff.resolved().monthlyCharge(),
                     yearly.imported(),
                     tariff.importPrice().text(),
                     yearly.exported(),
@@ -68,12 +68,12 @@ final class BillWorking {
                 "tariff; each month rounded",
                 bill.yearlyWithSystem(),
                 "12 · %s + (%s − %s) · %s + %s · %s − %s · %s",
-                tariff.monthlyCharge(),
+                tariff.resolved().monthlyCharge(),
                 yearly.imported(),
                 credited,
                 tariff.importPrice().text(),
                 credited,
-                tariff.unavoidablePrice().text(),
+                tariff.resolved().unavoidablePrice().text(),
                 expired,
                 paid == null ? "0" : paid.text());
     }

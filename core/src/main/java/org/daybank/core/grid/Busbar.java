@@ -1,6 +1,7 @@
 package org.daybank.core.grid;
 
 import org.daybank.core.quantity.Current;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -10,20 +11,20 @@ import org.daybank.core.schema.Validation;
  * @param main rating of the overcurrent device that feeds it from the grid
  * @param inverterCurrent continuous output of all inverters that feed it, on one line
  */
-public record Busbar(Current rating, Current main, Current inverterCurrent) {
+public record Busbar(
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA", sensible = "63–400 A")
+        Current rating,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA", sensible = "25–200 A")
+        Current main,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current inverterCurrent) {
     /**
-     * Validation the currents.
+     * Validates the panel.
      *
-     * @throws org.daybank.core.schema.InvalidInput when one is missing or not above zero
+     * @throws org.daybank.core.schema.InvalidInput when a current is missing or outside its bounds
      */
     public Busbar {
-        new Validation()
-                .required("rating", rating)
-                .above("rating", rating, Current.ZERO)
-                .required("main", main)
-                .above("main", main, Current.ZERO)
-                .required("inverterCurrent", inverterCurrent)
-                .above("inverterCurrent", inverterCurrent, Current.ZERO)
-                .done();
+        Validation.of(Busbar.class, rating, main, inverterCurrent).done();
     }
 }

@@ -21,7 +21,7 @@ public record BusbarPolicy(
     private static final BusbarPolicy STANDARD = Defaults.of(BusbarPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

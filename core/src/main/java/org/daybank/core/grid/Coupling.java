@@ -15,27 +15,23 @@ import org.daybank.core.schema.Validation;
  * @param leastLoad that surely runs while the sun shines
  */
 public record Coupling(
+        @Bounds(exclusiveMinimum = "0 W", maximum = "100000 kW")
         Power gridInverterPower,
+
+        @Bounds(exclusiveMinimum = "0 W", maximum = "100000 kW")
         Power multimodePower,
-        Power bankAccepts,
+
+        @Bounds(minimum = "0 W", maximum = "100000 kW") Power bankAccepts,
 
         @Bounds(minimum = "0 W", maximum = "100000 kW") @Assumed(value = "0 W", source = "nothing runs for sure")
         Power leastLoad) {
     /**
-     * Resolves what was left out.
+     * Validates the arrangement.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public Coupling {
         leastLoad = Defaults.otherwise(leastLoad, Coupling.class, "leastLoad");
-        new Validation()
-                .required("gridInverterPower", gridInverterPower)
-                .above("gridInverterPower", gridInverterPower, Power.ZERO)
-                .required("multimodePower", multimodePower)
-                .above("multimodePower", multimodePower, Power.ZERO)
-                .required("bankAccepts", bankAccepts)
-                .atLeast("bankAccepts", bankAccepts, Power.ZERO)
-                .done();
         Validation.of(Coupling.class, gridInverterPower, multimodePower, bankAccepts, leastLoad)
                 .done();
     }

@@ -6,7 +6,6 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -16,25 +15,17 @@ import org.daybank.core.schema.Validation;
  * @param per so much energy
  */
 public record EnergyPrice(
-        Money price,
+        @Bounds(minimum = "0", maximum = "10000000000") Money price,
 
         @Bounds(minimum = "1 Wh", maximum = "1000000 kWh") @Assumed(value = "1 kWh", source = "how tariffs are told")
         Energy per) {
     /**
-     * Resolves what was left out.
+     * Validates the price.
      *
-     * @throws org.daybank.core.schema.InvalidInput when the price is missing or below zero, or the energy out of range
+     * @throws org.daybank.core.schema.InvalidInput when the price is missing, or a value is outside its bounds
      */
     public EnergyPrice {
         per = Defaults.otherwise(per, EnergyPrice.class, "per");
-        new Validation()
-                .required("price", price)
-                .that(
-                        price == null || price.minorUnits() >= 0,
-                        "price",
-                        ProblemCode.OUT_OF_RANGE,
-                        "price must not be negative")
-                .done();
         Validation.of(EnergyPrice.class, price, per).done();
     }
 

@@ -26,28 +26,21 @@ import org.daybank.core.site.HourlySeries;
  */
 public record FeedingArray(
         PvModule module,
-        int modules,
+        @Bounds(minimum = "1", maximum = "10000") int modules,
+
+        @Bounds(exclusiveMinimum = "0 W", maximum = "100000 kW")
         Power inverterPower,
 
         @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–0.98")
         @Assumed(value = "0.97", source = "typical data sheets, weighted")
         Ratio inverterEfficiency) {
-    /** Most modules of one array. */
-    public static final int MOST_MODULES = 10_000;
-
     /**
-     * Resolves what was left out.
+     * Validates the array.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public FeedingArray {
         inverterEfficiency = Defaults.otherwise(inverterEfficiency, FeedingArray.class, "inverterEfficiency");
-        new Validation()
-                .required("module", module)
-                .within("modules", modules, 1, MOST_MODULES)
-                .required("inverterPower", inverterPower)
-                .above("inverterPower", inverterPower, Power.ZERO)
-                .done();
         Validation.of(FeedingArray.class, module, modules, inverterPower, inverterEfficiency)
                 .done();
     }

@@ -72,12 +72,12 @@ public record GridBill(
     private static void checkPrice(@Nullable Money price, Tariff tariff) {
         if (price != null) {
             new Validation()
-                    .that(price.minorUnits() >= 0, "price", ProblemCode.OUT_OF_RANGE, "price must not be negative")
+                    .atLeast("price", price, Money.zero(price.currency()))
                     .that(
                             price.currency().equals(tariff.importPrice().currency()),
                             "price",
                             ProblemCode.CONFLICT,
-                            () -> "price must be in the currency of the tariff, %s,, but was %s."
+                            () -> "price must be in the currency of the tariff, %s, but was %s."
                                     .formatted(tariff.importPrice().currency().getCurrencyCode(), price))
                     .done();
         }
@@ -85,7 +85,7 @@ public record GridBill(
 
     private static BillMonth month(FlowMonth month, Tariff tariff, Energy creditsBefore) {
         EnergyFlows flows = month.flows();
-        double fixed = tariff.monthlyCharge().minorUnits();
+        double fixed = tariff.resolved().monthlyCharge().minorUnits();
         double without = fixed + tariff.importPrice().minorUnits(flows.load());
         EnergyPrice sold = tariff.exportPrice();
         if (sold != null) {
@@ -99,7 +99,7 @@ public record GridBill(
         Energy expired = end ? left : Energy.ZERO;
         EnergyPrice paid = tariff.expiredCreditPrice();
         double with = fixed
-                + tariff.unavoidablePrice().minorUnits(credited)
+                + tariff.resolved().unavoidablePrice().minorUnits(credited)
                 + tariff.importPrice().minorUnits(flows.imported().minus(credited))
                 - (paid == null ? 0 : paid.minorUnits(expired));
         return bill(month, tariff, credited, end ? Energy.ZERO : left, expired, without, with);

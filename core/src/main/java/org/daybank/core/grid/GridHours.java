@@ -17,13 +17,12 @@ import org.daybank.core.site.HourlySeries;
  */
 public record GridHours(HourlySeries array, HourlySeries load, HourCalendar calendar) {
     /**
-     * Validation the hours.
+     * Validates the hours.
      *
      * @throws org.daybank.core.schema.InvalidInput when a series is missing, not as long as the year, or anywhere below zero
      */
     public GridHours {
-        Validation checks =
-                new Validation().required("array", array).required("load", load).required("calendar", calendar);
+        Validation checks = Validation.of(GridHours.class, array, load, calendar);
         if (array != null && load != null && calendar != null) {
             check(checks, "array", array, calendar);
             check(checks, "load", load, calendar);
@@ -50,13 +49,12 @@ public record GridHours(HourlySeries array, HourlySeries load, HourCalendar cale
                         series.size() == calendar.hours(),
                         field,
                         ProblemCode.INCONSISTENT,
-                        () -> "%s must have the year's %d hours but has %d"
+                        () -> "%s must have the year's %d hours, but has %d."
                                 .formatted(field, calendar.hours(), series.size()))
                 .that(
                         series.least() >= 0,
                         field,
                         ProblemCode.OUT_OF_RANGE,
-                        () -> "%s must nowhere be below zero, but was %s W somewhere."
-                                .formatted(field, series.least()));
+                        () -> "%s must be at least 0 W in every hour, but was %s W.".formatted(field, series.least()));
     }
 }

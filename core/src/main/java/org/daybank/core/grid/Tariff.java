@@ -6,8 +6,10 @@ import java.util.Currency;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -28,9 +30,13 @@ import org.jspecify.annotations.Nullable;
 public record Tariff(
         EnergyPrice importPrice,
 
-        @Assumed(source = "none") EnergyPrice unavoidablePrice,
+        @Assumed(source = "none, in the currency of importPrice") @Nullable
+        EnergyPrice unavoidablePrice,
 
-        @Assumed(source = "none") Money monthlyCharge,
+        @Bounds(minimum = "0", maximum = "10000000000")
+        @Assumed(source = "none, in the currency of importPrice")
+        @Nullable
+        Money monthlyCharge,
 
         @Assumed(value = "year", source = "custom where exports are credited")
         CreditPeriod creditPeriod,
@@ -40,55 +46,81 @@ public record Tariff(
 
         @Nullable EnergyPrice exportPrice,
         @Nullable EnergyPrice expiredCreditPrice,
-        @Nullable Power exportLimit)
-        implements TariffBuilder.With {
+
+        @Bounds(minimum = "0 W", maximum = "100000 kW") @Nullable
+        Power exportLimit)
+        implements TariffBuilder.With, Resolvable<Tariff.Resolved> {
     /** Of a price that was divided and multiplied again. */
     private static final double ROUNDING = 1e-12;
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range, or in another currency
+     * @param unavoidablePrice part of importPrice that credits cannot pay
+     * @param monthlyCharge due whatever flows
+     */
+    public record Resolved(EnergyPrice unavoidablePrice, Money monthlyCharge) {}
+
+    /**
+     * Validates the tariff.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or in another currency
      */
     public Tariff {
-        new Validation().required("importPrice", importPrice).done();
-        Currency currency = importPrice.currency();
-        unavoidablePrice = unavoidablePrice == null ? EnergyPrice.nothing(currency) : unavoidablePrice;
-        monthlyCharge = monthlyCharge == null ? Money.zero(currency) : monthlyCharge;
         creditPeriod = Defaults.otherwise(creditPeriod, Tariff.class, "creditPeriod");
         yearOfAccountEnds = Defaults.otherwise(yearOfAccountEnds, Tariff.class, "yearOfAccountEnds");
-        Validation checks = new Validation()
-                .that(
-                        monthlyCharge.minorUnits() >= 0,
-                        "monthlyCharge",
-                        ProblemCode.OUT_OF_RANGE,
-                        "monthlyCharge must not be negative")
-                .that(
-                        unavoidablePrice.minorUnits(unavoidablePrice.per())
-                                <= importPrice.minorUnits(unavoidablePrice.per()) * (1 + ROUNDING),
-                        "unavoidablePrice",
-                        ProblemCode.INCONSISTENT,
-                        "unavoidablePrice %s must not be above importPrice %s, of which it is a part"
-                                .formatted(unavoidablePrice.text(), importPrice.text()))
-                .atLeast("exportLimit", exportLimit, Power.ZERO);
-        inCurrency(checks, "unavoidablePrice", unavoidablePrice.currency(), currency);
-        inCurrency(checks, "monthlyCharge", monthlyCharge.currency(), currency);
-        inCurrency(checks, "exportPrice", exportPrice == null ? currency : exportPrice.currency(), currency);
-        inCurrency(
-                checks,
-                "expiredCreditPrice",
-                expiredCreditPrice == null ? currency : expiredCreditPrice.currency(),
-                currency);
-        checks.done();
+        Validation validation = Validation.of(
+                Tariff.class,
+                importPrice,
+                unavoidablePrice,
+                monthlyCharge,
+                creditPeriod,
+                yearOfAccountEnds,
+                exportPrice,
+                expiredCreditPrice,
+                exportLimit);
+        if (importPrice != null) {
+            Currency currency = importPrice.currency();
+            inCurrency(validation, "unavoidablePrice", currencyOf(unavoidablePrice), currency);
+            inCurrency(validation, "monthlyCharge", monthlyCharge == null ? null : monthlyCharge.currency(), currency);
+            inCurrency(validation, "exportPrice", currencyOf(exportPrice), currency);
+            inCurrency(validation, "expiredCreditPrice", currencyOf(expiredCreditPrice), currency);
+            withinImportPrice(validation, unavoidablePrice, importPrice);
+        }
+        validation.done();
     }
 
-    private static void inCurrency(Validation checks, String field, Currency found, Currency currency) {
-        checks.that(
-                found.equals(currency),
+    private static void withinImportPrice(
+            Validation validation, @Nullable EnergyPrice unavoidable, EnergyPrice importPrice) {
+        validation.that(
+                unavoidable == null
+                        || unavoidable.minorUnits(unavoidable.per())
+                                <= importPrice.minorUnits(unavoidable.per()) * (1 + ROUNDING),
+                "unavoidablePrice",
+                ProblemCode.INCONSISTENT,
+                () -> "unavoidablePrice must be at most importPrice %s, of which it is a part, but was %s."
+                        .formatted(importPrice.text(), unavoidable == null ? "" : unavoidable.text()));
+    }
+
+    private static @Nullable Currency currencyOf(@Nullable EnergyPrice price) {
+        return price == null ? null : price.currency();
+    }
+
+    private static void inCurrency(Validation validation, String field, @Nullable Currency found, Currency required) {
+        validation.that(
+                found == null || found.equals(required),
                 field,
                 ProblemCode.CONFLICT,
                 () -> "%s must be in the currency of importPrice, %s, but was in %s."
-                        .formatted(field, currency.getCurrencyCode(), found.getCurrencyCode()));
+                        .formatted(field, required.getCurrencyCode(), found));
+    }
+
+    @Override
+    public Resolved resolved() {
+        Currency currency = importPrice.currency();
+        return new Resolved(
+                unavoidablePrice == null ? EnergyPrice.nothing(currency) : unavoidablePrice,
+                monthlyCharge == null ? Money.zero(currency) : monthlyCharge);
     }
 
     /** Whether exports are credited rather than sold. */

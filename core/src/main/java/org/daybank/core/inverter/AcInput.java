@@ -111,7 +111,7 @@ record AcInput(@Nullable Current chargingCurrent, @Nullable ApparentPower charge
     }
 
     private static ApparentPower chargerInput(InverterNeed need, Inverter inverter, Current charging) {
-        return charging.times(need.highestBankVoltage())
+        return charging.times(need.resolved().highestBankVoltage())
                 .dividedBy(inverter.chargerEfficiency().fraction())
                 .atPowerFactor(inverter.chargerPowerFactor());
     }

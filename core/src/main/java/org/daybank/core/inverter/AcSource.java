@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
@@ -20,40 +21,35 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record AcSource(
-        @Nullable Current current,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Nullable
+        Current current,
 
         @Assumed(value = "false", source = "the bank alone must carry the peaks")
         Boolean coversPeaks,
 
-        @Nullable Current chargingCurrent,
-        @Nullable Current maximumChargeCurrent,
-        @Nullable TimeSpan longestTransfer)
+        @Bounds(exclusiveMinimum = "0 A", maximum = "100 kA") @Nullable
+        Current chargingCurrent,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "100 kA") @Nullable
+        Current maximumChargeCurrent,
+
+        @Bounds(minimum = "0 s", maximum = "1 h", sensible = "10–20 ms for computers") @Nullable
+        TimeSpan longestTransfer)
         implements AcSourceBuilder.With {
     /**
-     * Resolves what was left out.
+     * Validates the source.
      *
-     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds or contradicts another
      */
     public AcSource {
         coversPeaks = Defaults.otherwise(coversPeaks, AcSource.class, "coversPeaks");
-        new Validation()
-                .above("current", current, Current.ZERO)
+        Validation.of(AcSource.class, current, coversPeaks, chargingCurrent, maximumChargeCurrent, longestTransfer)
                 .that(
                         !coversPeaks || current != null,
                         "current",
                         ProblemCode.MISSING,
-                        "current must be given where coversPeaks is true: it says how much of the peaks the source carries")
-                .above("chargingCurrent", chargingCurrent, Current.ZERO)
-                .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
-                .that(
-                        chargingCurrent == null
-                                || maximumChargeCurrent == null
-                                || chargingCurrent.compareTo(maximumChargeCurrent) <= 0,
-                        "chargingCurrent",
-                        ProblemCode.INCONSISTENT,
-                        () -> "chargingCurrent must be at most maximumChargeCurrent %s, but was %s."
-                                .formatted(maximumChargeCurrent, chargingCurrent))
-                .atLeast("longestTransfer", longestTransfer, TimeSpan.ZERO)
+                        "current must be given where coversPeaks is true, but was left out.")
+                .notAbove("chargingCurrent", chargingCurrent, "maximumChargeCurrent", maximumChargeCurrent)
                 .done();
     }
 }

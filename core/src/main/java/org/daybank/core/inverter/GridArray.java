@@ -7,6 +7,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.sun.IrradianceDistribution;
 
@@ -18,19 +19,26 @@ import org.daybank.core.sun.IrradianceDistribution;
  * @param whenNew what dirt, mismatch and wiring leave of a new array's power
  * @param sunshine the year's sunshine on the array
  */
-public record GridArray(ModuleExtremes extremes, int modules, Ratio whenNew, IrradianceDistribution sunshine) {
-    /** Most modules of one array. */
+public record GridArray(
+        ModuleExtremes extremes,
+
+        @Bounds(minimum = "1", maximum = "" + GridArray.MOST_MODULES)
+        int modules,
+
+        @Bounds(exclusiveMinimum = "0", maximum = "1") Ratio whenNew,
+        IrradianceDistribution sunshine) {
+    /** Largest number of modules of one array. */
     public static final int MOST_MODULES = 10_000;
 
     private static final Temperature STANDARD_CELL = Temperature.celsius(25);
 
     /**
-     * Validation the count.
+     * Validates the array.
      *
-     * @throws org.daybank.core.schema.InvalidInput when it is out of range
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public GridArray {
-        new Validation().within("modules", modules, 1, MOST_MODULES).done();
+        Validation.of(GridArray.class, extremes, modules, whenNew, sunshine).done();
     }
 
     /** The module. */

@@ -7,7 +7,6 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -65,7 +64,7 @@ public record GridPolicy(
     private static final GridPolicy STANDARD = Defaults.of(GridPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range, or the aim lies outside what is
      *     accepted
@@ -83,15 +82,8 @@ public record GridPolicy(
                         phaseImbalance,
                         branchDevice,
                         continuousFactor)
-                .done();
-        new Validation()
-                .that(
-                        leastDcAcRatio.compareTo(dcAcRatio) <= 0 && dcAcRatio.compareTo(mostDcAcRatio) <= 0,
-                        "dcAcRatio",
-                        ProblemCode.INCONSISTENT,
-                        () ->
-                                "dcAcRatio must lie between leastDcAcRatio, which is %s, and mostDcAcRatio, which is %s,, but was %s."
-                                        .formatted(leastDcAcRatio, mostDcAcRatio, dcAcRatio))
+                .notBelow("dcAcRatio", dcAcRatio, "leastDcAcRatio", leastDcAcRatio)
+                .notAbove("dcAcRatio", dcAcRatio, "mostDcAcRatio", mostDcAcRatio)
                 .done();
     }
 

@@ -1,37 +1,21 @@
 package org.daybank.core.inverter;
 
 import org.daybank.core.quantity.Voltage;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
-/** Validation what a data sheet says of the voltages of its array input. */
+/** What the voltages of an array input on a data sheet must satisfy among each other. */
 final class InputVoltages {
     private InputVoltages() {}
 
-    static void check(
-            Validation checks,
+    /** Refuses a tracking window that is empty or extends above the maximum input voltage. */
+    static Validation validate(
+            Validation validation,
             @Nullable Voltage maximum,
             @Nullable Voltage trackingLowest,
             @Nullable Voltage trackingHighest) {
-        checks.required("maximumInputVoltage", maximum)
-                .within("maximumInputVoltage", maximum, Voltage.volts(10), Voltage.volts(3000))
-                .required("trackingLowest", trackingLowest)
-                .above("trackingLowest", trackingLowest, Voltage.ZERO)
-                .required("trackingHighest", trackingHighest)
-                .that(
-                        trackingLowest == null
-                                || trackingHighest == null
-                                || trackingLowest.compareTo(trackingHighest) < 0,
-                        "trackingHighest",
-                        ProblemCode.INCONSISTENT,
-                        () -> "trackingHighest must be above trackingLowest %s, but was %s."
-                                .formatted(trackingLowest, trackingHighest))
-                .that(
-                        maximum == null || trackingHighest == null || trackingHighest.compareTo(maximum) <= 0,
-                        "trackingHighest",
-                        ProblemCode.INCONSISTENT,
-                        () -> "trackingHighest must be at most maximumInputVoltage %s, but was %s."
-                                .formatted(maximum, trackingHighest));
+        return validation
+                .exceeds("trackingHighest", trackingHighest, "trackingLowest", trackingLowest)
+                .notAbove("trackingHighest", trackingHighest, "maximumInputVoltage", maximum);
     }
 }

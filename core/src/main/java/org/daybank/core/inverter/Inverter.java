@@ -17,8 +17,10 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -63,58 +65,98 @@ public record Inverter(
         @Assumed(value = "standAlone", source = "no AC input stated")
         InverterKind kind,
 
-        Voltage nominalVoltage,
-        Voltage lowestInput,
-        Voltage highestInput,
+        @Bounds(minimum = "12 V", maximum = "48 V") Voltage nominalVoltage,
+
+        @Bounds(minimum = "5 V", maximum = "60 V") Voltage lowestInput,
+
+        @Bounds(minimum = "10 V", maximum = "100 V") Voltage highestInput,
+
         Waveform waveform,
+
+        @Bounds(exclusiveMinimum = "0 W", maximum = "1000 kW", sensible = "100 W to 20 kW")
         Power power,
 
+        @Bounds(exclusiveMinimum = "0 VA", maximum = "2000 kVA")
         @Assumed(source = "equal to power, at unity power factor")
+        @Nullable
         ApparentPower apparentPower,
 
         SurgeRating surge,
+
+        @Bounds(minimum = "90 V", maximum = "400 V", sensible = "120 V or 230 V")
         Voltage outputVoltage,
+
+        @Bounds(minimum = "45 Hz", maximum = "65 Hz", minimumItems = 1, maximumItems = 10)
         List<Frequency> frequencies,
+
+        @Bounds(minimum = "0 W", maximum = "10 kW", sensible = "0.5–2 % of power")
         Power idle,
+
+        @Bounds(minimum = "0.5", maximum = "0.999", sensible = "0.88–0.96")
         Ratio peakEfficiency,
+
+        @Bounds(minimum = "0.5", maximum = "0.999", sensible = "0.82–0.94")
         Ratio fullLoadEfficiency,
 
+        @Bounds(minimum = "0 Cel", maximum = "80 Cel", sensible = "25–45 °C")
         @Assumed(value = "25 Cel", source = "ratings are commonly given at 25 °C")
         Temperature fullPowerUpTo,
 
-        @Assumed(value = "-1 %/K", source = "typical data sheets")
+        @Bounds(minimum = "-20 %/K", maximum = "0 %/K") @Assumed(value = "-1 %/K", source = "typical data sheets")
         TemperatureCoefficient derating,
 
         @Assumed(value = "single", source = "most units make one phase")
         Phases phases,
 
-        @Assumed(value = "1", source = "no stacking stated") Integer mostInParallel,
-        @Assumed(source = "none stated") List<Phases> stackedServices,
+        @Bounds(minimum = "1", maximum = "16") @Assumed(value = "1", source = "no stacking stated")
+        Integer mostInParallel,
 
+        @Bounds(maximumItems = 2) @Assumed(source = "none stated")
+        List<Phases> stackedServices,
+
+        @Bounds(minimum = "1", maximum = "48")
         @Assumed(value = "48", source = "no limit stated beyond that on each line")
         Integer mostUnits,
 
         @Assumed(value = "false", source = "no sleep of followers stated")
         Boolean followerSleep,
 
-        @Assumed(source = "none stated") List<InverterFunction> functions,
-        @Nullable Current chargeCurrent,
-        @Nullable Current leastChargeCurrent,
+        @Bounds(maximumItems = 6) @Assumed(source = "none stated")
+        List<InverterFunction> functions,
 
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Nullable
+        Current chargeCurrent,
+
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Nullable
+        Current leastChargeCurrent,
+
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.85–0.94")
         @Assumed(value = "0.9", source = "typical data sheets")
         Ratio chargerEfficiency,
 
+        @Bounds(minimum = "0.3", maximum = "1", sensible = "0.7 plain, 0.95 or more with correction")
         @Assumed(value = "0.95", source = "chargers with power factor correction")
         Ratio chargerPowerFactor,
 
-        @Nullable Current transferCurrent,
-        @Nullable TimeSpan transferTime,
-        Money price)
-        implements InverterBuilder.With {
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Nullable
+        Current transferCurrent,
+
+        @Bounds(minimum = "0 s", maximum = "1 h", sensible = "5–30 ms") @Nullable
+        TimeSpan transferTime,
+
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
+        implements InverterBuilder.With, Resolvable<Inverter.Resolved> {
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
+     * @param apparentPower continuous apparent power at 25 °C
+     */
+    public record Resolved(ApparentPower apparentPower) {}
+
+    /**
+     * Validates the data sheet.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public Inverter {
         kind = Defaults.otherwise(kind, Inverter.class, "kind");
@@ -122,82 +164,79 @@ public record Inverter(
         derating = Defaults.otherwise(derating, Inverter.class, "derating");
         mostInParallel = Defaults.otherwise(mostInParallel, Inverter.class, "mostInParallel");
         phases = Defaults.otherwise(phases, Inverter.class, "phases");
-        stackedServices = List.copyOf(Objects.requireNonNullElse(stackedServices, List.of()));
+        stackedServices = Objects.requireNonNullElse(stackedServices, List.of());
         mostUnits = Defaults.otherwise(mostUnits, Inverter.class, "mostUnits");
         followerSleep = Defaults.otherwise(followerSleep, Inverter.class, "followerSleep");
         chargerEfficiency = Defaults.otherwise(chargerEfficiency, Inverter.class, "chargerEfficiency");
         chargerPowerFactor = Defaults.otherwise(chargerPowerFactor, Inverter.class, "chargerPowerFactor");
-        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Validation()
-                .required("model", model)
-                .required("nominalVoltage", nominalVoltage)
-                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
-                .required("lowestInput", lowestInput)
-                .required("highestInput", highestInput)
-                .that(
-                        lowestInput == null || highestInput == null || lowestInput.compareTo(highestInput) < 0,
-                        "highestInput",
-                        ProblemCode.INCONSISTENT,
-                        "highestInput must be above lowestInput %s, but was %s.".formatted(lowestInput, highestInput))
-                .that(
-                        lowestInput == null || nominalVoltage == null || lowestInput.compareTo(nominalVoltage) < 0,
-                        "lowestInput",
-                        ProblemCode.INCONSISTENT,
-                        "lowestInput must be below nominalVoltage %s, but was %s."
-                                .formatted(nominalVoltage, lowestInput))
-                .required("waveform", waveform)
-                .required("power", power)
-                .above("power", power, Power.ZERO)
-                .required("surge", surge)
-                .required("outputVoltage", outputVoltage)
-                .notEmpty("frequencies", frequencies)
-                .required("idle", idle)
-                .atLeast("idle", idle, Power.ZERO)
-                .required("peakEfficiency", peakEfficiency)
-                .within("peakEfficiency", peakEfficiency, Ratio.of(0.5), Ratio.of(0.999))
-                .required("fullLoadEfficiency", fullLoadEfficiency)
-                .within("fullLoadEfficiency", fullLoadEfficiency, Ratio.of(0.5), Ratio.of(0.999))
-                .that(
-                        peakEfficiency == null
-                                || fullLoadEfficiency == null
-                                || fullLoadEfficiency.compareTo(peakEfficiency) <= 0,
-                        "fullLoadEfficiency",
-                        ProblemCode.INCONSISTENT,
-                        "fullLoadEfficiency %s must not be above peakEfficiency %s"
-                                .formatted(fullLoadEfficiency, peakEfficiency))
-                .within("fullPowerUpTo", fullPowerUpTo, Temperature.celsius(0), Temperature.celsius(80))
-                .atMost("derating", derating, TemperatureCoefficient.ZERO)
-                .within("mostInParallel", mostInParallel, 1, 16)
+        functions = Objects.requireNonNullElse(functions, List.of());
+        Validation.of(
+                        Inverter.class,
+                        model,
+                        kind,
+                        nominalVoltage,
+                        lowestInput,
+                        highestInput,
+                        waveform,
+                        power,
+                        apparentPower,
+                        surge,
+                        outputVoltage,
+                        frequencies,
+                        idle,
+                        peakEfficiency,
+                        fullLoadEfficiency,
+                        fullPowerUpTo,
+                        derating,
+                        phases,
+                        mostInParallel,
+                        stackedServices,
+                        mostUnits,
+                        followerSleep,
+                        functions,
+                        chargeCurrent,
+                        leastChargeCurrent,
+                        chargerEfficiency,
+                        chargerPowerFactor,
+                        transferCurrent,
+                        transferTime,
+                        price)
+                .exceeds("highestInput", highestInput, "lowestInput", lowestInput)
+                .notBelow("highestInput", highestInput, "nominalVoltage", nominalVoltage)
+                .exceeds("nominalVoltage", nominalVoltage, "lowestInput", lowestInput)
+                .notBelow(
+                        "apparentPower",
+                        apparentPower,
+                        "power",
+                        power == null ? null : ApparentPower.voltAmperes(power.watts()))
+                .notAbove("fullLoadEfficiency", fullLoadEfficiency, "peakEfficiency", peakEfficiency)
                 .that(
                         phases == Phases.SINGLE || stackedServices.isEmpty(),
                         "stackedServices",
                         ProblemCode.INCONSISTENT,
-                        "stackedServices must be empty where one unit gives several lines by itself")
+                        "stackedServices must be empty where one unit gives several lines by itself.")
                 .that(
-                        !stackedServices.contains(Phases.SINGLE),
+                        stackedServices.stream().noneMatch(Phases.SINGLE::equals),
                         "stackedServices",
                         ProblemCode.INCONSISTENT,
-                        "stackedServices takes split and three; how many feed one line is said by mostInParallel")
-                .within("mostUnits", mostUnits, 1, 48)
-                .above("chargeCurrent", chargeCurrent, Current.ZERO)
-                .above("leastChargeCurrent", leastChargeCurrent, Current.ZERO)
+                        "stackedServices must be split or three: units that feed one line are limited by mostInParallel.")
                 .that(
-                        leastChargeCurrent == null
-                                || (chargeCurrent != null && leastChargeCurrent.compareTo(chargeCurrent) <= 0),
+                        leastChargeCurrent == null || chargeCurrent != null,
                         "leastChargeCurrent",
                         ProblemCode.INCONSISTENT,
-                        () -> "leastChargeCurrent must be at most chargeCurrent, which is %s,, but was %s."
-                                .formatted(chargeCurrent == null ? "absent" : chargeCurrent, leastChargeCurrent))
-                .within("chargerEfficiency", chargerEfficiency, Ratio.of(0.5), Ratio.ONE)
-                .within("chargerPowerFactor", chargerPowerFactor, Ratio.of(0.3), Ratio.ONE)
-                .above("transferCurrent", transferCurrent, Current.ZERO)
-                .atLeast("transferTime", transferTime, TimeSpan.ZERO)
-                .required("price", price)
+                        "leastChargeCurrent must be left out where chargeCurrent is left out.")
+                .notAbove("leastChargeCurrent", leastChargeCurrent, "chargeCurrent", chargeCurrent)
                 .done();
+        stackedServices = List.copyOf(stackedServices);
+        functions = List.copyOf(functions);
         frequencies = List.copyOf(frequencies);
-        apparentPower = apparentPower == null ? ApparentPower.voltAmperes(power.watts()) : apparentPower;
         // refuses an idle draw that does not go with the efficiencies
         InverterCurve.fit(power, idle, peakEfficiency, fullLoadEfficiency);
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(apparentPower == null ? ApparentPower.voltAmperes(power.watts()) : apparentPower);
     }
 
     /** What one draws from the bank for what it gives. */

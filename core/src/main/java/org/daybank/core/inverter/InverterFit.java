@@ -90,7 +90,7 @@ public record InverterFit(
         LineDemand demand = LineDemand.of(need, inverter, stack, policy);
         Ratio left = inverter.heatFactor(need.hottestAir()).times(policy.altitudeFactor(need.elevation()));
         Power power = inverter.power().times(left).times(stack.shareOnLine());
-        ApparentPower apparent = inverter.apparentPower().times(left).times(stack.shareOnLine());
+        ApparentPower apparent = inverter.resolved().apparentPower().times(left).times(stack.shareOnLine());
         ApparentPower surge = larger(inverter.surge().over(need.startDuration()).times(stack.shareOnLine()), apparent);
         int onLine = stack.unitsOnLine(Math.max(
                 units(demand.power().watts(), power.watts()),
@@ -105,7 +105,8 @@ public record InverterFit(
                 inverter.nominalVoltage().equals(need.nominalVoltage()),
                 value("nominalVoltage", need.nominalVoltage()),
                 value("nominalVoltage2", inverter.nominalVoltage())));
-        checks.add(Check.atMost(InverterRule.HIGHEST_BANK_VOLTAGE, need.highestBankVoltage(), inverter.highestInput()));
+        checks.add(Check.atMost(
+                InverterRule.HIGHEST_BANK_VOLTAGE, need.resolved().highestBankVoltage(), inverter.highestInput()));
         checks.add(Check.atMost(
                 InverterRule.CONTINUOUS_POWER,
                 demand.power(),

@@ -13,6 +13,7 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -39,54 +40,88 @@ import org.jspecify.annotations.Nullable;
 public record InverterNeed(
         PeakLoad peak,
         @Nullable PeakLoad largestLoad,
-        @Nullable List<Power> hourlyPeaks,
+
+        @Bounds(minimum = "0 W", maximum = "10000 kW", minimumItems = 24, maximumItems = 24) @Nullable
+        List<Power> hourlyPeaks,
 
         @Bounds(minimum = "0 s", maximum = "60 s") @Assumed(value = "3 s", source = "motors under load")
         TimeSpan startDuration,
 
-        @Assumed(source = "none named") List<String> sineLoads,
+        @Bounds(maximumItems = 10000) @Assumed(source = "none named")
+        List<String> sineLoads,
 
         @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
         Service service,
 
-        Voltage nominalVoltage,
+        @Bounds(minimum = "12 V", maximum = "48 V") Voltage nominalVoltage,
 
+        @Bounds(exclusiveMinimum = "0 A", maximum = "100 kA", sensible = "100–300 A")
         @Assumed(value = "100 kA", source = "no limit stated")
         Current bankCurrentLimit,
 
+        @Bounds(minimum = "12 V", maximum = "100 V", sensible = "nominalVoltage · 1.15 to nominalVoltage · 1.35")
         @Assumed(source = "nominalVoltage · 1.25, a cold lead-acid bank under charge")
+        @Nullable
         Voltage highestBankVoltage,
 
+        @Bounds(minimum = "-40 Cel", maximum = "80 Cel", sensible = "25–50 °C")
         @Assumed(value = "40 Cel", source = "no temperature stated")
         Temperature hottestAir,
 
-        @Assumed(value = "0 m", source = "sea level") Length elevation,
-        @Assumed(source = "none asked for") List<InverterFunction> functions,
+        @Bounds(minimum = "-500 m", maximum = "9000 m") @Assumed(value = "0 m", source = "sea level")
+        Length elevation,
+
+        @Bounds(maximumItems = 6) @Assumed(source = "none required")
+        List<InverterFunction> functions,
+
         @Nullable AcSource acSource)
-        implements InverterNeedBuilder.With {
-    private static final int HOURS = 24;
+        implements InverterNeedBuilder.With, Resolvable<InverterNeed.Resolved> {
+    private static final double COLD_LEAD_ACID = 1.25;
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @param highestBankVoltage charging voltage of the bank on the coldest day
+     */
+    public record Resolved(Voltage highestBankVoltage) {}
+
+    /**
+     * Validates the need.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public InverterNeed {
         startDuration = Defaults.otherwise(startDuration, InverterNeed.class, "startDuration");
-        sineLoads = List.copyOf(Objects.requireNonNullElse(sineLoads, List.of()));
+        sineLoads = Objects.requireNonNullElse(sineLoads, List.of());
         service = Objects.requireNonNullElseGet(service, Service::standard);
         bankCurrentLimit = Defaults.otherwise(bankCurrentLimit, InverterNeed.class, "bankCurrentLimit");
         hottestAir = Defaults.otherwise(hottestAir, InverterNeed.class, "hottestAir");
         elevation = Defaults.otherwise(elevation, InverterNeed.class, "elevation");
-        functions = List.copyOf(Objects.requireNonNullElse(functions, List.of()));
-        new Validation()
-                .required("peak", peak)
-                .required("nominalVoltage", nominalVoltage)
-                .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
-                .length("hourlyPeaks", hourlyPeaks, HOURS)
-                .eachWithin("hourlyPeaks", hourlyPeaks, Power.ZERO, Power.kilowatts(10_000))
+        functions = Objects.requireNonNullElse(functions, List.of());
+        Validation.of(
+                        InverterNeed.class,
+                        peak,
+                        largestLoad,
+                        hourlyPeaks,
+                        startDuration,
+                        sineLoads,
+                        service,
+                        nominalVoltage,
+                        bankCurrentLimit,
+                        highestBankVoltage,
+                        hottestAir,
+                        elevation,
+                        functions,
+                        acSource)
+                .notBelow("highestBankVoltage", highestBankVoltage, "nominalVoltage", nominalVoltage)
                 .done();
+        sineLoads = List.copyOf(sineLoads);
+        functions = List.copyOf(functions);
         hourlyPeaks = hourlyPeaks == null ? null : List.copyOf(hourlyPeaks);
-        highestBankVoltage = highestBankVoltage == null ? nominalVoltage.times(1.25) : highestBankVoltage;
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(highestBankVoltage == null ? nominalVoltage.times(COLD_LEAD_ACID) : highestBankVoltage);
     }
 }

@@ -36,7 +36,7 @@ public record InverterPolicy(
     private static final InverterPolicy STANDARD = Defaults.of(InverterPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

@@ -11,8 +11,11 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The data sheet of an inverter that sits behind a module, or behind a few with an input for each, and feeds the grid.
@@ -38,45 +41,64 @@ import org.daybank.core.schema.Validation;
 @RecordBuilder
 public record Microinverter(
         String model,
-        Power power,
+        @Bounds(minimum = "10 W", maximum = "1000 kW") Power power,
 
         @Assumed(value = "single", source = "most feed one phase")
         Phases phases,
 
-        @Assumed(value = "230 V", source = "IEC 60038") Voltage outputVoltage,
-        @Assumed(source = "50 Hz and 60 Hz") List<Frequency> frequencies,
+        @Bounds(minimum = "90 V", maximum = "400 V") @Assumed(value = "230 V", source = "IEC 60038")
+        Voltage outputVoltage,
 
-        @Assumed(value = "1", source = "one for each module")
+        @Bounds(minimum = "45 Hz", maximum = "65 Hz", minimumItems = 1, maximumItems = 10)
+        @Assumed(source = "50 Hz and 60 Hz")
+        List<Frequency> frequencies,
+
+        @Bounds(minimum = "1", maximum = "8") @Assumed(value = "1", source = "one for each module")
         Integer modulesOnEach,
 
-        Power maximumModulePower,
-        Voltage maximumInputVoltage,
+        @Bounds(exclusiveMinimum = "0 W", maximum = "10 kW") Power maximumModulePower,
+
+        @Bounds(minimum = "10 V", maximum = "1500 V") Voltage maximumInputVoltage,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage trackingLowest,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage trackingHighest,
-        Current maximumInputCurrent,
 
-        @Assumed(source = "maximumInputCurrent · 1.25") Current maximumShortCircuitCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current maximumInputCurrent,
 
-        @Assumed(value = "48", source = "no limit of the trunk cable stated")
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
+        Current maximumShortCircuitCurrent,
+
+        @Bounds(minimum = "1", maximum = "200") @Assumed(value = "48", source = "no limit of the trunk cable stated")
         Integer mostOnBranch,
 
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–0.985")
         @Assumed(value = "0.96", source = "typical data sheets, weighted")
         Ratio efficiency,
 
-        @Assumed(value = "60 Cel", source = "typical data sheets")
+        @Bounds(minimum = "0 Cel", maximum = "90 Cel") @Assumed(value = "60 Cel", source = "typical data sheets")
         Temperature fullPowerUpTo,
 
-        @Assumed(value = "-2 %/K", source = "typical data sheets")
+        @Bounds(minimum = "-20 %/K", maximum = "0 %/K") @Assumed(value = "-2 %/K", source = "typical data sheets")
         TemperatureCoefficient derating,
 
-        Money price)
-        implements GridInverter, MicroinverterBuilder.With {
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
+        implements GridInverter, MicroinverterBuilder.With, Resolvable<Microinverter.Resolved> {
     private static final double BRIGHT_SUN = 1.25;
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
+     * @param maximumShortCircuitCurrent of each input
+     */
+    public record Resolved(Current maximumShortCircuitCurrent) {}
+
+    /**
+     * Validates the data sheet.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public Microinverter {
         phases = Defaults.otherwise(phases, Microinverter.class, "phases");
@@ -87,19 +109,43 @@ public record Microinverter(
         efficiency = Defaults.otherwise(efficiency, Microinverter.class, "efficiency");
         fullPowerUpTo = Defaults.otherwise(fullPowerUpTo, Microinverter.class, "fullPowerUpTo");
         derating = Defaults.otherwise(derating, Microinverter.class, "derating");
-        Validation checks = new Validation()
-                .within("modulesOnEach", modulesOnEach, 1, 8)
-                .required("maximumModulePower", maximumModulePower)
-                .above("maximumModulePower", maximumModulePower, Power.ZERO)
-                .required("maximumInputCurrent", maximumInputCurrent)
-                .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)
-                .above("maximumShortCircuitCurrent", maximumShortCircuitCurrent, Current.ZERO)
-                .within("mostOnBranch", mostOnBranch, 1, 200);
-        InputVoltages.check(checks, maximumInputVoltage, trackingLowest, trackingHighest);
-        GridOutput.check(checks, model, power, outputVoltage, frequencies, efficiency, fullPowerUpTo, derating, price);
-        checks.done();
+        InputVoltages.validate(
+                        Validation.of(
+                                Microinverter.class,
+                                model,
+                                power,
+                                phases,
+                                outputVoltage,
+                                frequencies,
+                                modulesOnEach,
+                                maximumModulePower,
+                                maximumInputVoltage,
+                                trackingLowest,
+                                trackingHighest,
+                                maximumInputCurrent,
+                                maximumShortCircuitCurrent,
+                                mostOnBranch,
+                                efficiency,
+                                fullPowerUpTo,
+                                derating,
+                                price),
+                        maximumInputVoltage,
+                        trackingLowest,
+                        trackingHighest)
+                .notBelow(
+                        "maximumShortCircuitCurrent",
+                        maximumShortCircuitCurrent,
+                        "maximumInputCurrent",
+                        maximumInputCurrent)
+                .done();
         frequencies = List.copyOf(frequencies);
-        maximumShortCircuitCurrent =
-                maximumShortCircuitCurrent == null ? maximumInputCurrent.times(BRIGHT_SUN) : maximumShortCircuitCurrent;
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                maximumShortCircuitCurrent == null
+                        ? maximumInputCurrent.times(BRIGHT_SUN)
+                        : maximumShortCircuitCurrent);
     }
 }

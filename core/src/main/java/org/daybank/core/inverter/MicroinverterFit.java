@@ -148,6 +148,6 @@ public record MicroinverterFit(
         checks.add(Check.atMost(
                 GridInverterRule.SHORT_CIRCUIT_CURRENT,
                 array.shortCircuitCurrent(policy),
-                inverter.maximumShortCircuitCurrent()));
+                inverter.resolved().maximumShortCircuitCurrent()));
     }
 }

@@ -11,7 +11,9 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureCoefficient;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -39,43 +41,62 @@ import org.jspecify.annotations.Nullable;
 @RecordBuilder
 public record StringInverter(
         String model,
-        Power power,
+        @Bounds(minimum = "10 W", maximum = "1000 kW") Power power,
 
         @Assumed(value = "single", source = "small units have one phase")
         Phases phases,
 
-        @Assumed(value = "230 V", source = "IEC 60038") Voltage outputVoltage,
-        @Assumed(source = "50 Hz and 60 Hz") List<Frequency> frequencies,
-        Voltage maximumInputVoltage,
+        @Bounds(minimum = "90 V", maximum = "400 V") @Assumed(value = "230 V", source = "IEC 60038")
+        Voltage outputVoltage,
+
+        @Bounds(minimum = "45 Hz", maximum = "65 Hz", minimumItems = 1, maximumItems = 10)
+        @Assumed(source = "50 Hz and 60 Hz")
+        List<Frequency> frequencies,
+
+        @Bounds(minimum = "10 V", maximum = "1500 V") Voltage maximumInputVoltage,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage trackingLowest,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage trackingHighest,
 
-        @Assumed(value = "1", source = "none but one stated")
+        @Bounds(minimum = "1", maximum = "32") @Assumed(value = "1", source = "none but one stated")
         Integer trackers,
 
-        Current maximumInputCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current maximumInputCurrent,
 
-        @Assumed(source = "maximumInputCurrent · 1.25") Current maximumShortCircuitCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
+        Current maximumShortCircuitCurrent,
 
-        @Nullable Power maximumArrayPower,
+        @Bounds(exclusiveMinimum = "0 W", maximum = "10000 kW") @Nullable
+        Power maximumArrayPower,
 
+        @Bounds(minimum = "0.5", maximum = "1", sensible = "0.95–0.985")
         @Assumed(value = "0.97", source = "typical data sheets, weighted")
         Ratio efficiency,
 
-        @Assumed(value = "45 Cel", source = "typical data sheets")
+        @Bounds(minimum = "0 Cel", maximum = "90 Cel") @Assumed(value = "45 Cel", source = "typical data sheets")
         Temperature fullPowerUpTo,
 
-        @Assumed(value = "-2 %/K", source = "typical data sheets")
+        @Bounds(minimum = "-20 %/K", maximum = "0 %/K") @Assumed(value = "-2 %/K", source = "typical data sheets")
         TemperatureCoefficient derating,
 
-        Money price)
-        implements GridInverter, StringInverterBuilder.With {
+        @Bounds(minimum = "0", maximum = "10000000000") Money price)
+        implements GridInverter, StringInverterBuilder.With, Resolvable<StringInverter.Resolved> {
     private static final double BRIGHT_SUN = 1.25;
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or the sheet contradicts itself
+     * @param maximumShortCircuitCurrent of each input
+     */
+    public record Resolved(Current maximumShortCircuitCurrent) {}
+
+    /**
+     * Validates the data sheet.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public StringInverter {
         phases = Defaults.otherwise(phases, StringInverter.class, "phases");
@@ -85,17 +106,42 @@ public record StringInverter(
         efficiency = Defaults.otherwise(efficiency, StringInverter.class, "efficiency");
         fullPowerUpTo = Defaults.otherwise(fullPowerUpTo, StringInverter.class, "fullPowerUpTo");
         derating = Defaults.otherwise(derating, StringInverter.class, "derating");
-        Validation checks = new Validation()
-                .required("maximumInputCurrent", maximumInputCurrent)
-                .above("maximumInputCurrent", maximumInputCurrent, Current.ZERO)
-                .atLeast("maximumShortCircuitCurrent", maximumShortCircuitCurrent, maximumInputCurrent)
-                .within("trackers", trackers, 1, 32)
-                .above("maximumArrayPower", maximumArrayPower, Power.ZERO);
-        InputVoltages.check(checks, maximumInputVoltage, trackingLowest, trackingHighest);
-        GridOutput.check(checks, model, power, outputVoltage, frequencies, efficiency, fullPowerUpTo, derating, price);
-        checks.done();
+        InputVoltages.validate(
+                        Validation.of(
+                                StringInverter.class,
+                                model,
+                                power,
+                                phases,
+                                outputVoltage,
+                                frequencies,
+                                maximumInputVoltage,
+                                trackingLowest,
+                                trackingHighest,
+                                trackers,
+                                maximumInputCurrent,
+                                maximumShortCircuitCurrent,
+                                maximumArrayPower,
+                                efficiency,
+                                fullPowerUpTo,
+                                derating,
+                                price),
+                        maximumInputVoltage,
+                        trackingLowest,
+                        trackingHighest)
+                .notBelow(
+                        "maximumShortCircuitCurrent",
+                        maximumShortCircuitCurrent,
+                        "maximumInputCurrent",
+                        maximumInputCurrent)
+                .done();
         frequencies = List.copyOf(frequencies);
-        maximumShortCircuitCurrent =
-                maximumShortCircuitCurrent == null ? maximumInputCurrent.times(BRIGHT_SUN) : maximumShortCircuitCurrent;
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                maximumShortCircuitCurrent == null
+                        ? maximumInputCurrent.times(BRIGHT_SUN)
+                        : maximumShortCircuitCurrent);
     }
 }

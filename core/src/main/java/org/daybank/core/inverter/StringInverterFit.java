@@ -180,7 +180,7 @@ public record StringInverterFit(
             checks.add(Check.atMost(
                             GridInverterRule.SHORT_CIRCUIT_CURRENT,
                             shortCircuit,
-                            inverter.maximumShortCircuitCurrent(),
+                            inverter.resolved().maximumShortCircuitCurrent(),
                             value("strings", strings))
                     .variant("tracker"));
             Power most = inverter.maximumArrayPower();

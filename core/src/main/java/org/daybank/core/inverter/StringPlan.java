@@ -28,7 +28,7 @@ record StringPlan(int leastInSeries, int mostInSeries, int trackers, int strings
         Current operating = array.operatingCurrent();
         double byCurrents = Math.min(
                 inverter.maximumInputCurrent().dividedBy(operating),
-                inverter.maximumShortCircuitCurrent().dividedBy(array.shortCircuitCurrent(policy)));
+                inverter.resolved().maximumShortCircuitCurrent().dividedBy(array.shortCircuitCurrent(policy)));
         return new StringPlan(
                 (int) Math.max(1, Math.ceil(byHottest - ROUNDING)),
                 (int) Math.floor(Math.min(byColdest, byWindow) + ROUNDING),

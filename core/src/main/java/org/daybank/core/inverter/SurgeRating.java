@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.ApparentPower;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -12,7 +13,8 @@ import org.daybank.core.schema.Validation;
  *
  * @param points at least one; kept from the shortest to the longest
  */
-public record SurgeRating(List<Point> points) {
+public record SurgeRating(
+        @Bounds(minimumItems = 1, maximumItems = 20) List<Point> points) {
 
     /**
      * One line of the list.
@@ -20,19 +22,29 @@ public record SurgeRating(List<Point> points) {
      * @param duration how long
      * @param power how much
      */
-    public record Point(TimeSpan duration, ApparentPower power) {
-        /** Refuses what is missing. */
+    public record Point(
+            @Bounds(exclusiveMinimum = "0 s", maximum = "24 h", sensible = "5 s to 30 min")
+            TimeSpan duration,
+
+            @Bounds(exclusiveMinimum = "0 VA", maximum = "10000 kVA")
+            ApparentPower power) {
+        /**
+         * Validates the point.
+         *
+         * @throws org.daybank.core.schema.InvalidInput when a value is missing or outside its bounds
+         */
         public Point {
-            new Validation()
-                    .required("duration", duration)
-                    .required("power", power)
-                    .done();
+            Validation.of(Point.class, duration, power).done();
         }
     }
 
-    /** Sorts the points. */
+    /**
+     * Validates the points and sorts them by duration.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when there is none, or one is missing
+     */
     public SurgeRating {
-        new Validation().notEmpty("points", points).done();
+        Validation.of(SurgeRating.class, points).done();
         points = points.stream().sorted(Comparator.comparing(Point::duration)).toList();
     }
 

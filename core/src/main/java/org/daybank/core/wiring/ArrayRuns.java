@@ -8,6 +8,7 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
@@ -28,67 +29,63 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record ArrayRuns(
-        int modules,
-        Voltage moduleVoltage,
-        Current moduleCurrent,
-        Current moduleShortCircuitCurrent,
-        Voltage moduleColdestVoltage,
+        @Bounds(minimum = "1", maximum = "10000") int modules,
 
+        @Bounds(minimum = "1 V", maximum = "400 V") Voltage moduleVoltage,
+
+        @Bounds(minimum = "10 mA", maximum = "100 A") Current moduleCurrent,
+
+        @Bounds(minimum = "10 mA", maximum = "100 A") Current moduleShortCircuitCurrent,
+
+        @Bounds(minimum = "1 V", maximum = "600 V") Voltage moduleColdestVoltage,
+
+        @Bounds(minimum = "50 V", maximum = "1500 V", sensible = "600–1500 V")
         @Assumed(value = "1000 V", source = "customary; the data sheet wins")
         Voltage moduleSystemVoltage,
 
+        @Bounds(minimum = "0.1 m", maximum = "10000 m", minimumItems = 1, maximumItems = 40)
         List<Length> lengths,
-        @Assumed(source = "none named") List<ControllerLimit> controllers,
-        @Nullable Energy yearlyEnergy)
+
+        @Bounds(maximumItems = 1000) @Assumed(source = "none named")
+        List<ControllerLimit> controllers,
+
+        @Bounds(minimum = "0 Wh", maximum = "10000000 kWh") @Nullable
+        Energy yearlyEnergy)
         implements ArrayRunsBuilder.With {
-    private static final int MOST_LENGTHS = 40;
-    /** What one circuit may be asked to carry. */
+    /** Largest current of one circuit. */
     private static final Current MOST_CURRENT = Current.kiloamperes(10);
 
     /**
-     * Resolves what was left out.
+     * Validates the array.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public ArrayRuns {
         moduleSystemVoltage = Defaults.otherwise(moduleSystemVoltage, ArrayRuns.class, "moduleSystemVoltage");
-        controllers = List.copyOf(Objects.requireNonNullElse(controllers, List.of()));
-        Validation checks = new Validation()
-                .within("modules", modules, 1, 10_000)
-                .required("moduleVoltage", moduleVoltage)
-                .within("moduleVoltage", moduleVoltage, Voltage.volts(1), Voltage.volts(400))
-                .required("moduleCurrent", moduleCurrent)
-                .within("moduleCurrent", moduleCurrent, Current.milliamperes(10), Current.amperes(100))
-                .required("moduleShortCircuitCurrent", moduleShortCircuitCurrent)
-                .within("moduleShortCircuitCurrent", moduleShortCircuitCurrent, Current.ZERO, Current.amperes(100))
-                .required("moduleColdestVoltage", moduleColdestVoltage)
-                .within("moduleColdestVoltage", moduleColdestVoltage, Voltage.ZERO, Voltage.volts(600))
-                .within("moduleSystemVoltage", moduleSystemVoltage, Voltage.volts(50), Voltage.volts(1500))
-                .notEmpty("lengths", lengths)
-                .eachWithin("lengths", lengths, Length.metres(0.1), Length.metres(10_000))
+        controllers = Objects.requireNonNullElse(controllers, List.of());
+        Validation.of(
+                        ArrayRuns.class,
+                        modules,
+                        moduleVoltage,
+                        moduleCurrent,
+                        moduleShortCircuitCurrent,
+                        moduleColdestVoltage,
+                        moduleSystemVoltage,
+                        lengths,
+                        controllers,
+                        yearlyEnergy)
+                .notBelow("moduleColdestVoltage", moduleColdestVoltage, "moduleVoltage", moduleVoltage)
+                .notBelow("moduleShortCircuitCurrent", moduleShortCircuitCurrent, "moduleCurrent", moduleCurrent)
+                .notAbove("moduleColdestVoltage", moduleColdestVoltage, "moduleSystemVoltage", moduleSystemVoltage)
                 .that(
-                        lengths == null || lengths.size() <= MOST_LENGTHS,
-                        "lengths",
-                        ProblemCode.OUT_OF_RANGE,
-                        "lengths must be at most " + MOST_LENGTHS)
-                .within("yearlyEnergy", yearlyEnergy, Energy.ZERO, Energy.kilowattHours(10_000_000));
-        if (moduleVoltage != null) {
-            checks.atLeast("moduleColdestVoltage", moduleColdestVoltage, moduleVoltage);
-        }
-        if (moduleCurrent != null) {
-            checks.atLeast("moduleShortCircuitCurrent", moduleShortCircuitCurrent, moduleCurrent);
-        }
-        if (moduleSystemVoltage != null) {
-            checks.atMost("moduleColdestVoltage", moduleColdestVoltage, moduleSystemVoltage);
-        }
-        checks.that(
                         moduleShortCircuitCurrent == null
                                 || moduleShortCircuitCurrent.times(modules).compareTo(MOST_CURRENT) <= 0,
                         "modules",
-                        ProblemCode.OUT_OF_RANGE,
-                        "modules side by side must not give more than %s of short-circuit current but are %s of %s"
+                        ProblemCode.INCONSISTENT,
+                        () -> "modules must give at most %s of short-circuit current in parallel, but was %s of %s."
                                 .formatted(MOST_CURRENT, modules, moduleShortCircuitCurrent))
                 .done();
+        controllers = List.copyOf(controllers);
         lengths = List.copyOf(lengths);
     }
 }

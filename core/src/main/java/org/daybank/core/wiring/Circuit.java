@@ -8,8 +8,10 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -38,92 +40,111 @@ import org.jspecify.annotations.Nullable;
 public record Circuit(
         String name,
         CircuitKind kind,
-        Voltage operatingVoltage,
-        Current operatingCurrent,
+        @Bounds(minimum = "1 V", maximum = "1500 V") Voltage operatingVoltage,
 
+        @Bounds(minimum = "1 mA", maximum = "10 kA") Current operatingCurrent,
+
+        @Bounds(minimum = "1 mA", maximum = "10 kA")
         @Assumed(source = "equal to operatingCurrent; array circuits must state the short-circuit current")
+        @Nullable
         Current designCurrent,
 
+        @Bounds(minimum = "0.1 m", maximum = "10000 m", sensible = "1–200 m")
         Length length,
 
         @Assumed(value = "single", source = "small systems have one phase")
         Phases phases,
 
+        @Bounds(minimum = "1 V", maximum = "1500 V")
         @Assumed(source = "equal to operatingVoltage; array circuits must state the coldest open-circuit voltage")
+        @Nullable
         Voltage highestVoltage,
 
-        @Nullable Current faultCurrent,
-        @Nullable Energy yearlyEnergy,
+        @Bounds(minimum = "1 mA", maximum = "200 kA") @Nullable
+        Current faultCurrent,
 
+        @Bounds(minimum = "0 Wh", maximum = "10000000 kWh") @Nullable
+        Energy yearlyEnergy,
+
+        @Bounds(minimum = "0 A", maximum = "10 kA")
         @Assumed(source = "equal to operatingCurrent: the loss is put too high rather than too low")
+        @Nullable
         Current runningCurrent,
 
-        @Nullable Temperature ambient,
+        @Bounds(minimum = "-60 Cel", maximum = "85 Cel") @Nullable
+        Temperature ambient,
+
         @Nullable ParallelStrings strings)
-        implements CircuitBuilder.With {
-    private static final Current LEAST = Current.milliamperes(1);
-    private static final Current MOST = Current.kiloamperes(10);
+        implements CircuitBuilder.With, Resolvable<Circuit.Resolved> {
+    /**
+     * The components whose defaults follow from others.
+     *
+     * @param designCurrent what conductor and device must carry
+     * @param highestVoltage that its device must break
+     * @param runningCurrent mean of the current weighted by charge
+     */
+    public record Resolved(Current designCurrent, Voltage highestVoltage, Current runningCurrent) {}
 
     /**
-     * Resolves what was left out.
+     * Validates the circuit.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, outside its bounds or contradicts itself
      */
     public Circuit {
         phases = Defaults.otherwise(phases, Circuit.class, "phases");
         boolean modules = kind != null && kind.fedByModules();
-        Validation checks = new Validation()
-                .required("name", name)
-                .required("kind", kind)
-                .required("operatingVoltage", operatingVoltage)
-                .within("operatingVoltage", operatingVoltage, Voltage.volts(1), Voltage.volts(1500))
-                .required("operatingCurrent", operatingCurrent)
-                .within("operatingCurrent", operatingCurrent, LEAST, MOST)
-                .within("designCurrent", designCurrent, LEAST, MOST)
+        Validation.of(
+                        Circuit.class,
+                        name,
+                        kind,
+                        operatingVoltage,
+                        operatingCurrent,
+                        designCurrent,
+                        length,
+                        phases,
+                        highestVoltage,
+                        faultCurrent,
+                        yearlyEnergy,
+                        runningCurrent,
+                        ambient,
+                        strings)
                 .that(
                         designCurrent != null || !modules,
                         "designCurrent",
                         ProblemCode.MISSING,
-                        "designCurrent is missing: give the short-circuit current of the strings in this circuit")
-                .required("length", length)
-                .within("length", length, Length.metres(0.1), Length.metres(10_000))
+                        "designCurrent must be the short-circuit current of the strings in this circuit, but was left out.")
                 .that(
                         highestVoltage != null || !modules,
                         "highestVoltage",
                         ProblemCode.MISSING,
-                        "highestVoltage is missing: give the open-circuit voltage of a string on the coldest morning")
-                .within("highestVoltage", highestVoltage, Voltage.volts(1), Voltage.volts(1500))
-                .within("faultCurrent", faultCurrent, LEAST, Current.kiloamperes(200))
-                .within("yearlyEnergy", yearlyEnergy, Energy.ZERO, Energy.kilowattHours(10_000_000))
-                .within("ambient", ambient, Temperature.celsius(-60), Temperature.celsius(85))
+                        "highestVoltage must be the open-circuit voltage of a string on the coldest morning, but was left out.")
                 .that(
                         phases == Phases.SINGLE || kind == null || !kind.directCurrent(),
                         "phases",
                         ProblemCode.CONFLICT,
-                        "phases must be left out or single in a circuit of direct current")
+                        "phases must be left out or single in a circuit of direct current.")
                 .that(
                         strings != null || kind != CircuitKind.STRING,
                         "strings",
                         ProblemCode.MISSING,
-                        "strings is missing: say how many strings are in parallel and which fuse the module allows")
+                        "strings must state how many strings are in parallel and the series fuse of the module, but was left out.")
                 .that(
                         strings == null || kind == null || kind == CircuitKind.STRING,
                         "strings",
                         ProblemCode.CONFLICT,
-                        "strings belongs to a circuit of kind string only");
-        if (operatingCurrent != null && designCurrent != null) {
-            checks.atLeast("designCurrent", designCurrent, operatingCurrent);
-        }
-        if (operatingVoltage != null && highestVoltage != null) {
-            checks.atLeast("highestVoltage", highestVoltage, operatingVoltage);
-        }
-        if (operatingCurrent != null) {
-            checks.within("runningCurrent", runningCurrent, Current.ZERO, operatingCurrent);
-        }
-        checks.done();
-        designCurrent = designCurrent == null ? operatingCurrent : designCurrent;
-        highestVoltage = highestVoltage == null ? operatingVoltage : highestVoltage;
-        runningCurrent = runningCurrent == null ? operatingCurrent : runningCurrent;
+                        "strings must be left out unless the kind of the circuit is string.")
+                .notBelow("designCurrent", designCurrent, "operatingCurrent", operatingCurrent)
+                .notBelow("highestVoltage", highestVoltage, "operatingVoltage", operatingVoltage)
+                .notAbove("runningCurrent", runningCurrent, "operatingCurrent", operatingCurrent)
+                .done();
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                designCurrent == null ? operatingCurrent : designCurrent,
+                highestVoltage == null ? operatingVoltage : highestVoltage,
+                runningCurrent == null ? operatingCurrent : runningCurrent);
     }
 
     /** Conductors that carry the current: two, or three with three phases. */

@@ -41,7 +41,7 @@ final class CircuitChecks {
                     value("kind", found.kind()),
                     value("rating", found.rating())));
             rule.mostDevice()
-                    .map(most -> circuit.designCurrent().times(most))
+                    .map(most -> circuit.resolved().designCurrent().times(most))
                     .ifPresent(most -> checks.add(Check.atMost(WiringRule.LARGEST_DEVICE, found.rating(), most)));
             if (circuit.strings() != null) {
                 checks.add(Check.atMost(

@@ -72,7 +72,7 @@ public record CircuitSizing(
         Optional<StringFusing> fusing =
                 circuit.strings() == null ? Optional.empty() : Optional.of(StringFusing.of(circuit));
         boolean wantsDevice = fusing.map(StringFusing::needed).orElse(true);
-        Current leastRating = circuit.designCurrent().times(rule.device());
+        Current leastRating = circuit.resolved().designCurrent().times(rule.device());
         Optional<OvercurrentDevice> device =
                 wantsDevice ? DeviceRatings.next(policy.ruleSet(), circuit, leastRating) : Optional.empty();
         // without a fuse the conductor must stand what the other strings feed back
@@ -80,8 +80,8 @@ public record CircuitSizing(
                 ? Current.ZERO
                 : fusing.map(StringFusing::reverseCurrent).orElse(Current.ZERO);
         ConductorNeed need = new ConductorNeed(
-                larger(circuit.designCurrent().times(rule.terminals()), reverse),
-                larger(circuit.designCurrent().times(rule.conditions()), reverse),
+                larger(circuit.resolved().designCurrent().times(rule.terminals()), reverse),
+                larger(circuit.resolved().designCurrent().times(rule.conditions()), reverse),
                 device.map(OvercurrentDevice::ampacityNeeded),
                 circuit.kind().dropLimit(policy));
         SizeSearch search = new SizeSearch(circuit, policy, ambientFactor, need);
@@ -105,7 +105,9 @@ public record CircuitSizing(
                 found.run(),
                 device,
                 new Disconnect(
-                        protection, circuit.highestVoltage(), circuit.kind().directCurrent()),
+                        protection,
+                        circuit.resolved().highestVoltage(),
+                        circuit.kind().directCurrent()),
                 EarthingConductor.of(circuit, policy, search.table(), protection, found.byAmpacity(), found.run()),
                 circuit.kind().fedByModules() && circuit.length().compareTo(criticalLength(policy)) >= 0,
                 fusing,

@@ -40,7 +40,7 @@ final class CircuitWorking {
                         fusing.reverseCurrent(),
                         "(%s − 1) · 1.25 · %s + %s",
                         fusing.strings(),
-                        circuit.designCurrent(),
+                        circuit.resolved().designCurrent(),
                         Objects.requireNonNull(circuit.strings()).backfeed()));
         asked("ampacity at the terminals", "I₁", rule.terminals(), sized.need().terminals(), rule);
         asked(
@@ -57,7 +57,7 @@ final class CircuitWorking {
                     device.rating(),
                     "%s · %s",
                     rule.device(),
-                    circuit.designCurrent());
+                    circuit.resolved().designCurrent());
             step(
                     "ampacity that the device protects",
                     "I = I_n · max(1, acts at / 1.45)",
@@ -80,10 +80,17 @@ final class CircuitWorking {
                     result,
                     "max(%s · %s, %s)",
                     factor,
-                    circuit.designCurrent(),
+                    circuit.resolved().designCurrent(),
                     unfused.get().reverseCurrent());
         } else {
-            step(name, symbol + " = factor · I", rule.source(), result, "%s · %s", factor, circuit.designCurrent());
+            step(
+                    name,
+                    symbol + " = factor · I",
+                    rule.source(),
+                    result,
+                    "%s · %s",
+                    factor,
+                    circuit.resolved().designCurrent());
         }
     }
 
@@ -140,7 +147,7 @@ final class CircuitWorking {
                         loss,
                         "%s · " + multiple + " · %s · %s / %s",
                         Objects.requireNonNull(circuit.yearlyEnergy()),
-                        circuit.runningCurrent(),
+                        circuit.resolved().runningCurrent(),
                         run.resistance(),
                         circuit.operatingVoltage()));
     }

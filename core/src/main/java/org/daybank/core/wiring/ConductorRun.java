@@ -69,7 +69,8 @@ public record ConductorRun(
                 .at(temperature, conductor.each100Metres())
                 .times(circuit.length().metres() / 100 / parallel);
         Voltage drop = circuit.operatingCurrent().times(resistance).times(circuit.dropMultiple());
-        Voltage runningDrop = circuit.runningCurrent().times(resistance).times(circuit.dropMultiple());
+        Voltage runningDrop =
+                circuit.resolved().runningCurrent().times(resistance).times(circuit.dropMultiple());
         CrossSection area = conductor.size().crossSection().times(parallel);
         Mass mass = policy.metal().mass(circuit.length(), area).times(circuit.conductors());
         return new ConductorRun(

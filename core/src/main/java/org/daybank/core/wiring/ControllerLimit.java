@@ -1,6 +1,7 @@
 package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -9,13 +10,15 @@ import org.daybank.core.schema.Validation;
  * @param model which one
  * @param maximumVoltage open-circuit voltage that destroys it when exceeded, less any reserve to be kept
  */
-public record ControllerLimit(String model, Voltage maximumVoltage) {
-    /** Refuses what can never be right. */
+public record ControllerLimit(
+        String model,
+        @Bounds(minimum = "5 V", maximum = "1500 V") Voltage maximumVoltage) {
+    /**
+     * Validates the limit.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
+     */
     public ControllerLimit {
-        new Validation()
-                .required("model", model)
-                .required("maximumVoltage", maximumVoltage)
-                .within("maximumVoltage", maximumVoltage, Voltage.volts(5), Voltage.volts(1500))
-                .done();
+        Validation.of(ControllerLimit.class, model, maximumVoltage).done();
     }
 }

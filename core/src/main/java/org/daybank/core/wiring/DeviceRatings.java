@@ -34,7 +34,7 @@ final class DeviceRatings {
                 .map(rated -> new OvercurrentDevice(
                         rated.kind,
                         rated.rating,
-                        circuit.highestVoltage(),
+                        circuit.resolved().highestVoltage(),
                         circuit.kind().directCurrent(),
                         Optional.ofNullable(circuit.faultCurrent()),
                         rated.actsAt));

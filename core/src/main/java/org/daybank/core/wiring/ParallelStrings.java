@@ -2,6 +2,7 @@ package org.daybank.core.wiring;
 
 import org.daybank.core.quantity.Current;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.Validation;
 
@@ -13,23 +14,21 @@ import org.daybank.core.schema.Validation;
  * @param backfeed current that bank or inverter can feed into a faulty string
  */
 public record ParallelStrings(
-        int count,
+        @Bounds(minimum = "1", maximum = "1000") int count,
+
+        @Bounds(minimum = "0.1 A", maximum = "200 A", sensible = "15–30 A")
         Current seriesFuse,
 
+        @Bounds(minimum = "0 A", maximum = "100 kA")
         @Assumed(value = "0 A", source = "the controller lets nothing flow back")
         Current backfeed) {
     /**
-     * Resolves what was left out.
+     * Validates the strings.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or outside its bounds
      */
     public ParallelStrings {
         backfeed = Defaults.otherwise(backfeed, ParallelStrings.class, "backfeed");
-        new Validation()
-                .within("count", count, 1, 1000)
-                .required("seriesFuse", seriesFuse)
-                .within("seriesFuse", seriesFuse, Current.amperes(0.1), Current.amperes(200))
-                .within("backfeed", backfeed, Current.ZERO, Current.kiloamperes(100))
-                .done();
+        Validation.of(ParallelStrings.class, count, seriesFuse, backfeed).done();
     }
 }

@@ -18,7 +18,8 @@ public record StringFusing(int strings, Current reverseCurrent, Current seriesFu
     /** Judges the string of a circuit. */
     static StringFusing of(Circuit circuit) {
         ParallelStrings parallel = Objects.requireNonNull(circuit.strings());
-        Current reverse = circuit.designCurrent()
+        Current reverse = circuit.resolved()
+                .designCurrent()
                 .times(BRIGHT_SUN * (parallel.count() - 1))
                 .plus(parallel.backfeed());
         return new StringFusing(

@@ -30,9 +30,12 @@ final class WiringHazards {
         if (!sized.fits()) {
             hazards.add(Hazard.of(HazardCode.CIRCUIT_DOES_NOT_FIT, circuit.name()));
         }
-        if (circuit.kind().directCurrent() && circuit.highestVoltage().compareTo(TOUCHABLE_DC) > 0) {
+        if (circuit.kind().directCurrent()
+                && circuit.resolved().highestVoltage().compareTo(TOUCHABLE_DC) > 0) {
             hazards.add(Hazard.of(
-                    HazardCode.DIRECT_VOLTAGE, circuit.name(), value("voltage", circuit.highestVoltage())));
+                    HazardCode.DIRECT_VOLTAGE,
+                    circuit.name(),
+                    value("voltage", circuit.resolved().highestVoltage())));
         }
         if (circuit.kind().fedByBank()) {
             bankFault(circuit);
@@ -62,7 +65,9 @@ final class WiringHazards {
                                         HazardCode.BANK_SHORT_CIRCUIT,
                                         circuit.name(),
                                         value("faultCurrent", fault),
-                                        value("highestVoltage", circuit.highestVoltage()))
+                                        value(
+                                                "highestVoltage",
+                                                circuit.resolved().highestVoltage()))
                                 .variant("circuit"));
     }
 }

@@ -87,23 +87,26 @@ public record WiringPolicy(
                 source = "IEC 60364-7-712 takes the local figure; this one is on the careful side for Europe")
         double groundFlashDensity,
 
+        @Bounds(minimum = "0", maximum = "100000000")
         @Assumed(
                 value = "9 EUR",
                 source = "about the exchange price of refined copper, 2024; a cable's price list wins")
         Money copperPricePerKilogram,
 
+        @Bounds(minimum = "0", maximum = "100000000")
         @Assumed(
                 value = "2.5 EUR",
                 source = "about the exchange price of primary aluminium, 2024; a cable's price list wins")
         Money aluminiumPricePerKilogram,
 
+        @Bounds(minimum = "0", maximum = "10000000")
         @Assumed(value = "0.3 EUR", source = "what one more kWh costs off the grid at the least; a tariff wins")
         Money energyPricePerKilowattHour)
         implements WiringPolicyBuilder.With {
     private static final WiringPolicy STANDARD = Defaults.of(WiringPolicy.class);
 
     /**
-     * Validation each value against its range, and those that hang together.
+     * Validates the policy.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
@@ -149,22 +152,7 @@ public record WiringPolicy(
                         metal == Metal.COPPER || stranding == Stranding.STRANDED,
                         "stranding",
                         ProblemCode.CONFLICT,
-                        "stranding must be stranded with aluminium: no flexible aluminium is listed")
-                .that(
-                        copperPricePerKilogram.minorUnits() >= 0,
-                        "copperPricePerKilogram",
-                        ProblemCode.OUT_OF_RANGE,
-                        "copperPricePerKilogram must not be negative")
-                .that(
-                        aluminiumPricePerKilogram.minorUnits() >= 0,
-                        "aluminiumPricePerKilogram",
-                        ProblemCode.OUT_OF_RANGE,
-                        "aluminiumPricePerKilogram must not be negative")
-                .that(
-                        energyPricePerKilowattHour.minorUnits() >= 0,
-                        "energyPricePerKilowattHour",
-                        ProblemCode.OUT_OF_RANGE,
-                        "energyPricePerKilowattHour must not be negative")
+                        "stranding must be stranded with aluminium: no flexible aluminium is listed.")
                 .that(
                         energyPricePerKilowattHour
                                 .currency()
@@ -172,7 +160,7 @@ public record WiringPolicy(
                                         .currency()),
                         "energyPricePerKilowattHour",
                         ProblemCode.CONFLICT,
-                        "energyPricePerKilowattHour must be in the currency of the metal's price")
+                        "energyPricePerKilowattHour must be in the currency of the price of the metal.")
                 .done();
     }
 
