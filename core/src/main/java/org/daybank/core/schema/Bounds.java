@@ -10,7 +10,7 @@ import java.lang.annotation.Target;
  * ({@link Validation#of}), the JSON binder and the contract read it from here.
  *
  * <p>Limits are text in the notation of the component's own type, as in {@code minimum = "0.1 d"}. On a list they apply to
- * each element; on a record without an order (a ratio for each battery family, say) to each component. The names are those
+ * each element; on money they are an amount without currency, accepted in every currency; on a record without an order (a ratio for each battery family, say) to each component. The names are those
  * of JSON Schema.
  *
  * <pre>{@code

@@ -2,8 +2,10 @@ package org.daybank.core.schema;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.daybank.core.quantity.Money;
 import org.jspecify.annotations.Nullable;
 
 /** The accepted range of one component, read from {@link Bounds}; a component without the annotation accepts every value. */
@@ -38,7 +40,17 @@ public final class ComponentBounds {
     }
 
     private static @Nullable Object limit(Class<?> type, String text) {
-        return text.isEmpty() ? null : Scalars.parse(type, text);
+        if (text.isEmpty()) {
+            return null;
+        }
+        return type == Money.class ? new BigDecimal(text) : Scalars.parse(type, text);
+    }
+
+    /** Returns a limit as a value comparable with a given one: an amount of money takes the currency of that value. */
+    private static @Nullable Object comparable(@Nullable Object limit, Object given) {
+        return limit instanceof BigDecimal amount && given instanceof Money money
+                ? Money.of(amount.toPlainString(), money.currency().getCurrencyCode())
+                : limit;
     }
 
     /** Returns the annotation, if there is one. */
@@ -46,22 +58,22 @@ public final class ComponentBounds {
         return Optional.ofNullable(declared);
     }
 
-    /** Returns the smallest accepted value, if there is one. */
+    /** Returns the smallest accepted value, if there is one; for money, the amount in any currency. */
     public Optional<Object> minimum() {
         return Optional.ofNullable(minimum);
     }
 
-    /** Returns the value that must be exceeded, if there is one. */
+    /** Returns the value that must be exceeded, if there is one; for money, the amount in any currency. */
     public Optional<Object> exclusiveMinimum() {
         return Optional.ofNullable(exclusiveMinimum);
     }
 
-    /** Returns the largest accepted value, if there is one. */
+    /** Returns the largest accepted value, if there is one; for money, the amount in any currency. */
     public Optional<Object> maximum() {
         return Optional.ofNullable(maximum);
     }
 
-    /** Returns the value that must not be reached, if there is one. */
+    /** Returns the value that must not be reached, if there is one; for money, the amount in any currency. */
     public Optional<Object> exclusiveMaximum() {
         return Optional.ofNullable(exclusiveMaximum);
     }
@@ -114,7 +126,14 @@ public final class ComponentBounds {
                         part(part, exclusiveMaximum));
             }
         } else {
-            within(validation, field, value, minimum, exclusiveMinimum, maximum, exclusiveMaximum);
+            within(
+                    validation,
+                    field,
+                    value,
+                    comparable(minimum, value),
+                    comparable(exclusiveMinimum, value),
+                    comparable(maximum, value),
+                    comparable(exclusiveMaximum, value));
         }
     }
 

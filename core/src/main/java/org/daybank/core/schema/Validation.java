@@ -103,6 +103,52 @@ public final class Validation {
                 () -> "%s must be below %s, but was %s.".formatted(field, shown(limit), shown(value)));
     }
 
+    /** Refuses a value that contradicts another component by exceeding it; an absent value contradicts none. */
+    public <T extends Comparable<? super T>> Validation notAbove(
+            String field, @Nullable T value, String otherField, @Nullable T other) {
+        return consistent(
+                value == null || other == null || value.compareTo(other) <= 0,
+                field,
+                value,
+                "at most",
+                otherField,
+                other);
+    }
+
+    /** Refuses a value that contradicts another component by being below it; an absent value contradicts none. */
+    public <T extends Comparable<? super T>> Validation notBelow(
+            String field, @Nullable T value, String otherField, @Nullable T other) {
+        return consistent(
+                value == null || other == null || value.compareTo(other) >= 0,
+                field,
+                value,
+                "at least",
+                otherField,
+                other);
+    }
+
+    /** Refuses a value that contradicts another component by not exceeding it; an absent value contradicts none. */
+    public <T extends Comparable<? super T>> Validation exceeds(
+            String field, @Nullable T value, String otherField, @Nullable T other) {
+        return consistent(
+                value == null || other == null || value.compareTo(other) > 0, field, value, "above", otherField, other);
+    }
+
+    private Validation consistent(
+            boolean holds,
+            String field,
+            @Nullable Object value,
+            String relation,
+            String otherField,
+            @Nullable Object other) {
+        return that(
+                holds,
+                field,
+                ProblemCode.INCONSISTENT,
+                () -> "%s must be %s %s %s, but was %s."
+                        .formatted(field, relation, otherField, shown(other), shown(value)));
+    }
+
     /** Refuses each value of a list outside a closed range, and a value that is missing from the list. */
     public <T extends Comparable<? super T>> Validation eachWithin(
             String field, @Nullable List<? extends @Nullable T> values, T minimum, T maximum) {
