@@ -64,9 +64,10 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
 
     private void body(Context context) {
         QueryOptions options = new QueryOptions(context);
+        boolean resolved = options.flag("resolved");
         boolean withWorking = options.flag("working");
         options.refuseOthers();
-        answer(context, asked(context), withWorking);
+        answer(context, asked(context), resolved, withWorking);
     }
 
     private void bodyOrPage(Context context, BiFunction<R, List<Assumption>, String> page) {
@@ -98,9 +99,9 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
                 : calculation.answer(asked, onOffer.get());
     }
 
-    private void answer(Context context, Bound<Q> asked, boolean withWorking) {
+    private void answer(Context context, Bound<Q> asked, boolean resolved, boolean withWorking) {
         R found = found(asked.value());
-        Answers.json(context, Envelope.write(calculation, asked, found, withWorking));
+        Answers.json(context, Envelope.write(calculation, asked, found, resolved, withWorking));
     }
 
     /** Answers query parameters. */
@@ -135,8 +136,9 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
         if (Accept.choose(context, TYPE_JSON, TYPE_CSV).equals(TYPE_CSV)) {
             table(context, options, form, flat);
         } else {
+            boolean resolved = options.flag("resolved");
             boolean withWorking = options.flag("working");
-            answer(context, form.bind(options.others()), withWorking);
+            answer(context, form.bind(options.others()), resolved, withWorking);
         }
     }
 

@@ -42,7 +42,7 @@ final class CsvTable {
         for (Shape.Part part : shape.parts()) {
             List<Shape.Part> way = new ArrayList<>(before);
             way.add(part);
-            switch (part.untold() ? Form.TREE : part.form()) {
+            switch (part.notRepeated() ? Form.TREE : part.form()) {
                 case OBJECT -> gather(Shape.of(part.content()), way, columns);
                 case TREE, SERIES, LIST -> {
                     // not one value

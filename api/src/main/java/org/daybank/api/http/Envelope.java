@@ -9,17 +9,22 @@ import org.daybank.api.wire.Form;
 import org.daybank.api.wire.Json;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
+import org.daybank.core.schema.RecordSchema;
 
 /** The one form of every JSON answer: {@code {given, result, assumptions, hazards, working?}}. */
 final class Envelope {
     private Envelope() {}
 
-    /** Writes an answer. */
+    /**
+     * Writes an answer.
+     *
+     * @param resolved whether {@code given} holds every default beside what was said
+     */
     static <Q extends Record, R extends Record> byte[] write(
-            Calculation<Q, R> calculation, Bound<Q> asked, R found, boolean withWorking) {
+            Calculation<Q, R> calculation, Bound<Q> asked, R found, boolean resolved, boolean withWorking) {
         return Json.bytes(out -> {
             out.writeStartObject();
-            member(out, "given", asked.value());
+            member(out, "given", resolved ? RecordSchema.explicit(asked.value()) : asked.said());
             member(out, "result", found);
             member(out, "assumptions", asked.assumptions());
             member(out, "hazards", calculation.hazards().apply(found));
@@ -42,7 +47,7 @@ final class Envelope {
 
     private static Stream<String> figures(Shape shape) {
         return shape.parts().stream()
-                .filter(part -> !part.untold())
+                .filter(part -> !part.notRepeated())
                 .flatMap(part -> part.inline()
                         ? figures(Shape.of(part.raw()))
                         : Stream.of(part.name())

@@ -14,15 +14,13 @@ final class Notes {
     /** The gravest first. */
     static Html hazards(List<Hazard> hazards) {
         Html html = new Html();
-        for (Severity severity : List.of(Severity.DANGER, Severity.WARNING, Severity.NOTICE)) {
+        for (Severity severity : List.of(Severity.DANGER, Severity.WARNING, Severity.CAUTION, Severity.NOTICE)) {
             List<Hazard> these =
                     hazards.stream().filter(one -> one.severity() == severity).toList();
             if (!these.isEmpty()) {
                 html.element("h3", heading(severity)).open("dl", "class", "hazards");
                 these.forEach(one -> html.element("dt", "%s: %s".formatted(one.subject(), one.text()))
-                        .element(
-                                "dd",
-                                one.action().replace(Hazard.LOCAL_CODE, "").strip()));
+                        .element("dd", one.action().toString()));
                 html.close();
             }
         }
@@ -31,9 +29,10 @@ final class Notes {
 
     private static String heading(Severity severity) {
         return switch (severity) {
-            case DANGER -> "Danger: can injure or kill";
-            case WARNING -> "Warning: can damage equipment or leave you without power";
-            case NOTICE -> "Notice: worth knowing before buying";
+            case DANGER -> "Danger: will cause death or serious injury if not avoided";
+            case WARNING -> "Warning: can cause death or serious injury if not avoided";
+            case CAUTION -> "Caution: can cause minor or moderate injury if not avoided";
+            case NOTICE -> "Notice: concerns property and performance";
         };
     }
 

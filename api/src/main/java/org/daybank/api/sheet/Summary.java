@@ -1,7 +1,9 @@
 package org.daybank.api.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.design.BillOfMaterials;
@@ -13,9 +15,10 @@ import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.Service;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Quantity;
+import org.daybank.core.quantity.Ratio;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.sun.Plane;
-import org.daybank.core.working.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /** What the system is and does, in plain words. */
@@ -48,7 +51,11 @@ final class Summary {
     }
 
     private void say(String sentence, Object... values) {
-        sentences.add(Sentence.of(sentence, values).toString());
+        Object[] shown = Arrays.stream(values)
+                .map(value -> value instanceof Quantity quantity ? quantity.rounded(3) : value)
+                .map(value -> value instanceof Ratio ratio ? ratio.rounded() : value)
+                .toArray();
+        sentences.add(String.format(Locale.ROOT, sentence, shown));
     }
 
     private void loads() {

@@ -75,7 +75,7 @@ public final class Binder {
         if (value == null || !problems.isEmpty()) {
             throw problems.asException();
         }
-        return new Bound<>(type.cast(value), assumptions);
+        return new Bound<>(type.cast(value), (ObjectNode) Said.of(value, tree), assumptions);
     }
 
     /** Reads what was given; null when it could not be read, which is then told already. */
@@ -166,10 +166,10 @@ public final class Binder {
                 values[i] = build(Shape.of(part.raw()), members, pointer);
             } else if (given != null) {
                 values[i] = read(part.type(), given, pointer + "/" + part.name());
-            } else if (part.policy() && part.assumed() == null && !part.nullable()) {
+            } else if (part.policy() && part.assumed().isEmpty() && !part.nullable()) {
                 values[i] = build(Shape.of(part.raw()), NOTHING_GIVEN, pointer + "/" + part.name());
             } else if (part.mayBeAbsent()) {
-                values[i] = part.whenAbsent(shape.type());
+                values[i] = part.whenAbsent();
                 continue;
             } else {
                 String at = pointer + "/" + part.name();
@@ -193,23 +193,23 @@ public final class Binder {
                     .filter(problem -> !failed.contains(firstName(problem)))
                     .filter(problem -> failed.isEmpty() || !problem.path().isEmpty())
                     .forEach(problem -> problems.add(placed(onTheWire(shape, problem), pointer)));
-        } catch (RuntimeException refused) {
-            // with a part left out a constructor may stumble over its absence, which is told already
-            if (failed.isEmpty()) {
-                problems.add(
-                        pointer, ProblemCode.OUT_OF_RANGE, "%s: %s".formatted(label(pointer), refused.getMessage()));
-            }
         }
         return null;
     }
 
     private Record assume(Shape shape, Record built, ObjectNode members, String pointer) {
         for (Shape.Part part : shape.parts()) {
-            Assumed assumed = part.assumed();
-            Object value = assumed == null ? null : part.in(built);
+            Optional<Assumed> assumed = part.assumed();
             boolean absent = given(members, part) == null;
-            if (assumed != null && value != null && (absent || shape.policy())) {
-                assumptions.add(new Assumption(pointer + "/" + part.name(), value, absent, assumed.source()));
+            if (assumed.isPresent() && (absent || shape.policy())) {
+                Object value = part.component().resolved(built);
+                if (value != null) {
+                    assumptions.add(new Assumption(
+                            pointer + "/" + part.name(),
+                            value,
+                            absent,
+                            assumed.get().source()));
+                }
             }
         }
         return built;

@@ -11,6 +11,7 @@ import org.daybank.core.quantity.Quantity;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
+import org.daybank.core.working.Rule;
 
 /**
  * How a value looks on the wire, told from its type.
@@ -76,7 +77,7 @@ public enum Form {
         if (type == Money.class) {
             return MONEY;
         }
-        if (type.isEnum()) {
+        if (type.isEnum() || type == Rule.class) {
             return NAME;
         }
         if (type == boolean.class || type == Boolean.class) {

@@ -103,7 +103,7 @@ public final class RecordWriter {
     /** The components, those of inlined ones in their place. */
     private static void members(JsonGenerator out, Record record) throws IOException {
         for (Shape.Part part : Shape.of(record.getClass()).parts()) {
-            Object value = part.untold() ? null : present(part.in(record));
+            Object value = part.notRepeated() ? null : present(part.in(record));
             if (value != null && part.inline()) {
                 members(out, (Record) value);
             } else if (value != null) {

@@ -2,89 +2,72 @@ package org.daybank.api.wire;
 
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.SerializedString;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.NotRepeated;
+import org.daybank.core.schema.RecordSchema;
 import org.jspecify.annotations.Nullable;
 
-/** What the wire needs to know of a record type; looked up once. */
+/** What the wire adds to the {@link RecordSchema} of a record type: inlined components, names as JSON writes them. */
 public final class Shape {
     private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
         @Override
         protected Shape computeValue(Class<?> type) {
-            return new Shape(type.asSubclass(Record.class));
+            return new Shape(RecordSchema.of(type));
         }
     };
 
-    private final Class<? extends Record> type;
+    private final RecordSchema schema;
     private final List<Part> parts;
     private final List<String> names;
-    private final Constructor<? extends Record> constructor;
     private final boolean policy;
 
-    private Shape(Class<? extends Record> type) {
-        this.type = type;
-        RecordComponent[] components = type.getRecordComponents();
-        this.parts = Arrays.stream(components).map(Part::of).toList();
+    private Shape(RecordSchema schema) {
+        this.schema = schema;
+        this.parts = schema.components().stream().map(Part::of).toList();
         this.names = parts.stream()
-                .flatMap(part -> part.inline ? of(part.raw()).names.stream() : Stream.of(part.name))
+                .flatMap(part -> part.inline ? of(part.raw()).names.stream() : Stream.of(part.name()))
                 .toList();
-        this.policy = hasStandard(type);
-        try {
-            this.constructor = type.getDeclaredConstructor(
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
-        } catch (NoSuchMethodException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        this.policy = hasStandard(schema.type());
     }
 
-    /** The shape of a record type. */
+    /** Returns the shape of a record type. */
     public static Shape of(Class<?> record) {
         return SHAPES.get(record);
     }
 
-    /** The record type. */
+    /** Returns the record type. */
     public Class<? extends Record> type() {
-        return type;
+        return schema.type();
     }
 
-    /** The components, in order. */
+    /** Returns the components, in order. */
     public List<Part> parts() {
         return parts;
     }
 
-    /** The names that stand on the wire, those of inlined components included. */
+    /** Returns the names on the wire, those of inlined components included. */
     public List<String> names() {
         return names;
     }
 
-    /** Whether this is a policy: a record with a static {@code standard()}, every component of which is told as an assumption. */
+    /**
+     * Returns whether this is a policy: a record with a static {@code standard()}, every component of which is listed as an
+     * assumption.
+     */
     public boolean policy() {
         return policy;
     }
 
-    /** Calls the canonical constructor; what it throws comes out as it is. */
+    /** Calls the canonical constructor; what it throws is thrown unchanged. */
     Record construct(@Nullable Object[] values) {
-        try {
-            return constructor.newInstance(values);
-        } catch (InvocationTargetException refused) {
-            if (refused.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(refused);
-        } catch (ReflectiveOperationException hidden) {
-            throw new IllegalStateException(hidden);
-        }
+        return schema.create(values);
     }
 
     private static boolean hasStandard(Class<?> type) {
@@ -99,95 +82,89 @@ public final class Shape {
     /**
      * One component of a record.
      *
-     * @param name of the component and on the wire
-     * @param type as declared
-     * @param inline whether its own components stand in its place
-     * @param untold whether answers leave it out, since their reader has it already
-     * @param assumed what is assumed when it is absent, if something is
-     * @param nullable whether it may stay absent
+     * @param component its schema
+     * @param inline whether its own components take its place
+     * @param notRepeated whether answers leave it out, since their reader has it already
      * @param key its name as JSON writes it
-     * @param accessor reads it
      */
-    public record Part(
-            String name,
-            Type type,
-            boolean inline,
-            boolean untold,
-            @Nullable Assumed assumed,
-            boolean nullable,
-            SerializableString key,
-            Method accessor) {
+    public record Part(RecordSchema.Component component, boolean inline, boolean notRepeated, SerializableString key) {
 
-        static Part of(RecordComponent component) {
-            Method accessor = component.getAccessor();
-            // all of them are public; this spares the check at each call
-            accessor.setAccessible(true);
+        static Part of(RecordSchema.Component component) {
             return new Part(
-                    component.getName(),
-                    component.getGenericType(),
-                    component.isAnnotationPresent(Inline.class),
-                    component.isAnnotationPresent(NotRepeated.class),
-                    component.getAnnotation(Assumed.class),
-                    component.getAnnotatedType().isAnnotationPresent(Nullable.class),
-                    new SerializedString(component.getName()),
-                    accessor);
+                    component,
+                    component.annotation(Inline.class).isPresent(),
+                    component.annotation(NotRepeated.class).isPresent(),
+                    new SerializedString(component.name()));
         }
 
-        /** The type without its type arguments. */
+        /** Returns the name of the component, in Java and on the wire. */
+        public String name() {
+            return component.name();
+        }
+
+        /** Returns the type as declared. */
+        public Type type() {
+            return component.type();
+        }
+
+        /** Returns the type without its type arguments. */
         public Class<?> raw() {
-            return raw(type);
+            return component.rawType();
         }
 
-        /** The type of what is there when something is: without type arguments, and of an optional what it holds. */
+        /** Returns what is assumed when it is absent, if anything is. */
+        public Optional<Assumed> assumed() {
+            return component.assumed();
+        }
+
+        /** Returns whether it may stay absent. */
+        public boolean nullable() {
+            return component.nullable();
+        }
+
+        /** Returns the type without type arguments, of an optional that of its content. */
         public Class<?> content() {
-            return content(type);
+            return content(type());
         }
 
-        /** The same of a type as declared. */
+        /** Returns the same of a type as declared. */
         public static Class<?> content(Type type) {
             Class<?> raw = raw(type);
             return raw == Optional.class ? raw(argument(type)) : raw;
         }
 
-        /** The type of the elements of a list, without type arguments. */
+        /** Returns the type of the elements of a list, without type arguments. */
         Class<?> element() {
-            return raw(argument(type));
+            return raw(argument(type()));
         }
 
-        /** How what is there looks on the wire. */
+        /** Returns the form of its values on the wire. */
         public Form form() {
             return Form.of(content());
         }
 
-        /** Whether an input may leave it out. */
+        /** Returns whether an input may leave it out. */
         public boolean mayBeAbsent() {
-            return assumed != null || nullable || raw() == Optional.class || policy();
+            return assumed().isPresent() || nullable() || raw() == Optional.class || policy();
         }
 
-        /** Whether it is a policy, which may be left out because all of it has defaults. */
+        /** Returns whether it is a policy, which may be left out because all of it has defaults. */
         public boolean policy() {
             return raw().isRecord() && Shape.of(raw()).policy();
         }
 
-        /** Its value in a record. */
+        /** Returns its value in a record. */
         public @Nullable Object in(Record record) {
-            try {
-                return accessor.invoke(record);
-            } catch (ReflectiveOperationException hidden) {
-                throw new IllegalStateException(hidden);
-            }
+            return component.value(record);
         }
 
-        /** What the constructor is handed when nothing was given. */
+        /** Returns what the constructor receives when nothing was given. */
         @Nullable
-        Object whenAbsent(Class<? extends Record> holder) {
-            if (assumed != null && !assumed.value().isEmpty()) {
-                return Policies.<Object>otherwise(null, holder, name);
-            }
-            return placeholder();
+        Object whenAbsent() {
+            return assumed().isPresent() ? component.constantDefault().orElseGet(this::placeholder) : placeholder();
         }
 
-        /** What the constructor is handed when what was given could not be read. */
+        /** Returns what the constructor receives when what was given could not be read. */
         @Nullable
         Object placeholder() {
             Class<?> raw = raw();

@@ -155,7 +155,7 @@ class BankProperties {
         boolean over = root >= 0 && (atRest + Math.sqrt(root)) / 2 >= cutOff;
 
         assertThat(fit.checks().stream()
-                        .filter(limit -> limit.rule().equals("surgeSag"))
+                        .filter(limit -> limit.rule().code().equals("surgeSag"))
                         .map(Check::passed))
                 .containsExactly(over);
     }

@@ -38,7 +38,7 @@ class BankSelectionTest {
         assertThat(selection.ranked()).extracting(BankFit::product).containsExactly("heated 12 V");
         assertThat(selection.rejected()).extracting(Rejection::product).containsExactly("lithium 12 V");
         assertThat(selection.rejected().get(0).failedChecks())
-                .extracting(check -> check.rule())
+                .extracting(check -> check.rule().code())
                 .containsExactly("seriesCount", "chargingTemperature", "parallelStrings");
     }
 

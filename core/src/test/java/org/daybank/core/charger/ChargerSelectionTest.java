@@ -56,7 +56,7 @@ class ChargerSelectionTest {
 
         assertThat(ChargerSelection.of(asked, ONE, List.of(diverting), ChargerPolicy.standard())
                         .hazards())
-                .extracting(Hazard::code, Hazard::severity)
+                .extracting(hazard -> hazard.code().code(), Hazard::severity)
                 .containsExactly(tuple("secondChargeControl", Severity.DANGER));
         assertThat(ChargerSelection.of(twelveVolts(), ONE, List.of(diverting), ChargerPolicy.standard())
                         .hazards())

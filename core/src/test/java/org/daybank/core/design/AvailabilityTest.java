@@ -40,7 +40,7 @@ class AvailabilityTest {
 
     private static Check check(SystemDesign design, String rule) {
         return design.checks().stream()
-                .filter(check -> check.rule().equals(rule))
+                .filter(check -> check.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }

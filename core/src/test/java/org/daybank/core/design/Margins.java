@@ -14,10 +14,10 @@ final class Margins {
     /** A margin worked to five digits by hand, and half a unit of the last. */
     static void assertMargin(List<Check> checks, String rule, double margin) {
         Check check = checks.stream()
-                .filter(limit -> limit.rule().equals(rule))
+                .filter(limit -> limit.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(SystemDesign.part(check.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
+        assertThat(check.margin().orElseThrow().fraction()).as(rule).isCloseTo(margin, within(6e-6));
     }
 
     /** The rules that each rejected product breaks. */
@@ -26,7 +26,7 @@ final class Margins {
                 .collect(Collectors.toMap(
                         Rejection::product,
                         rejection -> rejection.failedChecks().stream()
-                                .map(Check::rule)
+                                .map(check -> check.rule().code())
                                 .toList()));
     }
 

@@ -57,7 +57,7 @@ class SupplyTest {
         return rejected.stream()
                 .filter(rejection -> rejection.product().equals(model))
                 .flatMap(rejection -> rejection.failedChecks().stream())
-                .filter(check -> check.rule().equals("delivery"))
+                .filter(check -> check.rule().code().equals("delivery"))
                 .findFirst()
                 .orElseThrow();
     }

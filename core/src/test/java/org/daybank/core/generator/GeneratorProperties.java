@@ -63,7 +63,7 @@ class GeneratorProperties {
         assertThat(size.chargerInput().plus(need.concurrentLoads()).watts())
                 .isLessThanOrEqualTo(size.sitePower().watts() * 0.8 * (1 + 1e-12));
         assertThat(size.checks())
-                .filteredOn(check -> check.rule().equals("bankChargeCurrent"))
+                .filteredOn(check -> check.rule().code().equals("bankChargeCurrent"))
                 .allMatch(Check::passed);
     }
 

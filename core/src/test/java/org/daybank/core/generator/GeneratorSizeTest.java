@@ -17,7 +17,6 @@ import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +28,7 @@ class GeneratorSizeTest {
 
     private static Check check(GeneratorSize size, String rule) {
         return size.checks().stream()
-                .filter(check -> check.rule().equals(rule))
+                .filter(check -> check.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }
@@ -138,10 +137,10 @@ class GeneratorSizeTest {
         assertThat(check(size, "hoursOfMonth").passed()).isFalse();
         assertThat(check(size, "hoursOfMonth").message()).asString().contains("February");
         assertThat(size.hazards())
-                .extracting(Hazard::code)
+                .extracting(hazard -> hazard.code().code())
                 .containsExactly("generatorExhaust", "generatorTransfer", "generatorHours");
         assertThat(GeneratorSize.of(Needs.uphill(), POLICY).hazards())
-                .extracting(Hazard::code)
+                .extracting(hazard -> hazard.code().code())
                 .containsExactly("generatorExhaust", "generatorTransfer");
     }
 

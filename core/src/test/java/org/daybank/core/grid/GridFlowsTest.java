@@ -11,7 +11,6 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.site.HourCalendar;
-import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Test;
 
@@ -76,7 +75,7 @@ class GridFlowsTest {
     void warnsOfBackfeedAndShowsItsSums() {
         GridFlows flows = GridFlows.of(YEAR, null, null);
 
-        assertThat(flows.hazards()).extracting(Hazard::code).containsExactly("backfeed");
+        assertThat(flows.hazards()).extracting(hazard -> hazard.code().code()).containsExactly("backfeed");
         // 365 · 12 kWh = 4.38 MWh, 365 · 2 kWh = 730 kWh
         assertThat(flows.working().steps()).extracting(Step::substituted).contains("4.38 MWh − 730 kWh");
     }

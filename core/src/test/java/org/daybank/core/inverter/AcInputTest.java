@@ -48,7 +48,7 @@ class AcInputTest {
         InverterFit fit = fit(NEED, STACKABLE);
         assertThat(fit.chargingCurrent()).isNull();
         assertThat(fit.chargerInput()).isNull();
-        assertThat(fit.checks()).noneMatch(limit -> limit.rule().equals("transferCurrent"));
+        assertThat(fit.checks()).noneMatch(limit -> limit.rule().code().equals("transferCurrent"));
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Objects;
 import org.daybank.core.load.PeakLoad;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.ApparentPower;
@@ -309,7 +308,7 @@ class InverterFitTest {
 
     private static String sentence(InverterFit fit, String rule) {
         return fit.checks().stream()
-                .filter(limit -> limit.rule().equals(rule))
+                .filter(limit -> limit.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow()
                 .message()
@@ -319,7 +318,9 @@ class InverterFitTest {
     private static InverterFit assertBroken(InverterNeed need, Inverter inverter, String rule) {
         InverterFit fit = InverterFit.of(need, inverter, POLICY);
         assertThat(fit.fits()).isFalse();
-        assertThat(fit.rejection().failedChecks()).extracting(Check::rule).containsExactly(rule);
+        assertThat(fit.rejection().failedChecks())
+                .extracting(check -> check.rule().code())
+                .containsExactly(rule);
         return fit;
     }
 
@@ -329,9 +330,9 @@ class InverterFitTest {
 
     private static void assertMargin(InverterFit fit, String rule, double margin) {
         Check check = fit.checks().stream()
-                .filter(limit -> limit.rule().equals(rule))
+                .filter(limit -> limit.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Objects.requireNonNull(check.margin()).fraction()).as(rule).isCloseTo(margin, within(1e-8));
+        assertThat(check.margin().orElseThrow().fraction()).as(rule).isCloseTo(margin, within(1e-8));
     }
 }

@@ -71,18 +71,22 @@ final class InverterSheets {
 
     static @Nullable Check check(List<Check> checks, String rule) {
         return checks.stream()
-                .filter(limit -> limit.rule().equals(rule))
+                .filter(limit -> limit.rule().code().equals(rule))
                 .findFirst()
                 .orElse(null);
     }
 
     static double margin(List<Check> checks, String rule) {
-        return Objects.requireNonNull(
-                        Objects.requireNonNull(check(checks, rule)).margin())
+        return Objects.requireNonNull(check(checks, rule))
+                .margin()
+                .orElseThrow()
                 .fraction();
     }
 
     static List<String> broken(List<Check> checks) {
-        return checks.stream().filter(check -> !check.passed()).map(Check::rule).toList();
+        return checks.stream()
+                .filter(check -> !check.passed())
+                .map(check -> check.rule().code())
+                .toList();
     }
 }

@@ -36,7 +36,7 @@ class SimulatorTest {
 
     private static Check check(Simulation simulation, String rule) {
         return simulation.checks().stream()
-                .filter(check -> check.rule().equals(rule))
+                .filter(check -> check.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
     }

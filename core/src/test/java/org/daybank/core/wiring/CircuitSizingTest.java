@@ -12,7 +12,6 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
-import org.daybank.core.working.Check;
 import org.daybank.core.working.Step;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -195,7 +194,7 @@ class CircuitSizingTest {
             assertThat(size(sized)).isEqualTo("1 × 14 AWG");
             assertThat(sized.checks())
                     .filteredOn(check -> !check.passed())
-                    .extracting(Check::rule)
+                    .extracting(check -> check.rule().code())
                     .containsExactly("deviceProtectsConductor");
         }
 
@@ -366,7 +365,7 @@ class CircuitSizingTest {
             assertThat(sized.sizes().drop()).isEmpty();
             assertThat(sized.checks())
                     .filteredOn(check -> !check.passed())
-                    .extracting(Check::rule)
+                    .extracting(check -> check.rule().code())
                     .containsExactly("voltageDrop");
             assertThat(sized.nextSizeUp()).isEmpty();
         }
@@ -377,13 +376,13 @@ class CircuitSizingTest {
             assertThat(huge.fits()).isFalse();
             assertThat(huge.device()).isEmpty();
             assertThat(huge.checks())
-                    .filteredOn(check -> check.rule().equals("standardDevice"))
+                    .filteredOn(check -> check.rule().code().equals("standardDevice"))
                     .singleElement()
                     .satisfies(check -> assertThat(check.message())
                             .hasToString("No standard device carries 1.5 kA: divide the circuit."));
             // 1.25 · 27.8 A = 34.75 A
             assertThat(CircuitSizing.of(Circuits.array(5), IEC).checks())
-                    .filteredOn(check -> check.rule().equals("standardDevice"))
+                    .filteredOn(check -> check.rule().code().equals("standardDevice"))
                     .singleElement()
                     .satisfies(check -> assertThat(check.message()).hasToString("A standard device carries 34.8 A."));
         }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.daybank.core.quantity.Current;
-import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 /** Strings of 13.9 A whose modules allow fuses of 25 A. */
@@ -38,7 +37,7 @@ class StringFusingTest {
         assertThat(three.device().orElseThrow().rating()).isEqualTo(Current.amperes(25));
         assertThat(three.fits()).isTrue();
         assertThat(three.checks())
-                .filteredOn(check -> check.rule().equals("largestDevice"))
+                .filteredOn(check -> check.rule().code().equals("largestDevice"))
                 .singleElement()
                 .satisfies(
                         check -> assertThat(check.message())
@@ -78,7 +77,7 @@ class StringFusingTest {
         assertThat(sized.fits()).isFalse();
         assertThat(sized.checks())
                 .filteredOn(check -> !check.passed())
-                .extracting(Check::rule)
+                .extracting(check -> check.rule().code())
                 .containsExactly("moduleSeriesFuse");
     }
 

@@ -21,7 +21,7 @@ class WiringPlanTest {
 
     private static List<String> hazards(WiringPolicy policy, Circuit... circuits) {
         return WiringPlan.of(List.of(circuits), policy).hazards().stream()
-                .map(Hazard::code)
+                .map(hazard -> hazard.code().code())
                 .toList();
     }
 

@@ -14,10 +14,10 @@ class CheckProperties {
             @ForAll @DoubleRange(min = -1e6, max = 1e6) double actual,
             @ForAll @DoubleRange(min = 0.01, max = 1e6) double limit) {
         for (Check check : new Check[] {
-            Check.atMost("rule", Power.watts(actual), Power.watts(limit), ""),
-            Check.atLeast("rule", Power.watts(actual), Power.watts(limit), "")
+            Check.atMost(SampleRule.COLDEST_VOLTAGE, Power.watts(actual), Power.watts(limit)),
+            Check.atLeast(SampleRule.COLDEST_VOLTAGE, Power.watts(actual), Power.watts(limit))
         }) {
-            assertThat(check.passed()).isEqualTo(check.margin().fraction() >= 0);
+            assertThat(check.passed()).isEqualTo(check.margin().orElseThrow().fraction() >= 0);
         }
     }
 }
