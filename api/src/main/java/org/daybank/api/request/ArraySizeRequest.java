@@ -1,5 +1,7 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
+import org.daybank.core.schema.Bounds;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.api.wire.Inline;
@@ -34,9 +36,16 @@ public record ArraySizeRequest(
         Site site,
         Plane plane,
         @Inline ArrayNeed need,
-        @Nullable List<PvModule> modules,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<PvModule> modules,
+
         ArrayPolicy policy,
         SunPolicy sun) {
+    /** Refuses what is missing or out of range. */
+    public ArraySizeRequest {
+        Validation.of(ArraySizeRequest.class, site, plane, need, modules, policy, sun).done();
+        modules = modules == null ? null : List.copyOf(modules);
+    }
+
     /**
      * One array for each module.
      *

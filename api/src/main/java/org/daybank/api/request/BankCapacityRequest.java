@@ -1,5 +1,8 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
+import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.bank.BankCapacity;
@@ -24,10 +27,28 @@ import org.jspecify.annotations.Nullable;
  */
 public record BankCapacityRequest(
         @Inline BankDemand demand,
-        @Nullable Voltage cutOffVoltage,
-        @Nullable Resistance cableResistance,
-        @Nullable List<Battery> batteries,
+        @Bounds(exclusiveMinimum = "0 V", maximum = "100 V") @Nullable Voltage cutOffVoltage,
+
+        @Bounds(minimum = "0 Ohm", maximum = "1 Ohm") @Nullable Resistance cableResistance,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Battery> batteries,
+
         BankPolicy policy) {
+    /** Refuses what is missing, out of range or inconsistent. */
+    public BankCapacityRequest {
+        Validation.of(BankCapacityRequest.class, demand, cutOffVoltage, cableResistance, batteries, policy)
+                .that(
+                        cutOffVoltage == null
+                                || demand == null
+                                || cutOffVoltage.compareTo(demand.nominalVoltage()) < 0,
+                        "cutOffVoltage",
+                        ProblemCode.INCONSISTENT,
+                        () -> "cutOffVoltage must be below nominalVoltage %s, but was %s."
+                                .formatted(demand.nominalVoltage(), cutOffVoltage))
+                .done();
+        batteries = batteries == null ? null : List.copyOf(batteries);
+    }
+
     /**
      * The capacity and the layouts that reach it.
      *

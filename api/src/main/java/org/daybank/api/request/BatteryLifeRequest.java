@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Bounds;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankUse;
@@ -21,20 +22,19 @@ import org.daybank.core.schema.Validation;
  */
 public record BatteryLifeRequest(
         Battery battery,
-        Voltage nominalVoltage,
-        int parallel,
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V") Voltage nominalVoltage,
+
+        @Bounds(minimum = "1", maximum = "64") int parallel,
         @Inline BankUse use,
         LifePolicy policy) {
-    private static final int MOST = 64;
-
     /** Refuses what is missing, and a battery that makes no such bank or says nothing of its life. */
     public BatteryLifeRequest {
-        new Validation()
-                .required("battery", battery)
-                .required("nominalVoltage", nominalVoltage)
-                .within("parallel", parallel, 1, MOST)
+        Validation.of(BatteryLifeRequest.class, battery, nominalVoltage, parallel, use, policy)
                 .that(
-                        battery == null || nominalVoltage == null || battery.seriesFor(nominalVoltage) > 0,
+                        battery == null
+                                || nominalVoltage == null
+                                || nominalVoltage.compareTo(Voltage.ZERO) <= 0
+                                || battery.seriesFor(nominalVoltage) > 0,
                         "nominalVoltage",
                         ProblemCode.INCONSISTENT,
                         () -> "no whole number of %s batteries makes %s"

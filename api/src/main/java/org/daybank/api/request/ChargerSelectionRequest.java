@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ArrayPolicy;
@@ -34,22 +35,28 @@ public record ChargerSelectionRequest(
         Site site,
         Plane plane,
         PvModule module,
-        int modules,
+        @Bounds(minimum = "1", maximum = "10000") int modules,
         @Inline ChargerNeed need,
-        @Nullable List<ChargeController> controllers,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<ChargeController> controllers,
+
         ChargerPolicy policy,
         ArrayPolicy array,
         SunPolicy sun) {
-    private static final int MOST = 10_000;
-
-    /** Refuses what is missing. */
+    /** Refuses what is missing or out of range. */
     public ChargerSelectionRequest {
-        new Validation()
-                .required("site", site)
-                .required("plane", plane)
-                .required("module", module)
-                .within("modules", modules, 1, MOST)
+        Validation.of(
+                        ChargerSelectionRequest.class,
+                        site,
+                        plane,
+                        module,
+                        modules,
+                        need,
+                        controllers,
+                        policy,
+                        array,
+                        sun)
                 .done();
+        controllers = controllers == null ? null : List.copyOf(controllers);
     }
 
     /**

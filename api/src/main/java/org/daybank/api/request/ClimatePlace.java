@@ -1,5 +1,7 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
+import org.daybank.core.schema.Bounds;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.site.Place;
 
@@ -9,4 +11,10 @@ import org.daybank.core.site.Place;
  * @param place where and by which clock
  * @param year of the calendar that the hours follow
  */
-public record ClimatePlace(@Inline Place place, int year) {}
+public record ClimatePlace(
+        @Inline Place place, @Bounds(minimum = "1950", maximum = "2050") int year) {
+    /** Refuses what is missing or out of range. */
+    public ClimatePlace {
+        Validation.of(ClimatePlace.class, place, year).done();
+    }
+}

@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.EnergyDemand;
@@ -12,6 +13,11 @@ import org.daybank.core.load.LoadPolicy;
  * @param policy what is assumed
  */
 public record EnergyBudgetRequest(@Inline EnergyDemand demand, LoadPolicy policy) {
+    /** Refuses what is missing or out of range. */
+    public EnergyBudgetRequest {
+        Validation.of(EnergyBudgetRequest.class, demand, policy).done();
+    }
+
     /** Asks the library. */
     public EnergyBudget answer() {
         return EnergyBudget.of(demand, policy);

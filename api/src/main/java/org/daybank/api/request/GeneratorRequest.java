@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.api.wire.Inline;
@@ -21,6 +22,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record GeneratorRequest(
         @Inline GeneratorNeed need, @Nullable MoreModules moreModules, GeneratorPolicy policy) {
+    /** Refuses what is missing or out of range. */
+    public GeneratorRequest {
+        Validation.of(GeneratorRequest.class, need, moreModules, policy).done();
+    }
 
     /**
      * What was found.

@@ -1,5 +1,7 @@
 package org.daybank.api.request;
 
+import org.daybank.core.load.EnergyDemand;
+import org.daybank.core.schema.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,22 +49,34 @@ import org.jspecify.annotations.Nullable;
 public record GridBillRequest(
         Site site,
         @Nullable WeatherYear weather,
-        List<Load> loads,
+
+        @Bounds(minimumItems = 1, maximumItems = EnergyDemand.MOST_LOADS) List<Load> loads,
+
         Plane plane,
         @Inline FeedingArray array,
         Tariff tariff,
-        @Nullable Money price,
+
+        @Bounds(minimum = "0", maximum = "10000000000") @Nullable Money price,
+
         @Nullable BackupNeed backup,
         @Nullable Busbar busbar,
         @Nullable Coupling coupling,
         BillPolicy policy) {
-    /** Refuses what is missing. */
+    /** Refuses what is missing or out of range. */
     public GridBillRequest {
-        new Validation()
-                .required("site", site)
-                .notEmpty("loads", loads)
-                .required("plane", plane)
-                .required("tariff", tariff)
+        Validation.of(
+                        GridBillRequest.class,
+                        site,
+                        weather,
+                        loads,
+                        plane,
+                        array,
+                        tariff,
+                        price,
+                        backup,
+                        busbar,
+                        coupling,
+                        policy)
                 .done();
         loads = List.copyOf(loads);
     }

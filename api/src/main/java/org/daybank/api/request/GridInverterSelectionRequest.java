@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ArrayPolicy;
@@ -37,21 +38,33 @@ public record GridInverterSelectionRequest(
         Site site,
         Plane plane,
         PvModule module,
-        int modules,
+        @Bounds(minimum = "1", maximum = "10000") int modules,
         @Inline GridService grid,
-        @Nullable List<StringInverter> stringInverters,
-        @Nullable List<Microinverter> microinverters,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<StringInverter> stringInverters,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Microinverter> microinverters,
+
         GridPolicy policy,
         ArrayPolicy array,
         SunPolicy sun) {
-    /** Refuses what is missing. */
+    /** Refuses what is missing or out of range. */
     public GridInverterSelectionRequest {
-        new Validation()
-                .required("site", site)
-                .required("plane", plane)
-                .required("module", module)
-                .within("modules", modules, 1, GridArray.MOST_MODULES)
+        Validation.of(
+                        GridInverterSelectionRequest.class,
+                        site,
+                        plane,
+                        module,
+                        modules,
+                        grid,
+                        stringInverters,
+                        microinverters,
+                        policy,
+                        array,
+                        sun)
                 .done();
+        stringInverters = stringInverters == null ? null : List.copyOf(stringInverters);
+        microinverters = microinverters == null ? null : List.copyOf(microinverters);
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
+import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
@@ -17,7 +19,15 @@ import org.jspecify.annotations.Nullable;
  * @param policy what is assumed
  */
 public record InverterSelectionRequest(
-        @Inline InverterNeed need, @Nullable List<Inverter> inverters, InverterPolicy policy) {
+        @Inline InverterNeed need,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Inverter> inverters,
+        InverterPolicy policy) {
+    /** Refuses what is missing or out of range. */
+    public InverterSelectionRequest {
+        Validation.of(InverterSelectionRequest.class, need, inverters, policy).done();
+        inverters = inverters == null ? null : List.copyOf(inverters);
+    }
+
     /**
      * Asks the library.
      *

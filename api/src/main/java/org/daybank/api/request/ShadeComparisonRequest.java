@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.array.ShadePolicy;
@@ -12,6 +13,11 @@ import org.daybank.core.array.StringInSun;
  * @param policy what is assumed
  */
 public record ShadeComparisonRequest(@Inline StringInSun string, ShadePolicy policy) {
+    /** Refuses what is missing or out of range. */
+    public ShadeComparisonRequest {
+        Validation.of(ShadeComparisonRequest.class, string, policy).done();
+    }
+
     /** Asks the library. */
     public ShadeComparison answer() {
         return ShadeComparison.of(string, policy);

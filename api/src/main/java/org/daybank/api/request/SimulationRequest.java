@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
@@ -26,6 +27,10 @@ public record SimulationRequest(
         @Nullable EngineRule engine,
         @Nullable KineticWells wells,
         @Nullable Catalog catalog) {
+    /** Refuses what is missing or out of range. */
+    public SimulationRequest {
+        Validation.of(SimulationRequest.class, brief, parts, engine, wells, catalog).done();
+    }
 
     /**
      * Asks the library.

@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.quantity.Angle;
@@ -25,6 +26,10 @@ import org.jspecify.annotations.Nullable;
  * @param policy what is assumed
  */
 public record SunRequest(Site site, Plane plane, @Nullable WeatherYear weather, SunPolicy policy) {
+    /** Refuses what is missing or out of range. */
+    public SunRequest {
+        Validation.of(SunRequest.class, site, plane, weather, policy).done();
+    }
 
     /**
      * Sunshine on the plane and the best tilt for its azimuth.

@@ -24,11 +24,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record SweepAxis(
         String path,
-        @Nullable List<JsonNode> values,
+
+        @Bounds(minimumItems = 1, maximumItems = Axis.MOST) @Nullable List<JsonNode> values,
+
         @Nullable JsonNode from,
         @Nullable JsonNode to,
 
-        @Bounds(minimum = "1") @Assumed(value = "2", source = "the two ends")
+        @Bounds(minimum = "1", maximum = "1000000") @Assumed(value = "2", source = "the two ends")
         Integer count,
 
         @Assumed(value = "linear", source = "equal distances")
@@ -50,8 +52,7 @@ public record SweepAxis(
         long ways = Stream.of(values != null, from != null || to != null, distribution != null)
                 .filter(given -> given)
                 .count();
-        new Validation()
-                .required("path", path)
+        Validation.of(SweepAxis.class, path, values, from, to, count, spacing, distribution)
                 .that(
                         ways == 1,
                         "",
@@ -60,8 +61,6 @@ public record SweepAxis(
                                 .formatted(ways))
                 .that(from == null || to != null, "to", ProblemCode.MISSING, "to is missing: a range has two ends")
                 .that(to == null || from != null, "from", ProblemCode.MISSING, "from is missing: a range has two ends")
-                .within("count", count, 1, Axis.MOST)
-                .that(values == null || !values.isEmpty(), "values", ProblemCode.MISSING, "values must not be empty")
                 .done();
         values = values == null ? null : List.copyOf(values);
     }

@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Bounds;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Set;
@@ -30,7 +31,8 @@ public record SweepDistribution(
         @Nullable JsonNode mean,
         @Nullable JsonNode deviation,
         @Nullable JsonNode median,
-        @Nullable Double factor) {
+
+        @Bounds(minimum = "1", maximum = "1000000") @Nullable Double factor) {
     /** Distributions. */
     public enum Kind {
         /** Every value between two ends as likely as any other. */
@@ -51,7 +53,8 @@ public record SweepDistribution(
 
     /** Refuses members that are missing or have no place. */
     public SweepDistribution {
-        Validation checks = new Validation().required("kind", kind);
+        Validation checks =
+                Validation.of(SweepDistribution.class, kind, from, to, likeliest, mean, deviation, median, factor);
         if (kind != null) {
             Set<String> given = Stream.of(
                             from == null ? "" : "from",

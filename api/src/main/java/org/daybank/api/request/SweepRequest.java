@@ -24,8 +24,10 @@ import org.jspecify.annotations.Nullable;
 public record SweepRequest(
         String calculator,
         @Nullable JsonNode base,
-        List<SweepAxis> axes,
-        @Nullable List<String> outputs,
+
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES) List<SweepAxis> axes,
+
+        @Bounds(maximumItems = Sweep.MOST_OUTPUTS) @Nullable List<String> outputs,
 
         @Assumed(source = "every point of the grid of the axes")
         Sampling sampling,
@@ -34,19 +36,7 @@ public record SweepRequest(
     /** Refuses what can never be right. */
     public SweepRequest {
         sampling = sampling == null ? Sampling.grid() : sampling;
-        new Validation()
-                .required("calculator", calculator)
-                .notEmpty("axes", axes)
-                .that(
-                        axes == null || axes.size() <= Sweep.MOST_AXES,
-                        "axes",
-                        ProblemCode.OUT_OF_RANGE,
-                        "axes must be at most " + Sweep.MOST_AXES)
-                .that(
-                        outputs == null || outputs.size() <= Sweep.MOST_OUTPUTS,
-                        "outputs",
-                        ProblemCode.OUT_OF_RANGE,
-                        "outputs must be at most " + Sweep.MOST_OUTPUTS)
+        Validation.of(SweepRequest.class, calculator, base, axes, outputs, sampling, rows)
                 .done();
         axes = List.copyOf(axes);
         outputs = outputs == null ? null : List.copyOf(outputs);
@@ -62,18 +52,12 @@ public record SweepRequest(
             @Bounds(minimum = "0") @Assumed(value = "0", source = "from the beginning")
             Integer from,
 
-            @Nullable Integer to) {
+            @Bounds(minimum = "0") @Nullable Integer to) {
         /** Refuses what is no range. */
         public RowRange {
             from = Defaults.otherwise(from, RowRange.class, "from");
-            new Validation()
-                    .within("from", from, 0, Integer.MAX_VALUE)
-                    .within("to", to, 0, Integer.MAX_VALUE)
-                    .that(
-                            to == null || to >= from,
-                            "to",
-                            ProblemCode.INCONSISTENT,
-                            "to must be at least from %s, but was %s.".formatted(from, to))
+            Validation.of(RowRange.class, from, to)
+                    .notBelow("to", to, "from", from)
                     .done();
         }
     }

@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
@@ -15,6 +16,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record SystemDesignRequest(
         @Inline DesignBrief brief, @Nullable Catalog catalog) {
+    /** Refuses what is missing or out of range. */
+    public SystemDesignRequest {
+        Validation.of(SystemDesignRequest.class, brief, catalog).done();
+    }
 
     /**
      * Asks the library.

@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.sweep.Sweep;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.daybank.core.schema.Assumed;
@@ -22,26 +23,21 @@ import org.jspecify.annotations.Nullable;
 public record UncertaintyRequest(
         String calculator,
         @Nullable JsonNode base,
-        List<SweepAxis> axes,
-        List<String> outputs,
 
-        @Bounds(minimum = "2") @Assumed(value = "1024", source = "indices to about one or two hundredths")
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES) List<SweepAxis> axes,
+
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_OUTPUTS) List<String> outputs,
+
+        @Bounds(minimum = "2", maximum = "1048576") @Assumed(value = "1024", source = "indices to about one or two hundredths")
         Integer draws,
 
         @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do")
         Integer seed) {
-    private static final int MOST_DRAWS = 1 << 20;
-
     /** Refuses what can never be right. */
     public UncertaintyRequest {
         draws = Defaults.otherwise(draws, UncertaintyRequest.class, "draws");
         seed = Defaults.otherwise(seed, UncertaintyRequest.class, "seed");
-        new Validation()
-                .required("calculator", calculator)
-                .notEmpty("axes", axes)
-                .notEmpty("outputs", outputs)
-                .within("draws", draws, 2, MOST_DRAWS)
-                .within("seed", seed, 0, Integer.MAX_VALUE)
+        Validation.of(UncertaintyRequest.class, calculator, base, axes, outputs, draws, seed)
                 .done();
         axes = List.copyOf(axes);
         outputs = List.copyOf(outputs);

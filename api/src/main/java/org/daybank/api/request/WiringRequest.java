@@ -1,5 +1,6 @@
 package org.daybank.api.request;
 
+import org.daybank.core.schema.Bounds;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.api.wire.Inline;
@@ -20,19 +21,12 @@ import org.jspecify.annotations.Nullable;
  * @param policy what is assumed
  */
 public record WiringRequest(
-        List<Circuit> circuits, @Nullable ArrayRuns array, WiringPolicy policy) {
-    private static final int MOST_CIRCUITS = 200;
-
-    /** Refuses what can never be right. */
+        @Bounds(minimumItems = 1, maximumItems = 200) List<Circuit> circuits,
+        @Nullable ArrayRuns array,
+        WiringPolicy policy) {
+    /** Refuses what is missing or out of range. */
     public WiringRequest {
-        new Validation()
-                .notEmpty("circuits", circuits)
-                .that(
-                        circuits == null || circuits.size() <= MOST_CIRCUITS,
-                        "circuits",
-                        ProblemCode.OUT_OF_RANGE,
-                        "circuits must be at most " + MOST_CIRCUITS)
-                .done();
+        Validation.of(WiringRequest.class, circuits, array, policy).done();
         circuits = List.copyOf(circuits);
     }
 

@@ -12,7 +12,7 @@ final class Asked {
     private Asked() {}
 
     static Html of(SystemDesign design) {
-        Site site = design.brief().site();
+        Site site = design.brief().resolved().site();
         Html html = new Html()
                 .element(
                         "p",
@@ -21,7 +21,7 @@ final class Asked {
                                         site.latitude(),
                                         Words.of(site.elevation()),
                                         Words.of(site.recordLow()),
-                                        Words.of(site.recordHigh()),
+                                        Words.of(site.resolved().recordHigh()),
                                         Words.of(design.brief().array().cableLength())));
         List<List<String>> rows = new ArrayList<>();
         // the budget of a backup holds the essential loads alone

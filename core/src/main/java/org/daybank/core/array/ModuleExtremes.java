@@ -31,7 +31,7 @@ public record ModuleExtremes(
     /** The extremes of a module at a site. */
     public static ModuleExtremes of(PvModule module, Site site, ArrayPolicy policy) {
         Temperature hottestCell =
-                CellTemperature.ross(site.recordHigh(), FULL_SUN, module.nominalOperatingCellTemperature());
+                CellTemperature.ross(site.resolved().recordHigh(), FULL_SUN, module.nominalOperatingCellTemperature());
         double cold = module.openCircuitVoltageCoefficient()
                 .times(site.recordLow().minus(STANDARD_CELL))
                 .fraction();

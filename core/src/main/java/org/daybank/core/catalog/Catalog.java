@@ -16,6 +16,7 @@ import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Table;
@@ -33,38 +34,45 @@ import org.daybank.core.working.Table;
  *     without a product counts for nothing
  */
 public record Catalog(
-        List<PvModule> modules,
-        List<Battery> batteries,
-        List<ChargeController> controllers,
-        List<Inverter> inverters,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) List<PvModule> modules,
 
-        @Assumed(source = "none offered: nothing feeds the grid")
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) List<Battery> batteries,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) List<ChargeController> controllers,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) List<Inverter> inverters,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Assumed(source = "none offered: nothing feeds the grid")
         List<StringInverter> stringInverters,
 
-        @Assumed(source = "none offered: nothing feeds the grid")
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Assumed(source = "none offered: nothing feeds the grid")
         List<Microinverter> microinverters,
 
-        @Assumed(source = "nothing known of what is in stock")
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Assumed(source = "nothing known of what is in stock")
         List<StockLine> stock) {
+    /** Largest number of products of one kind. */
+    public static final int MAXIMUM_PRODUCTS = 10_000;
+
     /**
-     * Validation the products as a whole.
+     * Validates the products as a whole.
      *
      * @throws org.daybank.core.schema.InvalidInput when a list is missing, a model code occurs twice within a list, a line of
      *     the stock names products of several kinds, or prices are in several currencies
      */
     public Catalog {
-        Validation checks = new Validation()
-                .required("modules", modules)
-                .required("batteries", batteries)
-                .required("controllers", controllers)
-                .required("inverters", inverters);
-        modules = modules == null ? List.of() : List.copyOf(modules);
-        batteries = batteries == null ? List.of() : List.copyOf(batteries);
-        controllers = controllers == null ? List.of() : List.copyOf(controllers);
-        inverters = inverters == null ? List.of() : List.copyOf(inverters);
-        stringInverters = stringInverters == null ? List.of() : List.copyOf(stringInverters);
-        microinverters = microinverters == null ? List.of() : List.copyOf(microinverters);
-        stock = stock == null ? List.of() : List.copyOf(stock);
+        stringInverters = stringInverters == null ? List.of() : stringInverters;
+        microinverters = microinverters == null ? List.of() : microinverters;
+        stock = stock == null ? List.of() : stock;
+        Validation.of(Catalog.class, modules, batteries, controllers, inverters, stringInverters, microinverters, stock)
+                .done();
+        modules = List.copyOf(modules);
+        batteries = List.copyOf(batteries);
+        controllers = List.copyOf(controllers);
+        inverters = List.copyOf(inverters);
+        stringInverters = List.copyOf(stringInverters);
+        microinverters = List.copyOf(microinverters);
+        stock = List.copyOf(stock);
+        Validation checks = new Validation();
         List<Offered> offered = new ArrayList<>();
         offer(offered, checks, "modules", modules, PvModule::model, PvModule::price);
         offer(offered, checks, "batteries", batteries, Battery::model, Battery::price);

@@ -1,6 +1,7 @@
 package org.daybank.core.catalog;
 
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -11,17 +12,18 @@ import org.jspecify.annotations.Nullable;
  * @param inStock how many are at hand, from 0
  * @param leadTime until more are delivered, up to two years; absent when nobody knows
  */
-public record StockLine(String model, int inStock, @Nullable TimeSpan leadTime) {
+public record StockLine(
+        String model,
+        @Bounds(minimum = "0", maximum = "1000000") int inStock,
+
+        @Bounds(minimum = "0 d", maximum = "730 d") @Nullable
+        TimeSpan leadTime) {
     /**
-     * Validation the line.
+     * Validates the line.
      *
      * @throws org.daybank.core.schema.InvalidInput when the model is missing or a value is out of range
      */
     public StockLine {
-        new Validation()
-                .required("model", model)
-                .within("inStock", inStock, 0, 1_000_000)
-                .within("leadTime", leadTime, TimeSpan.ZERO, TimeSpan.days(730))
-                .done();
+        Validation.of(StockLine.class, model, inStock, leadTime).done();
     }
 }

@@ -21,23 +21,27 @@ final class ArraySun {
 
     static MonthlySun of(DesignBrief brief, LoadProfile loads) {
         Angle wished = brief.array().azimuth();
-        Angle azimuth = wished == null ? Plane.equatorward(brief.site().latitude()) : wished;
+        Angle azimuth =
+                wished == null ? Plane.equatorward(brief.resolved().site().latitude()) : wished;
         Angle tilt = brief.array().tilt();
         if (tilt != null) {
             return PlaneOfArray.monthly(
-                    brief.site(), new Plane(tilt, azimuth), brief.policy().sun());
+                    brief.resolved().site(),
+                    new Plane(tilt, azimuth),
+                    brief.policy().sun());
         }
         List<Energy> need =
                 loads.budget().months().stream().map(MonthBudget::dailyEnergy).toList();
-        return BestTilt.forNeed(brief.site(), azimuth, brief.policy().sun(), need);
+        return BestTilt.forNeed(brief.resolved().site(), azimuth, brief.policy().sun(), need);
     }
     /** How the sunshine on the array is spread: by the hours of a weather year where there is one. */
     static IrradianceDistribution spread(DesignBrief brief, Plane plane) {
         WeatherYear weather = brief.weather();
         if (weather == null) {
-            return IrradianceDistribution.of(brief.site(), plane, brief.policy().sun());
+            return IrradianceDistribution.of(
+                    brief.resolved().site(), plane, brief.policy().sun());
         }
-        Exposure exposure = SunnyYears.exposure(brief.site(), plane);
+        Exposure exposure = SunnyYears.exposure(brief.resolved().site(), plane);
         return IrradianceDistribution.of(
                 HourlySky.of(weather, brief.policy().sun()).on(exposure), weather);
     }

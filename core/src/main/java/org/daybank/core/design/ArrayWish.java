@@ -16,23 +16,22 @@ import org.jspecify.annotations.Nullable;
  * @param cableLength one way from the array to the bank
  */
 public record ArrayWish(
-        @Nullable Angle tilt,
-        @Nullable Angle azimuth,
+        @Bounds(minimum = "0 deg", maximum = "90 deg") @Nullable
+        Angle tilt,
+
+        @Bounds(minimum = "-360 deg", maximum = "360 deg") @Nullable
+        Angle azimuth,
 
         @Bounds(minimum = "0 m", maximum = "5000 m") @Assumed(value = "10 m", source = "no distance stated")
         Length cableLength) {
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public ArrayWish {
         cableLength = Defaults.otherwise(cableLength, ArrayWish.class, "cableLength");
-        new Validation()
-                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
-                .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))
-                .within("cableLength", cableLength, Length.ZERO, Length.metres(5000))
-                .done();
+        Validation.of(ArrayWish.class, tilt, azimuth, cableLength).done();
     }
 
     /** Free to stand as is best, ten metres away. */

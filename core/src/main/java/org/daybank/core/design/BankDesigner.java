@@ -37,7 +37,7 @@ final class BankDesigner {
         this.loads = brief.profile();
         this.sun = ArraySun.of(brief, loads);
         this.yields = new ModuleYields(
-                brief.site(),
+                brief.resolved().site(),
                 ArraySun.spread(brief, sun.plane()),
                 brief.policy().array());
     }

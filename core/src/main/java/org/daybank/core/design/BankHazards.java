@@ -109,7 +109,7 @@ final class BankHazards {
                     "bank",
                     value("coldestCharge", bank.battery().resolved().coldestCharge())));
         }
-        Temperature recordLow = design.brief().site().recordLow();
+        Temperature recordLow = design.brief().resolved().site().recordLow();
         boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
         SystemDesign.part(design.chargeSettings())
                 .chargingFrom()

@@ -72,7 +72,7 @@ final class BankYear {
     private static List<Temperature> temperatures(DesignBrief brief, Candidate chosen) {
         BankHousing housing = brief.bank();
         boolean heated = chosen.layout().battery().heater() != null;
-        return brief.site().months().meanAir().stream()
+        return brief.resolved().site().months().meanAir().stream()
                 .map(housing::around)
                 .map(air -> heated && air.compareTo(housing.heaterSetPoint()) < 0 ? housing.heaterSetPoint() : air)
                 .toList();

@@ -36,7 +36,7 @@ public record CableRuns(
     private static final CableRuns STANDARD = Defaults.of(CableRuns.class);
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when a length is out of range
      */

@@ -10,9 +10,13 @@ import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.quantity.Latitude;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
@@ -26,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name of the project
  * @param kind what the system hangs on
- * @param site where it stands; left out, what the weather year shows of it
+ * @param site where the system is installed; null when left out, which only a weather year allows
  * @param weather hours of a year there, which yields are then reckoned with; absent when only monthly means are known
  * @param loads what must run
  * @param service AC service that the loads are made for
@@ -47,10 +51,12 @@ public record DesignBrief(
         @Assumed(value = "standAlone", source = "no grid or shore stated")
         SystemKind kind,
 
-        @Assumed(source = "what the weather year shows: its months, its coldest and hottest hour")
+        @Assumed(source = "what the weather year shows: its months, its coldest and hottest hour") @Nullable
         Site site,
 
         @Nullable WeatherYear weather,
+
+        @Bounds(minimumItems = 1, maximumItems = EnergyDemand.MOST_LOADS)
         List<Load> loads,
 
         @Assumed(source = "IEC 60038: 230 V, 50 Hz, one phase")
@@ -72,14 +78,21 @@ public record DesignBrief(
 
         @Assumed(source = "none stated") Wishes wishes,
         DesignPolicy policy)
-        implements DesignBriefBuilder.With {
+        implements DesignBriefBuilder.With, Resolvable<DesignBrief.Resolved> {
     /** How far north or south a weather year may have been taken. */
     private static final Angle FARTHEST = Angle.degrees(2);
 
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @param site where the system is installed
+     */
+    public record Resolved(Site site) {}
+
+    /**
+     * Takes the constant defaults for what was left out.
+     *
+     * @throws InvalidInput when something is missing, out of range or inconsistent
      */
     public DesignBrief {
         name = Defaults.otherwise(name, DesignBrief.class, "name");
@@ -91,10 +104,26 @@ public record DesignBrief(
         grid = Objects.requireNonNullElseGet(grid, GridWish::standard);
         wishes = Objects.requireNonNullElseGet(wishes, Wishes::none);
         policy = Objects.requireNonNullElseGet(policy, DesignPolicy::standard);
-        site = site == null && weather != null ? weather.site() : site;
-        new Validation()
-                .required("site", site)
-                .that(
+        Validation checks = Validation.of(
+                DesignBrief.class,
+                name,
+                kind,
+                site,
+                weather,
+                loads,
+                service,
+                array,
+                cables,
+                bank,
+                shore,
+                alternator,
+                grid,
+                wishes,
+                policy);
+        if (site == null) {
+            validateSiteOf(weather, checks);
+        }
+        checks.that(
                         site == null || weather == null || near(site, weather.place()),
                         "weather/place/latitude",
                         ProblemCode.INCONSISTENT,
@@ -130,22 +159,50 @@ public record DesignBrief(
                         "wishes/availability",
                         ProblemCode.INCONSISTENT,
                         "an availability can be asked for where there is no grid: kind must be standAlone or mobile")
-                .notEmpty("loads", loads)
                 .that(
                         kind != SystemKind.GRID_BACKUP
                                 || loads == null
-                                || loads.stream().anyMatch(Load::essential),
+                                || loads.isEmpty()
+                                || loads.stream().anyMatch(load -> load != null && load.essential()),
                         "loads",
                         ProblemCode.INCONSISTENT,
                         "no load is essential: a system that backs up the grid is sized for those that are")
-                .that(
-                        loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
-                        "loads",
-                        ProblemCode.OUT_OF_RANGE,
-                        "loads must be at most %d but were %s."
-                                .formatted(EnergyDemand.MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);
+    }
+
+    /** Refuses a weather year, or its absence, that shows no site where none is given. */
+    private static void validateSiteOf(@Nullable WeatherYear weather, Validation checks) {
+        checks.required("site", weather);
+        if (weather == null || weather.air() == null) {
+            return;
+        }
+        if (weather.global() == null) {
+            checks.that(
+                    false, "weather/global", ProblemCode.MISSING, "weather/global is required where site is left out.");
+            return;
+        }
+        try {
+            weather.site();
+        } catch (InvalidInput refused) {
+            checks.that(
+                    false,
+                    "site",
+                    ProblemCode.MISSING,
+                    "site is required, for the weather year shows none: " + refused.getMessage());
+        }
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                site != null ? site : Objects.requireNonNull(weather).site());
+    }
+
+    private Latitude latitude() {
+        return site != null
+                ? site.latitude()
+                : Objects.requireNonNull(weather).place().latitude();
     }
 
     private static boolean near(Site site, Place place) {
@@ -161,7 +218,7 @@ public record DesignBrief(
     EnergyDemand demand() {
         return EnergyDemandBuilder.builder()
                 .loads(loads)
-                .latitude(site.latitude())
+                .latitude(latitude())
                 .autonomy(policy.bank().autonomy())
                 .build();
     }

@@ -92,7 +92,7 @@ final class DesignWiring {
         CircuitBuilder run = CircuitBuilder.builder()
                 .operatingVoltage(module.maximumPowerVoltage().times(series))
                 .highestVoltage(extremes.coldestOpenCircuit(series))
-                .ambient(design.brief().site().recordHigh());
+                .ambient(design.brief().resolved().site().resolved().recordHigh());
         if (strings > 1) {
             circuits.add(run.name("string on " + name)
                     .kind(CircuitKind.STRING)

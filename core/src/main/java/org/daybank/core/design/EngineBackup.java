@@ -66,8 +66,8 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                         .maximumChargeCurrent(chargeCurrent(brief, chosen))
                         .concurrentLoads(chosen.budget().peak().running())
                         .meanLoads(meanLoads)
-                        .elevation(brief.site().elevation())
-                        .hottestAir(brief.site().recordHigh())
+                        .elevation(brief.resolved().site().elevation())
+                        .hottestAir(brief.resolved().site().resolved().recordHigh())
                         .monthlyShortfall(shortfall(chosen, alone))
                         .build(),
                 brief.policy().generator());

@@ -72,7 +72,8 @@ final class GridDesigner {
         this.supply = new Supply(catalog, brief.wishes());
         this.sun = ArraySun.of(brief, loads);
         this.sunshine = ArraySun.spread(brief, sun.plane());
-        this.yields = new ModuleYields(brief.site(), sunshine, brief.policy().array());
+        this.yields = new ModuleYields(
+                brief.resolved().site(), sunshine, brief.policy().array());
         this.yearlyUse = yearly(
                 loads.budget().months().stream().map(MonthBudget::atLoads).toList());
     }
@@ -166,7 +167,8 @@ final class GridDesigner {
     }
 
     private GridService grid() {
-        return new GridService(brief.service(), brief.site().recordHigh());
+        return new GridService(
+                brief.service(), brief.resolved().site().resolved().recordHigh());
     }
 
     /** Every inverter of the catalogue held against the array of an option. */
@@ -266,7 +268,7 @@ final class GridDesigner {
                         loads,
                         SystemSimulator.years(
                                 brief, sun.plane(), brief.policy().system().simulatedYears()),
-                        brief.site().months().snowLoss(),
+                        brief.resolved().site().months().snowLoss(),
                         brief.policy().array());
         return GridFlows.of(years, power, tariff == null ? null : tariff.exportLimit());
     }

@@ -19,8 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param tariff what the grid operator charges and pays; absent when no bill is asked
  */
 public record GridWish(
-        @Nullable Integer modules,
-        @Nullable Power power,
+        @Bounds(minimum = "1", maximum = "10000") @Nullable Integer modules,
+
+        @Bounds(minimum = "1 W", maximum = "10000 kW") @Nullable
+        Power power,
 
         @Bounds(minimum = "0.01", maximum = "10", sensible = "0.5–1")
         @Assumed(value = "1", source = "as much in a year as the loads use: what net metering credits at the most")
@@ -28,16 +30,12 @@ public record GridWish(
 
         @Nullable Tariff tariff) {
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when a value can never be right
      */
     public GridWish {
         coverage = Defaults.otherwise(coverage, GridWish.class, "coverage");
-        new Validation()
-                .within("modules", modules, 1, 10_000)
-                .within("power", power, Power.watts(1), Power.kilowatts(10_000))
-                .done();
         Validation.of(GridWish.class, modules, power, coverage, tariff).done();
     }
 

@@ -147,7 +147,7 @@ final class Hazards {
         hazards.add(Hazard.of(HazardCode.CONNECTORS_UNDER_LOAD, circuit, value("shortCircuit", shortCircuit)));
         hazards.add(Hazard.of(HazardCode.ARRAY_FAULTS, circuit, value("power", power)));
         hazards.add(Hazard.of(HazardCode.WIND_AND_SNOW, "array"));
-        boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
+        boolean exposed = design.brief().resolved().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
         WiringPlan wiring = design.wiring();
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
@@ -155,7 +155,7 @@ final class Hazards {
                             HazardCode.SURGE_PROTECTION,
                             circuit,
                             value("length", design.brief().array().cableLength()),
-                            value("elevation", design.brief().site().elevation())));
+                            value("elevation", design.brief().resolved().site().elevation())));
         }
     }
 

@@ -34,6 +34,7 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.site.Site;
 import org.jspecify.annotations.Nullable;
 
 /** What a brief asks of each kind of part. */
@@ -41,6 +42,7 @@ final class Needs {
     private static final InverterCurve LOSSLESS = new InverterCurve(Power.watts(1), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
     private final DesignBrief brief;
+    private final Site site;
     private final LoadProfile loads;
     private final EnergyBudget stated;
     private final PeakLoad largestLoad;
@@ -53,14 +55,15 @@ final class Needs {
 
     Needs(DesignBrief brief, LoadProfile loads) {
         this.brief = brief;
+        this.site = brief.resolved().site();
         this.loads = loads;
         this.stated = loads.budget();
         this.largestLoad = PeakLoad.ofLargest(brief.loads());
         this.hourlyPeaks = PeakLoad.hourly(brief.loads());
         this.lowest = brief.bank()
                 .lowest(
-                        brief.site().months().coldestMonth(),
-                        brief.site().recordLow(),
+                        site.months().coldestMonth(),
+                        site.recordLow(),
                         brief.policy().system().coldSpell());
     }
 
@@ -105,14 +108,13 @@ final class Needs {
         if (!heated) {
             return StandingDraw.steady(controllerDraw);
         }
-        TemperatureDifference spell = brief.site()
-                .months()
+        TemperatureDifference spell = site.months()
                 .coldestMonth()
-                .minus(brief.site().recordLow())
+                .minus(site.recordLow())
                 .times(brief.policy().system().coldSpell());
         List<Power> meanDay = new ArrayList<>();
         List<Power> worstRun = new ArrayList<>();
-        for (Temperature air : brief.site().months().meanAir()) {
+        for (Temperature air : site.months().meanAir()) {
             meanDay.add(controllerDraw.plus(heater(brief.bank().around(air))));
             worstRun.add(controllerDraw.plus(heater(brief.bank().around(air.minus(spell)))));
         }
@@ -174,8 +176,8 @@ final class Needs {
                 .nominalVoltage(voltage)
                 .bankCurrentLimit(brief.policy().system().bankCurrent())
                 .highestBankVoltage(settings(voltage, chemistry).absorptionWhenCold())
-                .hottestAir(brief.site().recordHigh())
-                .elevation(brief.site().elevation())
+                .hottestAir(site.resolved().recordHigh())
+                .elevation(site.elevation())
                 .functions(brief.wishes().inverterFunctions())
                 .acSource(acSource())
                 .build();
@@ -200,8 +202,8 @@ final class Needs {
     ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
         boolean indoors = brief.bank().location() == BankLocation.INDOORS;
         Temperature hottest = indoors
-                ? warmer(brief.site().months().warmestMonth(), lowest)
-                : warmer(brief.site().recordHigh(), lowest);
+                ? warmer(site.months().warmestMonth(), lowest)
+                : warmer(site.resolved().recordHigh(), lowest);
         return ChargeSettings.of(
                 new ChargeSettings.Facts(chemistry, voltage, lowest, hottest),
                 brief.policy().charge());
@@ -239,7 +241,7 @@ final class Needs {
                 .nominalVoltage(bus.voltage())
                 .chemistry(bus.chemistry())
                 .chargingVoltage(settings.absorptionWhenHot())
-                .hottestAir(brief.site().recordHigh())
+                .hottestAir(site.resolved().recordHigh())
                 .dcLoadCurrent(stated.dcPeak().dividedBy(settings.disconnect()))
                 .functions(brief.wishes().controllerFunctions())
                 .build();

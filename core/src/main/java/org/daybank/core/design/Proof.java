@@ -52,7 +52,7 @@ final class Proof {
                 system.controller().kind(),
                 system.array().series(),
                 system.bank().trueNominal(),
-                system.absorption());
+                system.resolved().absorption());
         ArrayYears array = modules.computeIfAbsent(
                 key,
                 any -> ArrayYears.of(
@@ -62,7 +62,7 @@ final class Proof {
                         any.nominal(),
                         any.absorption(),
                         sun));
-        List<Ratio> snowLoss = brief.site().months().snowLoss();
+        List<Ratio> snowLoss = brief.resolved().site().months().snowLoss();
         return Simulator.run(
                 system, array, snowLoss, brief.policy().array(), brief.policy().simulation());
     }

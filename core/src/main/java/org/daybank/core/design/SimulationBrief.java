@@ -26,6 +26,6 @@ public record SimulationBrief(
      * @throws org.daybank.core.schema.InvalidInput when the brief or the parts are absent
      */
     public SimulationBrief {
-        new Validation().required("brief", brief).required("parts", parts).done();
+        Validation.of(SimulationBrief.class, brief, parts, engine, wells).done();
     }
 }

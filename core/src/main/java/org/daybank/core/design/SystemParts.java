@@ -43,12 +43,16 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record SystemParts(
-        Voltage nominalVoltage,
+        @Bounds(minimum = "12 V", maximum = "48 V") Voltage nominalVoltage,
+
         String module,
-        int series,
-        int strings,
-        Angle tilt,
-        Angle azimuth,
+        @Bounds(minimum = "1", maximum = "1000") int series,
+        @Bounds(minimum = "1", maximum = "100000") int strings,
+
+        @Bounds(minimum = "0 deg", maximum = "90 deg") Angle tilt,
+
+        @Bounds(minimum = "-360 deg", maximum = "360 deg") Angle azimuth,
+
         String controller,
 
         @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "1", source = "one unless more are stated")
@@ -64,10 +68,8 @@ public record SystemParts(
         @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "1", source = "one unless more are stated")
         Integer inverters)
         implements SystemPartsBuilder.With {
-    private static final int MOST = 100_000;
-
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
@@ -77,30 +79,27 @@ public record SystemParts(
         inverters = Defaults.otherwise(inverters, SystemParts.class, "inverters");
         int sharing = controllers;
         int shared = strings;
-        new Validation()
-                .required("nominalVoltage", nominalVoltage)
+        Validation checks = Validation.of(
+                SystemParts.class,
+                nominalVoltage,
+                module,
+                series,
+                strings,
+                tilt,
+                azimuth,
+                controller,
+                controllers,
+                battery,
+                parallel,
+                inverter,
+                inverters);
+        Wishes.customary(checks, nominalVoltage)
                 .that(
-                        nominalVoltage == null || Wishes.VOLTAGES.contains(nominalVoltage),
-                        "nominalVoltage",
-                        ProblemCode.OUT_OF_RANGE,
-                        "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
-                .required("module", module)
-                .within("series", series, 1, MOST)
-                .within("strings", strings, 1, MOST)
-                .required("tilt", tilt)
-                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
-                .required("azimuth", azimuth)
-                .required("controller", controller)
-                .within("controllers", controllers, 1, MOST)
-                .that(
-                        sharing <= shared,
+                        sharing <= shared || shared < 1,
                         "controllers",
                         ProblemCode.INCONSISTENT,
                         () -> "%d controllers cannot share %d strings: each takes whole strings"
                                 .formatted(sharing, shared))
-                .required("battery", battery)
-                .within("parallel", parallel, 1, MOST)
-                .within("inverters", inverters, 1, MOST)
                 .done();
     }
 

@@ -59,7 +59,7 @@ public record SystemPolicy(
     private static final SystemPolicy STANDARD = Defaults.of(SystemPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates each value against its range.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

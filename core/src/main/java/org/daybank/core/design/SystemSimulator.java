@@ -29,7 +29,7 @@ public final class SystemSimulator {
         return Simulator.run(
                 installed(chosen, catalog),
                 years(chosen),
-                brief.site().months().snowLoss(),
+                brief.resolved().site().months().snowLoss(),
                 brief.policy().array(),
                 brief.policy().simulation());
     }
@@ -46,7 +46,7 @@ public final class SystemSimulator {
         return ManyDesigns.of(
                 system,
                 ArrayYears.of(system, years(chosen), brief.policy().array()),
-                brief.site().months().snowLoss(),
+                brief.resolved().site().months().snowLoss(),
                 brief.policy().array(),
                 brief.policy().simulation());
     }
@@ -72,10 +72,10 @@ public final class SystemSimulator {
         return weather != null
                 ? SunnyYears.of(
                         List.of(weather),
-                        SunnyYears.exposure(brief.site(), plane),
+                        SunnyYears.exposure(brief.resolved().site(), plane),
                         brief.policy().sun())
                 : SunnyYears.synthetic(
-                        brief.site(),
+                        brief.resolved().site(),
                         plane,
                         brief.policy().system().seed(),
                         count,

@@ -10,6 +10,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
@@ -28,35 +29,59 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record Wishes(
-        @Nullable Voltage nominalVoltage,
-        @Assumed(source = "every chemistry may be offered") List<Chemistry> chemistries,
-        @Assumed(source = "none asked for") List<ControllerFunction> controllerFunctions,
-        @Assumed(source = "none asked for") List<InverterFunction> inverterFunctions,
-        @Nullable Ratio availability,
-        @Nullable TimeSpan deliveredWithin)
+        @Bounds(minimum = "12 V", maximum = "48 V") @Nullable
+        Voltage nominalVoltage,
+
+        @Bounds(minimumItems = 1, maximumItems = 20) @Assumed(source = "every chemistry may be offered")
+        List<Chemistry> chemistries,
+
+        @Bounds(maximumItems = 20) @Assumed(source = "none required")
+        List<ControllerFunction> controllerFunctions,
+
+        @Bounds(maximumItems = 20) @Assumed(source = "none required")
+        List<InverterFunction> inverterFunctions,
+
+        @Bounds(minimum = "0", maximum = "1") @Nullable Ratio availability,
+
+        @Bounds(minimum = "0 d", maximum = "730 d") @Nullable
+        TimeSpan deliveredWithin)
         implements WishesBuilder.With {
     /** The nominal voltages that banks are built for, lowest first. */
     static final List<Voltage> VOLTAGES = List.of(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
-     * @throws org.daybank.core.schema.InvalidInput when a value can never be right
+     * @throws org.daybank.core.schema.InvalidInput when a value is out of range
      */
     public Wishes {
-        chemistries = chemistries == null ? List.of(Chemistry.values()) : List.copyOf(chemistries);
-        controllerFunctions = List.copyOf(Objects.requireNonNullElse(controllerFunctions, List.of()));
-        inverterFunctions = List.copyOf(Objects.requireNonNullElse(inverterFunctions, List.of()));
-        new Validation()
-                .that(
-                        nominalVoltage == null || VOLTAGES.contains(nominalVoltage),
-                        "nominalVoltage",
-                        ProblemCode.OUT_OF_RANGE,
-                        "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".")
-                .within("availability", availability, Ratio.ZERO, Ratio.ONE)
-                .within("deliveredWithin", deliveredWithin, TimeSpan.ZERO, TimeSpan.days(730))
-                .notEmpty("chemistries", chemistries)
-                .done();
+        chemistries = chemistries == null ? List.of(Chemistry.values()) : chemistries;
+        controllerFunctions = Objects.requireNonNullElse(controllerFunctions, List.of());
+        inverterFunctions = Objects.requireNonNullElse(inverterFunctions, List.of());
+        Validation checks = Validation.of(
+                Wishes.class,
+                nominalVoltage,
+                chemistries,
+                controllerFunctions,
+                inverterFunctions,
+                availability,
+                deliveredWithin);
+        customary(checks, nominalVoltage).done();
+        chemistries = List.copyOf(chemistries);
+        controllerFunctions = List.copyOf(controllerFunctions);
+        inverterFunctions = List.copyOf(inverterFunctions);
+    }
+
+    /** Refuses a nominal voltage within the accepted range that no bank is built for. */
+    static Validation customary(Validation checks, @Nullable Voltage nominalVoltage) {
+        return checks.that(
+                nominalVoltage == null
+                        || nominalVoltage.compareTo(VOLTAGES.get(0)) < 0
+                        || nominalVoltage.compareTo(VOLTAGES.get(VOLTAGES.size() - 1)) > 0
+                        || VOLTAGES.contains(nominalVoltage),
+                "nominalVoltage",
+                ProblemCode.OUT_OF_RANGE,
+                "nominalVoltage must be 12 V, 24 V or 48 V, but was " + nominalVoltage + ".");
     }
 
     /** No wish at all. */

@@ -5,6 +5,7 @@ import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Charge;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -14,24 +15,24 @@ import org.daybank.core.schema.Validation;
  * @param windows times of day at which the vehicle drives, on a mean day
  */
 public record Alternator(
+        @Bounds(exclusiveMinimum = "0 A", maximum = "1000 A")
         Current current,
 
+        @Bounds(minimumItems = 1, maximumItems = 24)
         @Assumed(source = "an hour of driving a day, half in the morning, half in the evening")
         List<TimeWindow> windows) {
     private static final List<TimeWindow> CUSTOMARY =
             List.of(TimeWindow.parse("08:00-08:30"), TimeWindow.parse("17:00-17:30"));
 
     /**
-     * Resolves what was left out.
+     * Takes the customary windows where none are given.
      *
-     * @throws org.daybank.core.schema.InvalidInput when the current is absent or not above zero
+     * @throws org.daybank.core.schema.InvalidInput when the current is absent or a value is out of range
      */
     public Alternator {
-        windows = windows == null ? CUSTOMARY : List.copyOf(windows);
-        new Validation()
-                .required("current", current)
-                .above("current", current, Current.ZERO)
-                .done();
+        windows = windows == null ? CUSTOMARY : windows;
+        Validation.of(Alternator.class, current, windows).done();
+        windows = List.copyOf(windows);
     }
 
     /** Into the bank on a mean day. */

@@ -69,7 +69,7 @@ public final class ArrayYears {
                 system.controller().kind().path(),
                 system.array().series(),
                 system.bank().trueNominal(),
-                system.absorption(),
+                system.resolved().absorption(),
                 sun);
     }
 

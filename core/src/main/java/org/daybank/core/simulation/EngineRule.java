@@ -6,7 +6,6 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -22,6 +21,7 @@ import org.daybank.core.schema.Validation;
  */
 @RecordBuilder
 public record EngineRule(
+        @Bounds(exclusiveMinimum = "0 W", maximum = "1000 kW")
         Power power,
 
         @Bounds(minimum = "0", maximum = "0.95", sensible = "0.3–0.5")
@@ -45,7 +45,7 @@ public record EngineRule(
         Double litresPerHourPerKilowatt)
         implements EngineRuleBuilder.With {
     /**
-     * Validation every value.
+     * Validates every value.
      *
      * @throws org.daybank.core.schema.InvalidInput when one is absent or out of range, or it would stop before it starts
      */
@@ -56,12 +56,6 @@ public record EngineRule(
         litresPerKilowattHour = Defaults.otherwise(litresPerKilowattHour, EngineRule.class, "litresPerKilowattHour");
         litresPerHourPerKilowatt =
                 Defaults.otherwise(litresPerHourPerKilowatt, EngineRule.class, "litresPerHourPerKilowatt");
-        Ratio start = startBelow;
-        Ratio stop = stopAbove;
-        new Validation()
-                .required("power", power)
-                .above("power", power, Power.ZERO)
-                .done();
         Validation.of(
                         EngineRule.class,
                         power,
@@ -70,13 +64,7 @@ public record EngineRule(
                         chargerEfficiency,
                         litresPerKilowattHour,
                         litresPerHourPerKilowatt)
-                .done();
-        new Validation()
-                .that(
-                        stop.compareTo(start) > 0,
-                        "stopAbove",
-                        ProblemCode.INCONSISTENT,
-                        () -> "stopAbove must be more than startBelow %s, but was %s.".formatted(start, stop))
+                .exceeds("stopAbove", stopAbove, "startBelow", startBelow)
                 .done();
     }
 }

@@ -1,6 +1,7 @@
 package org.daybank.core.simulation;
 
 import org.daybank.core.quantity.Ratio;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -9,19 +10,19 @@ import org.daybank.core.schema.Validation;
  * and comes back when it rests.
  *
  * @param availableShare c, width of the well at hand as a share of both: above 0, below 1
- * @param perHour k, how fast the levels come together, in 1/h: above 0
+ * @param perHour k, how fast the levels come together, in 1/h: from 1e-6 to 1e9, where they are level at once
  */
-public record KineticWells(Ratio availableShare, double perHour) {
+public record KineticWells(
+        @Bounds(minimum = "0.001", maximum = "0.999") Ratio availableShare,
+
+        @Bounds(minimum = "0.000001", maximum = "1000000000", sensible = "0.1–10")
+        double perHour) {
     /**
-     * Validation both.
+     * Validates both.
      *
      * @throws org.daybank.core.schema.InvalidInput when one is absent or out of range
      */
     public KineticWells {
-        new Validation()
-                .required("availableShare", availableShare)
-                .within("availableShare", availableShare, Ratio.of(0.001), Ratio.of(0.999))
-                .within("perHour", perHour, 1e-6, 1e12)
-                .done();
+        Validation.of(KineticWells.class, availableShare, perHour).done();
     }
 }

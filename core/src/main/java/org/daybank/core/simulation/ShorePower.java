@@ -30,14 +30,15 @@ public record ShorePower(
     private static final TimeWindow ALL_DAY = new TimeWindow(0, 24 * 60);
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when something is absent or out of range
      */
     public ShorePower {
-        windows = windows == null ? List.of(ALL_DAY) : List.copyOf(windows);
+        windows = windows == null ? List.of(ALL_DAY) : windows;
         chargerEfficiency = Defaults.otherwise(chargerEfficiency, ShorePower.class, "chargerEfficiency");
         Validation.of(ShorePower.class, power, windows, chargerEfficiency).done();
+        windows = List.copyOf(windows);
     }
 
     /** What reaches the bank's side of the charger in an hour of the day. */

@@ -10,6 +10,8 @@ import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
@@ -17,10 +19,11 @@ import org.jspecify.annotations.Nullable;
  * What stands there: the parts of one system, as they were chosen.
  *
  * @param loads what they ask in each hour
- * @param inverter what it draws for what it gives; left out, one with a stated efficiency and idle draw
+ * @param inverter what it draws for what it gives; null when left out
  * @param array modules and the strings on each controller
  * @param controller between array and bank; as many as the array's strings are shared among
- * @param absorption voltage of the bank when it is nearly full; what a controller without tracking holds the array to
+ * @param absorption voltage of the bank when it is nearly full; what a controller without tracking holds the array to; null
+ *     when left out
  * @param bank batteries in series and parallel
  * @param housing where the bank stands
  * @param depthOfDischarge depth at which loads that are not essential are cut off
@@ -33,47 +36,79 @@ import org.jspecify.annotations.Nullable;
 public record SimulatedSystem(
         LoadProfile loads,
 
-        @Assumed(source = "one stated efficiency and idle draw")
+        @Assumed(source = "one stated efficiency and idle draw") @Nullable
         InverterCurve inverter,
 
         ArrayLayout array,
         ChargeController controller,
 
-        @Assumed(source = "typical of the chemistry") Voltage absorption,
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V") @Assumed(source = "typical of the chemistry") @Nullable
+        Voltage absorption,
 
         BankLayout bank,
 
         @Assumed(source = "the safe guess: an unheated shed")
         BankHousing housing,
 
-        Ratio depthOfDischarge,
+        @Bounds(minimum = "0.01", maximum = "1") Ratio depthOfDischarge,
         @Nullable KineticWells wells,
         @Nullable EngineRule engine,
         @Nullable ShorePower shore,
         @Nullable Alternator alternator)
-        implements SimulatedSystemBuilder.With {
+        implements SimulatedSystemBuilder.With, Resolvable<SimulatedSystem.Resolved> {
+    /** Multiple of its nominal voltage above which no bank is charged; nickel-cadmium is charged highest, 1.65 V at 1.2 V. */
+    private static final double HIGHEST_CHARGING = 1.5;
+
     /**
-     * Resolves what was left out.
+     * The components whose defaults follow from others.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
+     * @param inverter what it draws for what it gives
+     * @param absorption voltage of the bank when it is nearly full
+     */
+    public record Resolved(InverterCurve inverter, Voltage absorption) {}
+
+    /**
+     * Takes the standard housing where none is given.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when something is missing, out of range or inconsistent
      */
     public SimulatedSystem {
         housing = housing == null ? BankHousing.standard() : housing;
-        new Validation()
-                .required("loads", loads)
-                .required("array", array)
-                .required("controller", controller)
-                .required("bank", bank)
-                .required("depthOfDischarge", depthOfDischarge)
-                .within("depthOfDischarge", depthOfDischarge, Ratio.of(0.01), Ratio.ONE)
+        Voltage nominal = bank == null ? null : bank.trueNominal();
+        Validation.of(
+                        SimulatedSystem.class,
+                        loads,
+                        inverter,
+                        array,
+                        controller,
+                        absorption,
+                        bank,
+                        housing,
+                        depthOfDischarge,
+                        wells,
+                        engine,
+                        shore,
+                        alternator)
+                .notBelow("absorption", absorption, "the bank's nominal voltage", nominal)
+                .notAbove(
+                        "absorption",
+                        absorption,
+                        HIGHEST_CHARGING + " times the bank's nominal voltage,",
+                        nominal == null ? null : nominal.times(HIGHEST_CHARGING))
                 .done();
-        inverter = inverter == null ? loads.stated() : inverter;
-        absorption = absorption == null
-                ? bank.battery()
-                        .chemistry()
-                        .traits()
-                        .absorption()
-                        .times(bank.battery().cells() * bank.series())
-                : absorption;
+    }
+
+    @Override
+    public Resolved resolved() {
+        return new Resolved(
+                inverter != null ? inverter : loads.stated(), absorption != null ? absorption : typicalAbsorption());
+    }
+
+    private Voltage typicalAbsorption() {
+        return bank.battery()
+                .chemistry()
+                .traits()
+                .absorption()
+                .times(bank.battery().cells() * bank.series());
     }
 }

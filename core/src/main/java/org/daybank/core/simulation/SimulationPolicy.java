@@ -50,7 +50,7 @@ public record SimulationPolicy(
     private static final SimulationPolicy STANDARD = Defaults.of(SimulationPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates each value against its range.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

@@ -52,8 +52,8 @@ public final class Simulator {
         this.facts = StepFacts.of(system, policy);
         this.store = new BankStore(facts.capacity(), system.wells());
         this.step = new HourlyStep(facts, store, system.engine());
-        this.everything = system.loads().everything(system.inverter());
-        this.essentials = system.loads().essentials(system.inverter());
+        this.everything = system.loads().everything(system.resolved().inverter());
+        this.essentials = system.loads().essentials(system.resolved().inverter());
         this.controllerWatts = controllerWatts(system);
         ShorePower shore = system.shore();
         Alternator alternator = system.alternator();

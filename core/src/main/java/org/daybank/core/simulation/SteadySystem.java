@@ -26,8 +26,8 @@ record SteadySystem(SimulatedSystem system, StepFacts facts, DemandTable demand,
     private static final int HOURS_OF_A_DAY = 24;
 
     static SteadySystem of(SimulatedSystem system, ArrayYears array, List<Ratio> snowLoss, SimulationPolicy policy) {
-        DemandTable everything = system.loads().everything(system.inverter());
-        DemandTable essentials = system.loads().essentials(system.inverter());
+        DemandTable everything = system.loads().everything(system.resolved().inverter());
+        DemandTable essentials = system.loads().essentials(system.resolved().inverter());
         boolean noneEssential =
                 Arrays.stream(essentials.atBank).flatMapToDouble(Arrays::stream).allMatch(w -> w == 0);
         boolean allEssential = Arrays.deepEquals(everything.atBank, essentials.atBank)

@@ -47,7 +47,7 @@ record StepFacts(
         BatteryFamily family = chemistry.family();
         double volts = bank.trueNominal().volts();
         Current running = system.loads()
-                .budget(system.inverter(), StandingDraw.NONE)
+                .budget(system.resolved().inverter(), StandingDraw.NONE)
                 .heaviestMonth()
                 .runningPower()
                 .dividedBy(bank.trueNominal());

@@ -2,6 +2,7 @@ package org.daybank.core.simulation;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.site.HourlySeries;
 import org.daybank.core.site.Site;
@@ -20,7 +21,9 @@ import org.daybank.core.sun.SyntheticWeather;
  *
  * @param years in the order in which they follow each other
  */
-public record SunnyYears(List<Year> years) {
+public record SunnyYears(
+        @Bounds(minimumItems = 1, maximumItems = SunnyYears.MOST)
+        List<Year> years) {
     /** Years beyond which none are run. */
     public static final int MOST = 1000;
 
@@ -30,11 +33,24 @@ public record SunnyYears(List<Year> years) {
      * @param sun on the array
      * @param air temperature in °C
      */
-    public record Year(HourlySun sun, HourlySeries air) {}
+    public record Year(HourlySun sun, HourlySeries air) {
+        /**
+         * Refuses what is missing.
+         *
+         * @throws org.daybank.core.schema.InvalidInput when either is absent
+         */
+        public Year {
+            Validation.of(Year.class, sun, air).done();
+        }
+    }
 
-    /** Keeps a copy. */
+    /**
+     * Keeps a copy.
+     *
+     * @throws org.daybank.core.schema.InvalidInput when there is no year, or more than {@value #MOST}
+     */
     public SunnyYears {
-        new Validation().notEmpty("years", years).done();
+        Validation.of(SunnyYears.class, years).done();
         years = List.copyOf(years);
     }
 

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.core.quantity.Angle;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.ProblemList;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -12,11 +16,9 @@ import org.daybank.core.schema.Validation;
  *
  * @param points by azimuth clockwise from north; none for an open horizon
  */
-public record Horizon(List<Point> points) {
+public record Horizon(@Bounds(maximumItems = 720) List<Point> points) {
     /** Nothing stands in the way. */
     public static final Horizon OPEN = new Horizon(List.of());
-
-    private static final Angle FULL_CIRCLE = Angle.degrees(360);
 
     /**
      * One point of the skyline.
@@ -24,30 +26,30 @@ public record Horizon(List<Point> points) {
      * @param azimuth clockwise from north, from 0° to 360°
      * @param elevation above the level, from 0° to 90°
      */
-    public record Point(Angle azimuth, Angle elevation) {}
+    public record Point(
+            @Bounds(minimum = "0 deg", maximum = "360 deg") Angle azimuth,
+
+            @Bounds(minimum = "0 deg", maximum = "90 deg") Angle elevation) {
+        /**
+         * Validates both angles.
+         *
+         * @throws InvalidInput when one is missing or out of range
+         */
+        public Point {
+            Validation.of(Point.class, azimuth, elevation).done();
+        }
+    }
 
     /**
      * Keeps the points in order of their azimuth.
      *
-     * @throws org.daybank.core.schema.InvalidInput when one is missing, out of range, or an azimuth is given twice
+     * @throws InvalidInput when one is missing, there are more than 720, or an azimuth is given twice
      */
     public Horizon {
-        Validation checks = new Validation().required("points", points);
-        List<Point> sorted = new ArrayList<>();
-        for (int i = 0; points != null && i < points.size(); i++) {
-            Point point = points.get(i);
-            String field = "points/" + i;
-            checks.required(field, point);
-            if (point != null) {
-                checks.required(field + "/azimuth", point.azimuth())
-                        .within(field + "/azimuth", point.azimuth(), Angle.ZERO, FULL_CIRCLE)
-                        .required(field + "/elevation", point.elevation())
-                        .within(field + "/elevation", point.elevation(), Angle.ZERO, Angle.degrees(90));
-                sorted.add(point);
-            }
-        }
-        checks.done();
+        Validation.of(Horizon.class, points).done();
+        List<Point> sorted = new ArrayList<>(points);
         sorted.sort(Comparator.comparing(Point::azimuth));
+        Validation checks = new Validation();
         for (int i = 1; i < sorted.size(); i++) {
             Angle azimuth = sorted.get(i).azimuth();
             checks.that(
@@ -71,14 +73,27 @@ public record Horizon(List<Point> points) {
             return OPEN;
         }
         List<Point> points = new ArrayList<>();
-        for (String part : trimmed.split(";", -1)) {
+        ProblemList problems = new ProblemList();
+        String[] parts = trimmed.split(";", -1);
+        for (int i = 0; i < parts.length; i++) {
+            String part = parts[i];
             String[] pair = part.split(":", -1);
             if (pair.length != 2) {
                 throw new IllegalArgumentException(
                         "'%s' is not a point of a horizon: write azimuth and elevation, as in '90 deg: 5 deg; 180 deg: 12 deg', or 'open'"
                                 .formatted(part.length() > 40 ? part.substring(0, 40) + "…" : part));
             }
-            points.add(new Point(Angle.parse(pair[0]), Angle.parse(pair[1])));
+            try {
+                points.add(new Point(Angle.parse(pair[0]), Angle.parse(pair[1])));
+            } catch (InvalidInput refused) {
+                for (Problem problem : refused.problems()) {
+                    String point = "points/" + i;
+                    problems.add("/" + point + problem.path(), problem.code(), point + "/" + problem.message());
+                }
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw problems.asException();
         }
         return new Horizon(points);
     }

@@ -26,60 +26,56 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record MonthlyClimate(
-        @Nullable List<Irradiation> dailyIrradiation,
+        @Bounds(minimum = "0 kWh/m2", maximum = "14 kWh/m2", minimumItems = 12, maximumItems = 12) @Nullable
+        List<Irradiation> dailyIrradiation,
 
-        @Nullable List<Ratio> clearness,
+        @Bounds(minimum = "0", maximum = "0.9", minimumItems = 1, maximumItems = 12) @Nullable
+        List<Ratio> clearness,
 
+        @Bounds(minimum = "-70 Cel", maximum = "50 Cel", minimumItems = 12, maximumItems = 12)
         List<Temperature> meanAir,
 
-        @Bounds(sensible = "0.2 grass or soil, to 0.8 fresh snow")
+        @Bounds(
+                minimum = "0",
+                maximum = "1",
+                minimumItems = 12,
+                maximumItems = 12,
+                sensible = "0.2 grass or soil, to 0.8 fresh snow")
         @Assumed(source = "0.2 in every month: ground without snow (Liu and Jordan 1963)")
         List<Ratio> albedo,
 
-        @Bounds(sensible = "0–0.5") @Assumed(source = "0 in every month: no snow on the array stated")
+        @Bounds(minimum = "0", maximum = "1", minimumItems = 12, maximumItems = 12, sensible = "0–0.5")
+        @Assumed(source = "0 in every month: no snow on the array stated")
         List<Ratio> snowLoss)
         implements MonthlyClimateBuilder.With {
     private static final int MONTHS = 12;
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
-     * @throws org.daybank.core.schema.InvalidInput when something is missing or can never be right
+     * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public MonthlyClimate {
         clearness = clearness != null && clearness.size() == 1 ? everyMonth(clearness.get(0)) : clearness;
         albedo = albedo == null ? everyMonth(Ratio.of(0.2)) : albedo;
         snowLoss = snowLoss == null ? everyMonth(Ratio.ZERO) : snowLoss;
-        new Validation()
+        Validation.of(MonthlyClimate.class, dailyIrradiation, clearness, meanAir, albedo, snowLoss)
                 .that(
                         dailyIrradiation != null || clearness != null,
                         "dailyIrradiation",
                         ProblemCode.MISSING,
-                        "dailyIrradiation is missing: give twelve daily means on the horizontal, or clearness in its place")
+                        "dailyIrradiation is required: twelve daily means on the horizontal, or clearness in its place.")
                 .that(
                         dailyIrradiation == null || clearness == null,
                         "clearness",
                         ProblemCode.CONFLICT,
-                        "dailyIrradiation and clearness are both given: clearness stands in place of irradiation, leave one of them out")
-                .length("dailyIrradiation", dailyIrradiation, MONTHS)
-                .eachWithin(
-                        "dailyIrradiation",
-                        dailyIrradiation,
-                        Irradiation.ZERO,
-                        Irradiation.kilowattHoursPerSquareMetre(14))
+                        "dailyIrradiation and clearness are both given: clearness replaces irradiation, leave one of them out.")
                 .that(
-                        clearness == null || clearness.size() == MONTHS,
+                        clearness == null || clearness.size() <= 1 || clearness.size() >= MONTHS,
                         "clearness",
                         ProblemCode.OUT_OF_RANGE,
-                        "clearness must have one value or 12 but has " + (clearness == null ? 0 : clearness.size()))
-                .eachWithin("clearness", clearness, Ratio.ZERO, Ratio.of(0.9))
-                .required("meanAir", meanAir)
-                .length("meanAir", meanAir, MONTHS)
-                .eachWithin("meanAir", meanAir, Temperature.celsius(-70), Temperature.celsius(50))
-                .length("albedo", albedo, MONTHS)
-                .eachWithin("albedo", albedo, Ratio.ZERO, Ratio.ONE)
-                .length("snowLoss", snowLoss, MONTHS)
-                .eachWithin("snowLoss", snowLoss, Ratio.ZERO, Ratio.ONE)
+                        "clearness must have 1 element or 12, but has " + (clearness == null ? 0 : clearness.size())
+                                + ".")
                 .done();
         dailyIrradiation = dailyIrradiation == null ? null : List.copyOf(dailyIrradiation);
         clearness = clearness == null ? null : List.copyOf(clearness);

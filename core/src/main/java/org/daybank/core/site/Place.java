@@ -6,6 +6,7 @@ import org.daybank.core.quantity.Length;
 import org.daybank.core.quantity.Longitude;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -22,21 +23,17 @@ public record Place(
         Longitude longitude,
         UtcOffset utcOffset,
 
-        @Bounds(sensible = "0–5000 m") @Assumed(value = "0 m", source = "sea level: no elevation stated")
+        @Bounds(minimum = "-430 m", maximum = "9000 m", sensible = "0–5000 m")
+        @Assumed(value = "0 m", source = "sea level: no elevation stated")
         Length elevation)
         implements PlaceBuilder.With {
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public Place {
-        elevation = elevation == null ? Length.ZERO : elevation;
-        new Validation()
-                .required("latitude", latitude)
-                .required("longitude", longitude)
-                .required("utcOffset", utcOffset)
-                .within("elevation", elevation, Length.metres(-430), Length.metres(9000))
-                .done();
+        elevation = Defaults.otherwise(elevation, Place.class, "elevation");
+        Validation.of(Place.class, latitude, longitude, utcOffset, elevation).done();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Temperature;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 @RecordBuilder
 public record WeatherYear(
         Place place,
-        int year,
+        @Bounds(minimum = "1950", maximum = "2050") int year,
         @Nullable HourlySeries global,
         @Nullable HourlySeries direct,
         @Nullable HourlySeries diffuse,
@@ -37,20 +38,18 @@ public record WeatherYear(
     private static final int MOST_PROBLEMS = 50;
 
     /**
-     * Validation every hour.
+     * Validates every hour.
      *
      * @throws org.daybank.core.schema.InvalidInput when something is missing, of another length or cannot be true; the
      *     first fifty hours are named
      */
     public WeatherYear {
-        Validation checks = new Validation()
-                .required("place", place)
-                .within("year", year, 1950, 2050)
+        Validation checks = Validation.of(WeatherYear.class, place, year, global, direct, diffuse, air, wind)
                 .that(
                         global != null || (direct != null && diffuse != null),
                         "global",
                         ProblemCode.MISSING,
-                        "global is missing: give it, or direct and diffuse in its place");
+                        "global is required, or direct and diffuse in its place.");
         @Nullable HourlySeries[] given = {global, direct, diffuse, air, wind};
         int hours = 0;
         for (int i = 0; i < given.length; i++) {

@@ -23,25 +23,26 @@ public record Exposure(
         @Assumed(value = "open", source = "nothing stated that would shade the array")
         Horizon horizon,
 
-        @Bounds(sensible = "0.2 grass or soil, to 0.8 fresh snow")
+        @Bounds(
+                minimum = "0",
+                maximum = "1",
+                minimumItems = 12,
+                maximumItems = 12,
+                sensible = "0.2 grass or soil, to 0.8 fresh snow")
         @Assumed(source = "0.2 in every month: ground without snow")
         List<Ratio> albedo)
         implements ExposureBuilder.With {
     private static final int MONTHS = 12;
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when something is missing or out of range
      */
     public Exposure {
         horizon = horizon == null ? Horizon.OPEN : horizon;
         albedo = albedo == null ? Collections.nCopies(MONTHS, Ratio.of(0.2)) : albedo;
-        new Validation()
-                .required("plane", plane)
-                .length("albedo", albedo, MONTHS)
-                .eachWithin("albedo", albedo, Ratio.ZERO, Ratio.ONE)
-                .done();
+        Validation.of(Exposure.class, plane, horizon, albedo).done();
         albedo = List.copyOf(albedo);
     }
 }

@@ -2,6 +2,7 @@ package org.daybank.core.sun;
 
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Latitude;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -11,20 +12,18 @@ import org.daybank.core.schema.Validation;
  * @param azimuth where it faces, clockwise from north: 90° east, 180° south; given from −360° to 360° and kept from 0° to
  *     below 360°
  */
-public record Plane(Angle tilt, Angle azimuth) {
+public record Plane(
+        @Bounds(minimum = "0 deg", maximum = "90 deg") Angle tilt,
+
+        @Bounds(minimum = "-360 deg", maximum = "360 deg") Angle azimuth) {
 
     /**
-     * Validation both angles.
+     * Validates both angles.
      *
      * @throws org.daybank.core.schema.InvalidInput when one is missing or out of range
      */
     public Plane {
-        new Validation()
-                .required("tilt", tilt)
-                .within("tilt", tilt, Angle.ZERO, Angle.degrees(90))
-                .required("azimuth", azimuth)
-                .within("azimuth", azimuth, Angle.degrees(-360), Angle.degrees(360))
-                .done();
+        Validation.of(Plane.class, tilt, azimuth).done();
         azimuth = Angle.degrees((azimuth.degrees() + 360) % 360);
     }
 

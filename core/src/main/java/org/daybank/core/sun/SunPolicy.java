@@ -40,14 +40,12 @@ public record SunPolicy(
     private static final SunPolicy STANDARD = Defaults.of(SunPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates each value against its range.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */
     public SunPolicy {
         Validation.of(SunPolicy.class, solarConstant, monthlySkyModel, hourlySkyModel, cover, daytimeOverMeanAir)
-                .done();
-        new Validation()
                 .that(
                         monthlySkyModel != SkyModel.PEREZ,
                         "monthlySkyModel",

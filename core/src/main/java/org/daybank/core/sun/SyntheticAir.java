@@ -98,7 +98,7 @@ final class SyntheticAir {
         double room = Math.min(
                 1,
                 Math.min(
-                        (site.recordHigh().celsius() - asked) / (most - made),
+                        (site.resolved().recordHigh().celsius() - asked) / (most - made),
                         (asked - site.recordLow().celsius()) / (made - least)));
         for (int hour = first; hour < end; hour++) {
             air[hour] = asked + room * (air[hour] - made);

@@ -32,7 +32,7 @@ public record SyntheticPolicy(
     private static final SyntheticPolicy STANDARD = Defaults.of(SyntheticPolicy.class);
 
     /**
-     * Validation each value against its range.
+     * Validates each value against its range.
      *
      * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
      */

@@ -1,7 +1,8 @@
 package org.daybank.core.sweep;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -18,7 +19,7 @@ public sealed interface Axis {
 
     /** These values, in this order. */
     static Axis of(Object... values) {
-        return new Listed(List.of(values));
+        return new Listed(Arrays.asList(values));
     }
 
     /** So many values at equal distances, the ends included. */
@@ -41,17 +42,12 @@ public sealed interface Axis {
      *
      * @param values at least one
      */
-    record Listed(List<Object> values) implements Axis {
+    record Listed(
+            @Bounds(minimumItems = 1, maximumItems = Axis.MOST)
+            List<Object> values) implements Axis {
         /** Keeps a copy. */
         public Listed {
-            new Validation()
-                    .notEmpty("values", values)
-                    .that(
-                            values == null || values.size() <= MOST,
-                            "values",
-                            ProblemCode.OUT_OF_RANGE,
-                            () -> "values must be at most " + MOST)
-                    .done();
+            Validation.of(Listed.class, values).done();
             values = List.copyOf(values);
         }
     }
@@ -64,13 +60,18 @@ public sealed interface Axis {
      * @param count how many on a grid, at least 1; a single one is {@code from}
      * @param logarithmic whether each value is the same multiple of the one before
      */
-    record Range(Object from, Object to, int count, boolean logarithmic) implements Axis {
+    record Range(
+            Object from,
+            Object to,
+            @Bounds(minimum = "1", maximum = "1000000") int count,
+            boolean logarithmic) implements Axis {
         /** Refuses what is no range. */
         public Range {
-            new Validation()
-                    .within("count", count, 1, MOST)
+            Validation.of(Range.class, from, to, count, logarithmic)
                     .that(
-                            isNumber(from) && isNumber(to) && Objects.equals(from.getClass(), to.getClass()),
+                            from == null
+                                    || to == null
+                                    || (isNumber(from) && isNumber(to) && from.getClass() == to.getClass()),
                             "to",
                             ProblemCode.INCONSISTENT,
                             () -> "from and to must be two quantities or numbers of one kind but are %s and %s"
@@ -97,5 +98,10 @@ public sealed interface Axis {
      *
      * @param distribution how likely each value is
      */
-    record Drawn(Distribution distribution) implements Axis {}
+    record Drawn(Distribution distribution) implements Axis {
+        /** Refuses an absent distribution. */
+        public Drawn {
+            Validation.of(Drawn.class, distribution).done();
+        }
+    }
 }

@@ -195,7 +195,7 @@ final class CasePlan {
                 int index = type.indexOf(step.name());
                 RecordSchema.Component component = type.components().get(index);
                 String place = at.isEmpty() ? step.name() : at + "." + step.name();
-                parts[index] = node(component.type(), fixed[index], group, place);
+                parts[index] = node(component.type(), component.resolved(base), group, place);
             });
             forget(type, base, fixed, parts, at);
             return new Node(nodes++, axes(targets)) {

@@ -2,9 +2,11 @@ package org.daybank.core.sweep;
 
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.kernel.NormalQuantile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How likely each value of an uncertain quantity is. Its values are of one type: quantities, ratios or numbers.
@@ -53,7 +55,8 @@ public sealed interface Distribution {
     record Uniform(Object from, Object to) implements Distribution {
         /** Refuses ends that do not belong together. */
         public Uniform {
-            Ordered.check("to", from, to);
+            Ordered.check(Validation.of(Uniform.class, from, to), "to", from, to)
+                    .done();
         }
 
         @Override
@@ -77,8 +80,9 @@ public sealed interface Distribution {
     record Triangular(Object from, Object likeliest, Object to) implements Distribution {
         /** Refuses values out of order. */
         public Triangular {
-            Ordered.check("likeliest", from, likeliest);
-            Ordered.check("to", likeliest, to);
+            Validation checks = Validation.of(Triangular.class, from, likeliest, to);
+            Ordered.check(checks, "likeliest", from, likeliest);
+            Ordered.check(checks, "to", likeliest, to).done();
         }
 
         @Override
@@ -108,17 +112,22 @@ public sealed interface Distribution {
     record Normal(Object mean, Object deviation) implements Distribution {
         /** Refuses a deviation of another kind or below zero. */
         public Normal {
-            Class<?> kind = mean instanceof Temperature ? TemperatureDifference.class : mean.getClass();
-            new Validation()
+            Validation.of(Normal.class, mean, deviation)
                     .that(
-                            NumberForm.isNumber(mean)
-                                    && deviation.getClass() == kind
-                                    && NumberForm.number(deviation) >= 0,
+                            mean == null
+                                    || deviation == null
+                                    || (NumberForm.isNumber(mean)
+                                            && deviation.getClass() == kindOfDeviation(mean)
+                                            && NumberForm.number(deviation) >= 0),
                             "deviation",
                             ProblemCode.INCONSISTENT,
                             "deviation must be of the kind of the mean %s and not negative, but was %s."
                                     .formatted(mean, deviation))
                     .done();
+        }
+
+        private static Class<?> kindOfDeviation(Object mean) {
+            return mean instanceof Temperature ? TemperatureDifference.class : mean.getClass();
         }
 
         @Override
@@ -138,16 +147,17 @@ public sealed interface Distribution {
      * @param median half of the values lie below; above zero
      * @param factor geometric standard deviation, at least 1
      */
-    record LogNormal(Object median, double factor) implements Distribution {
+    record LogNormal(
+            Object median,
+            @Bounds(minimum = "1", maximum = "1000000") double factor) implements Distribution {
         /** Refuses what has no logarithm. */
         public LogNormal {
-            new Validation()
+            Validation.of(LogNormal.class, median, factor)
                     .that(
-                            NumberForm.isNumber(median) && NumberForm.number(median) > 0,
+                            median == null || (NumberForm.isNumber(median) && NumberForm.number(median) > 0),
                             "median",
                             ProblemCode.OUT_OF_RANGE,
                             "median must be above zero, but was " + median + ".")
-                    .within("factor", factor, 1.0, 1e6)
                     .done();
         }
 
@@ -166,16 +176,17 @@ public sealed interface Distribution {
     final class Ordered {
         private Ordered() {}
 
-        private static void check(String field, Object lower, Object upper) {
-            new Validation()
-                    .that(
-                            NumberForm.isNumber(lower)
+        private static Validation check(
+                Validation checks, String field, @Nullable Object lower, @Nullable Object upper) {
+            return checks.that(
+                    lower == null
+                            || upper == null
+                            || (NumberForm.isNumber(lower)
                                     && lower.getClass() == upper.getClass()
-                                    && NumberForm.number(lower) <= NumberForm.number(upper),
-                            field,
-                            ProblemCode.INCONSISTENT,
-                            "%s must be of the kind of %s and no less, but was %s.".formatted(field, lower, upper))
-                    .done();
+                                    && NumberForm.number(lower) <= NumberForm.number(upper)),
+                    field,
+                    ProblemCode.INCONSISTENT,
+                    "%s must be of the kind of %s and no less, but was %s.".formatted(field, lower, upper));
         }
     }
 }

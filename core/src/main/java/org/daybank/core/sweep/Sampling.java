@@ -18,7 +18,7 @@ public record Sampling(
         @Assumed(value = "grid", source = "every combination of the values")
         Method method,
 
-        @Nullable Integer count,
+        @Bounds(minimum = "1") @Nullable Integer count,
 
         @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do; 0 leaves a Sobol sequence as published")
         Integer seed) {
@@ -36,26 +36,24 @@ public record Sampling(
     }
 
     /**
-     * Resolves what was left out.
+     * Takes the constant defaults for what was left out.
      *
      * @throws org.daybank.core.schema.InvalidInput when a count is missing or has no place
      */
     public Sampling {
         method = Defaults.otherwise(method, Sampling.class, "method");
         seed = Defaults.otherwise(seed, Sampling.class, "seed");
-        new Validation()
+        Validation.of(Sampling.class, method, count, seed)
                 .that(
                         method == Method.GRID || count != null,
                         "count",
                         ProblemCode.MISSING,
-                        "count is missing: say how many cases are to be drawn")
+                        "count is required: the number of cases to draw.")
                 .that(
                         method != Method.GRID || count == null,
                         "count",
                         ProblemCode.CONFLICT,
                         "count has no place on a grid: each axis says how many values it has")
-                .within("count", count, 1, Integer.MAX_VALUE)
-                .within("seed", seed, 0, Integer.MAX_VALUE)
                 .done();
     }
 

@@ -68,12 +68,12 @@ final class EveryCombination {
         Plane plane = new Plane(
                 Objects.requireNonNull(brief.array().tilt()),
                 Objects.requireNonNull(brief.array().azimuth()));
-        this.sunshine =
-                IrradianceDistribution.of(brief.site(), plane, brief.policy().sun());
+        this.sunshine = IrradianceDistribution.of(
+                brief.resolved().site(), plane, brief.policy().sun());
         this.lowest = brief.bank()
                 .lowest(
-                        brief.site().months().coldestMonth(),
-                        brief.site().recordLow(),
+                        brief.resolved().site().months().coldestMonth(),
+                        brief.resolved().site().recordLow(),
                         brief.policy().system().coldSpell());
     }
 
@@ -153,14 +153,15 @@ final class EveryCombination {
         if (battery.heater() == null || lowest.compareTo(setPoint) >= 0) {
             return StandingDraw.steady(draw);
         }
-        TemperatureDifference spell = brief.site()
+        TemperatureDifference spell = brief.resolved()
+                .site()
                 .months()
                 .coldestMonth()
-                .minus(brief.site().recordLow())
+                .minus(brief.resolved().site().recordLow())
                 .times(brief.policy().system().coldSpell());
         List<Power> mean = new ArrayList<>();
         List<Power> worst = new ArrayList<>();
-        for (Temperature air : brief.site().months().meanAir()) {
+        for (Temperature air : brief.resolved().site().months().meanAir()) {
             mean.add(draw.plus(heater(air, setPoint)));
             worst.add(draw.plus(heater(air.minus(spell), setPoint)));
         }
@@ -208,8 +209,8 @@ final class EveryCombination {
 
     private ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
         Temperature warmest = brief.bank().location() == BankLocation.INDOORS
-                ? brief.site().months().warmestMonth()
-                : brief.site().recordHigh();
+                ? brief.resolved().site().months().warmestMonth()
+                : brief.resolved().site().resolved().recordHigh();
         return ChargeSettings.of(
                 new ChargeSettings.Facts(chemistry, voltage, lowest, warmest.compareTo(lowest) > 0 ? warmest : lowest),
                 brief.policy().charge());
@@ -225,8 +226,8 @@ final class EveryCombination {
                 .nominalVoltage(voltage)
                 .bankCurrentLimit(brief.policy().system().bankCurrent())
                 .highestBankVoltage(settings(voltage, chemistry).absorptionWhenCold())
-                .hottestAir(brief.site().recordHigh())
-                .elevation(brief.site().elevation())
+                .hottestAir(brief.resolved().site().resolved().recordHigh())
+                .elevation(brief.resolved().site().elevation())
                 .functions(brief.wishes().inverterFunctions())
                 .build();
     }
@@ -237,7 +238,7 @@ final class EveryCombination {
                 .nominalVoltage(voltage)
                 .chemistry(chemistry)
                 .chargingVoltage(settings(voltage, chemistry).absorptionWhenHot())
-                .hottestAir(brief.site().recordHigh())
+                .hottestAir(brief.resolved().site().resolved().recordHigh())
                 .maximumChargeCurrent(bank.maximumChargeCurrent())
                 .dcLoadCurrent(loads.budget().dcPeak().dividedBy(bank.disconnectVoltage()))
                 .functions(brief.wishes().controllerFunctions())
@@ -251,8 +252,8 @@ final class EveryCombination {
                 budget.months().stream().map(MonthBudget::afterDark).toList(),
                 chemistry);
         ModuleOutput output = ModuleOutput.of(module, policy.yieldModel());
-        ModuleYield tracked =
-                ModuleYield.tracking(output, brief.site(), sunshine, policy.withChargerEfficiency(Ratio.ONE));
+        ModuleYield tracked = ModuleYield.tracking(
+                output, brief.resolved().site(), sunshine, policy.withChargerEfficiency(Ratio.ONE));
         ArraySize tracking = ArraySize.of(need, tracked, policy);
         int direct = tracking.modules();
         Energy directYearly = null;
@@ -262,13 +263,13 @@ final class EveryCombination {
             Voltage charging =
                     trueNominal.plus(settings(voltage, chemistry).absorption()).dividedBy(2);
             int series = (int) Math.max(1, Math.rint(voltage.dividedBy(group)));
-            ModuleYield passedOn =
-                    ModuleYield.direct(output, series, trueNominal, charging, brief.site(), sunshine, policy);
+            ModuleYield passedOn = ModuleYield.direct(
+                    output, series, trueNominal, charging, brief.resolved().site(), sunshine, policy);
             direct = ArraySize.of(need, passedOn, policy).modules();
             directYearly = passedOn.yearly();
         }
         return new ArrayOffer(
-                ModuleExtremes.of(module, brief.site(), policy),
+                ModuleExtremes.of(module, brief.resolved().site(), policy),
                 tracking.exactModules(),
                 direct,
                 policy.whenNew(),

@@ -134,14 +134,14 @@ class HazardsTest {
                 * module.openCircuitVoltage().volts()
                 * (1
                         + module.openCircuitVoltageCoefficient().perKelvin()
-                                * (design.brief().site().recordLow().celsius() - 25));
+                                * (design.brief().resolved().site().recordLow().celsius() - 25));
         double oneString = module.shortCircuitCurrent().amperes()
                 * (1 + module.bifacialGain().fraction())
                 * 1.25;
         int fullest = array.stringsOnEach().get(0);
         boolean indoors = design.brief().bank().location() == BankLocation.INDOORS;
-        double recordLow = design.brief().site().recordLow().celsius();
-        double coldestMonth = design.brief().site().months().meanAir().stream()
+        double recordLow = design.brief().resolved().site().recordLow().celsius();
+        double coldestMonth = design.brief().resolved().site().months().meanAir().stream()
                 .mapToDouble(Temperature::celsius)
                 .min()
                 .orElseThrow();
@@ -184,7 +184,7 @@ class HazardsTest {
         addIf(
                 expected,
                 "surgeProtection",
-                design.brief().site().elevation().metres() > 1000
+                design.brief().resolved().site().elevation().metres() > 1000
                         || design.brief().array().cableLength().metres() > 30
                         // a dwelling's critical length, IEC 62305 by way of IEC 60364-7-712: 115 / N_g metres
                         || design.brief().array().cableLength().metres()

@@ -32,7 +32,7 @@ import org.daybank.core.sun.SkyModel;
 final class Plain {
     static Ask ask(DesignBrief brief, Plane plane) {
         Ask ask = new Ask();
-        site(ask, brief.site(), brief.policy().sun().solarConstant().wattsPerSquareMetre());
+        site(ask, brief.resolved().site(), brief.policy().sun().solarConstant().wattsPerSquareMetre());
         ask.tilt = plane.tilt().degrees();
         ask.azimuth = plane.azimuth().degrees();
         ask.loads = brief.loads().stream().map(Plain::load).toList();
@@ -75,7 +75,7 @@ final class Plain {
         ask.solarConstant = solarConstant;
         ask.elevation = site.elevation().metres();
         ask.recordLow = site.recordLow().celsius();
-        ask.recordHigh = site.recordHigh().celsius();
+        ask.recordHigh = site.resolved().recordHigh().celsius();
         SunOpinion.Month[] outside = SunOpinion.meanDays(ask);
         for (int m = 0; m < 12; m++) {
             var clearness = site.months().clearness();
