@@ -45,11 +45,11 @@ class SweepServiceTest {
         // by hand for 2.4 kWh and 3 d: 2400 · 3 / 25.6 = 281.25 Ah; / 0.8 = 351.5625; / 0.95 · 1.1 = 407.0723684…
         assertThat(rounded(answer.body()))
                 .containsExactly(
-                        "policy.autonomy_d,dailyEnergy_Wh,requiredCapacity_Ah,governing,status,error",
-                        "1,1200,67.845,depth,ok,",
-                        "1,2400,135.690,depth,ok,",
-                        "3,1200,203.536,depth,ok,",
-                        "3,2400,407.072,depth,ok,");
+                        "policy.autonomy_d,dailyEnergy_Wh,requiredCapacity_Ah,governing,status,reason,message",
+                        "1,1200,67.845,depth,ok,,",
+                        "1,2400,135.690,depth,ok,,",
+                        "3,1200,203.536,depth,ok,,",
+                        "3,2400,407.072,depth,ok,,");
     }
 
     @Test
@@ -64,7 +64,7 @@ class SweepServiceTest {
         assertThat(row.path("policy.autonomy_d").asDouble()).isEqualTo(3);
         assertThat(row.path("governing").asText()).isEqualTo("depth");
         assertThat(row.path("status").asText()).isEqualTo("ok");
-        assertThat(row.path("error").isNull()).isTrue();
+        assertThat(row.path("message").isNull()).isTrue();
         Refusal.document(accepting("image/png"), 406);
     }
 
@@ -73,8 +73,10 @@ class SweepServiceTest {
         String body = BANK.replace("\"1 d\"", "\"1 d\", \"90 d\"");
         List<String> rows = service.post("/v1/sweep", body).body().lines().toList();
         assertThat(rows).hasSize(7);
-        assertThat(rows.get(3)).startsWith("90,1200,,,failed,").contains("autonomy must be at most 60 d but is 90 d");
-        assertThat(rows.get(5)).endsWith(",ok,");
+        assertThat(rows.get(3))
+                .startsWith("90,1200,,,invalid,outOfRange,")
+                .contains("autonomy must be at most 60 d but is 90 d");
+        assertThat(rows.get(5)).endsWith(",ok,,");
     }
 
     @Test
@@ -248,7 +250,7 @@ class SweepServiceTest {
             List<String> rows = answer.body().lines().toList();
             assertThat(rows).hasSize(3);
             assertThat(rows.get(1)).as("what varies changes what comes out").isNotEqualTo(rows.get(2));
-            assertThat(rows.subList(1, 3)).allMatch(row -> row.endsWith(",ok,") && !row.contains(",,ok"));
+            assertThat(rows.subList(1, 3)).allMatch(row -> row.endsWith(",ok,,") && !row.contains(",,ok"));
         });
     }
 

@@ -54,7 +54,7 @@ public record SweepAxis(
                         ways == 1,
                         "",
                         ways == 0 ? "missing" : "conflict",
-                        () -> "an axis takes one of values, from with to, and distribution, but %d are given"
+                        () -> "an axis takes one of values, from with to, and distribution, but %s are given"
                                 .formatted(ways))
                 .that(from == null || to != null, "to", "missing", "to is missing: a range has two ends")
                 .that(to == null || from != null, "from", "missing", "from is missing: a range has two ends")

@@ -94,7 +94,7 @@ public final class Binder {
             problems.add(
                     pointer,
                     "unreadable",
-                    "%s: one value is expected but there are %d".formatted(label(pointer), node.size()));
+                    "%s: one value is expected but there are %s".formatted(label(pointer), node.size()));
             return null;
         }
         if (Form.of(raw) != Form.OBJECT) {

@@ -68,7 +68,7 @@ public record WirePath(List<Member> members, String components, Type type) {
 
         private void index(int index) {
             if (Shape.Part.raw(type) != List.class) {
-                throw new IllegalArgumentException("[%d] stands after what is not a list".formatted(index));
+                throw new IllegalArgumentException("[%s] stands after what is not a list".formatted(index));
             }
             components.append('[').append(index).append(']');
             type = Shape.Part.argument(type);

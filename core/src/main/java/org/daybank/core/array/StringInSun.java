@@ -26,7 +26,7 @@ public record StringInSun(List<ModuleInSun> modules) {
                     modules.size() <= MOST_GROUPS,
                     "modules",
                     "outOfRange",
-                    "modules must be at most %d groups but are %d".formatted(MOST_GROUPS, modules.size()));
+                    "modules must be at most %s groups but are %s".formatted(MOST_GROUPS, modules.size()));
             for (int i = 0; i < modules.size(); i++) {
                 ModuleInSun group = modules.get(i);
                 checks.that(

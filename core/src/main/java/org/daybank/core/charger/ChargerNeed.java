@@ -59,8 +59,8 @@ public record ChargerNeed(
                 .required("nominalVoltage", nominalVoltage)
                 .within("nominalVoltage", nominalVoltage, Voltage.volts(12), Voltage.volts(48))
                 .required("chemistry", chemistry)
-                .above("chargingVoltage", chargingVoltage, Voltage.ZERO)
-                .above("lowestVoltage", lowestVoltage, Voltage.ZERO)
+                .within("chargingVoltage", chargingVoltage, Voltage.volts(1), Voltage.volts(2000))
+                .within("lowestVoltage", lowestVoltage, Voltage.volts(1), Voltage.volts(2000))
                 .atLeast("dcLoadCurrent", dcLoadCurrent, Current.ZERO)
                 .above("maximumChargeCurrent", maximumChargeCurrent, Current.ZERO)
                 .done();

@@ -60,7 +60,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
 
     ChargerFit judge(int series) {
         int modules = Math.max(1, offer.modulesFor(controller));
-        int strings = (modules + series - 1) / series;
+        int strings = 1 + (modules - 1) / series;
         int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
         ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);
         List<Check> checks = new ArrayList<>();

@@ -1,5 +1,6 @@
 package org.daybank.core.design;
 
+import java.util.Locale;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankLocation;
@@ -130,7 +131,8 @@ final class BankHazards {
                     "Charging sets hydrogen free, explosive from 4 %%: the room needs %s of fresh air, with openings"
                             + " of %s below and above; where it is heated, that air takes %s of heat.",
                     ventilation.flow(),
-                    "%.0f cm²".formatted(ventilation.openings().squareCentimetres()),
+                    String.format(
+                            Locale.ROOT, "%.0f cm²", ventilation.openings().squareCentimetres()),
                     ventilation.heatLoss());
         }
         if (vented) {

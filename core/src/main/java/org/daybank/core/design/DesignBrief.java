@@ -141,7 +141,7 @@ public record DesignBrief(
                         loads == null || loads.size() <= EnergyDemand.MOST_LOADS,
                         "loads",
                         "outOfRange",
-                        "loads must be at most %d but are %d"
+                        "loads must be at most %s but are %s"
                                 .formatted(EnergyDemand.MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);

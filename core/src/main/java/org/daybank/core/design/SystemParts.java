@@ -94,7 +94,7 @@ public record SystemParts(
                         sharing <= shared,
                         "controllers",
                         "inconsistent",
-                        () -> "%d controllers cannot share %d strings: each takes whole strings"
+                        () -> "%s controllers cannot share %s strings: each takes whole strings"
                                 .formatted(sharing, shared))
                 .required("battery", battery)
                 .within("parallel", parallel, 1, MOST)

@@ -39,7 +39,7 @@ public record EnergyDemand(
                         loads == null || loads.size() <= MOST_LOADS,
                         "loads",
                         "outOfRange",
-                        "loads must be at most %d but are %d".formatted(MOST_LOADS, loads == null ? 0 : loads.size()))
+                        "loads must be at most %s but are %s".formatted(MOST_LOADS, loads == null ? 0 : loads.size()))
                 .done();
         loads = List.copyOf(loads);
         latitude = Policies.otherwise(latitude, EnergyDemand.class, "latitude");

@@ -109,7 +109,7 @@ public record Load(
                         ways == 1,
                         "",
                         ways == 0 ? "missing" : "conflict",
-                        "exactly one of hoursPerDay, hourlyFractions and windows must be given but %d are"
+                        "exactly one of hoursPerDay, hourlyFractions and windows must be given but %s are"
                                 .formatted(ways))
                 .within("hoursPerDay", hoursPerDay, 0.0, 24.0)
                 .length("hourlyFractions", hourlyFractions, 24)

@@ -3,6 +3,7 @@ package org.daybank.core.load;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -27,7 +28,7 @@ public record TimeWindow(int fromMinute, int toMinute) {
     public TimeWindow {
         if (fromMinute < 0 || fromMinute >= DAY || toMinute < 0 || toMinute > DAY || fromMinute == toMinute) {
             throw new IllegalArgumentException(
-                    "A time window must lie within a day and not be empty, but runs from minute %d to %d"
+                    "A time window must lie within a day and not be empty, but runs from minute %s to %s"
                             .formatted(fromMinute, toMinute));
         }
     }
@@ -92,6 +93,6 @@ public record TimeWindow(int fromMinute, int toMinute) {
     }
 
     private static String text(int minute) {
-        return "%02d:%02d".formatted(minute / 60, minute % 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
     }
 }

@@ -90,7 +90,7 @@ public final class ManyDesigns {
                         (long) arraySizes.size() * bankSizes.size() <= MOST,
                         "bankSizes",
                         "outOfRange",
-                        () -> "arraySizes times bankSizes must be no more than %d designs, but are %d"
+                        () -> "arraySizes times bankSizes must be no more than %s designs, but are %s"
                                 .formatted(MOST, (long) arraySizes.size() * bankSizes.size()))
                 .done();
         double[] modules = modules(arraySizes);

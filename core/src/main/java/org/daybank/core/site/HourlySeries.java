@@ -22,7 +22,7 @@ public final class HourlySeries {
         for (int hour = 0; hour < values.length; hour++) {
             if (!Double.isFinite(values[hour])) {
                 throw new IllegalArgumentException(
-                        "Hour %d must be a finite number of %s but is %s".formatted(hour, unit.symbol(), values[hour]));
+                        "Hour %s must be a finite number of %s but is %s".formatted(hour, unit.symbol(), values[hour]));
             }
         }
     }

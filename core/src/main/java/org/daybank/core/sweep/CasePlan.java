@@ -167,10 +167,10 @@ final class CasePlan {
                 if (!step.isIndex() || step.index() >= base.size()) {
                     throw new PathRefused(
                             group.get(0).axis(),
-                            "%s has %d elements, from [0] to [%d]".formatted(at, base.size(), base.size() - 1));
+                            "%s has %s elements, from [0] to [%s]".formatted(at, base.size(), base.size() - 1));
                 }
                 Object element = base.get(step.index());
-                elements[step.index()] = node(element.getClass(), element, group, "%s[%d]".formatted(at, step.index()));
+                elements[step.index()] = node(element.getClass(), element, group, "%s[%s]".formatted(at, step.index()));
             });
             return new Node(nodes++, axes(targets)) {
                 @Override

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.daybank.core.working.InvalidInput;
 import org.daybank.core.working.Problem;
+import org.daybank.core.working.Problems;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,7 +71,11 @@ public final class Sweep {
      * A sweep that varies nothing yet.
      *
      * @param base the case that is varied: a record of facts and policies
-     * @param calculator asked for each case; it must give the same result for the same case on any thread
+     * @param calculator asked for each case; it must give the same result for the same case on any thread. A case that it
+     *     refuses with {@link InvalidInput} is a row of status {@code invalid}, one for which it throws another {@link
+     *     IllegalArgumentException} or an {@link ArithmeticException} a row of status {@code failed}; any other exception is a
+     *     defect and ends the sweep. A result that is a {@link org.daybank.core.working.Solvable} says itself whether there is
+     *     a solution
      */
     public static <C extends Record, R extends Record> Sweep of(C base, Function<? super C, ? extends R> calculator) {
         @SuppressWarnings("unchecked")
@@ -140,17 +145,17 @@ public final class Sweep {
 
     /** Gathers what is wrong on the way. */
     private final class Compilation {
-        private final List<Problem> problems = new ArrayList<>();
+        private final Problems problems = new Problems();
 
         CompiledSweep compile(@Nullable Function<Integer, Points> given) {
             check(
                     axes.size() <= MOST_AXES,
                     "/axes",
-                    "axes must be at most %d but are %d".formatted(MOST_AXES, axes.size()));
+                    "axes must be at most %s but are %s".formatted(MOST_AXES, axes.size()));
             check(
                     outputs.size() <= MOST_OUTPUTS,
                     "/outputs",
-                    "outputs must be at most %d but are %d".formatted(MOST_OUTPUTS, outputs.size()));
+                    "outputs must be at most %s but are %s".formatted(MOST_OUTPUTS, outputs.size()));
             done();
             List<Input> inputs = new ArrayList<>();
             List<FieldPath> paths = new ArrayList<>();
@@ -183,15 +188,17 @@ public final class Sweep {
 
         private CasePlan plan(List<FieldPath> paths) {
             if (paths.isEmpty()) {
-                problems.add(new Problem("/axes", "missing", "axes must not be empty: nothing varies"));
+                problems.add("/axes", "missing", "axes must not be empty: nothing varies");
                 done();
             }
             try {
                 return CasePlan.of(base, paths, leftOut);
             } catch (CasePlan.PathRefused refused) {
-                problems.add(new Problem(
-                        "/axes/%d/path".formatted(refused.axis()), "conflict", String.valueOf(refused.getMessage())));
-                throw new InvalidInput(problems);
+                throw problems.add(
+                                "/axes/%s/path".formatted(refused.axis()),
+                                "conflict",
+                                String.valueOf(refused.getMessage()))
+                        .asException();
             }
         }
 
@@ -227,22 +234,20 @@ public final class Sweep {
             try {
                 step.run();
             } catch (InvalidInput refused) {
-                refused.problems().forEach(problem -> problems.add(problem.under(at)));
+                problems.addAll(refused, problem -> problem.under(at));
             } catch (IllegalArgumentException refused) {
-                problems.add(new Problem(at, "unreadable", String.valueOf(refused.getMessage())));
+                problems.add(at, "unreadable", String.valueOf(refused.getMessage()));
             }
         }
 
         private void check(boolean holds, String at, String message) {
             if (!holds) {
-                problems.add(new Problem(at, "outOfRange", message));
+                problems.add(at, "outOfRange", message);
             }
         }
 
         private void done() {
-            if (!problems.isEmpty()) {
-                throw new InvalidInput(problems);
-            }
+            problems.throwIfAny();
         }
     }
 }

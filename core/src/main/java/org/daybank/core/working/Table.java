@@ -76,7 +76,7 @@ public record Table(List<String> columns, List<Row> rows) {
                             named.add(column),
                             where,
                             "conflict",
-                            "%s names the column %s twice".formatted(where, column));
+                            "%s names the column %s twice".formatted(where, Problem.shortened(column)));
                 }
                 continue;
             }
@@ -89,7 +89,10 @@ public record Table(List<String> columns, List<Row> rows) {
             for (int i = 0; i < Math.min(cells.size(), columns.size()); i++) {
                 named.put(columns.get(i), cells.get(i));
             }
-            rows.add(new Row(line, named));
+            // a table with a mistake is refused as a whole: its rows need not be kept
+            if (checks.isClean()) {
+                rows.add(new Row(line, named));
+            }
         }
         checks.that(!columns.isEmpty(), "", "missing", "the table has no header line")
                 .done();

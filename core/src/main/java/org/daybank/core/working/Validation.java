@@ -1,6 +1,5 @@
 package org.daybank.core.working;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <p>A range is only checked of a value that is there: what is missing is told once, by {@link #required}.
  */
 public final class Validation {
-    private final List<Problem> problems = new ArrayList<>();
+    private final Problems problems = new Problems();
 
     /** Validation with nothing refused yet. */
     public Validation() {}
@@ -26,9 +25,9 @@ public final class Validation {
     /** Refuses an absent value. */
     public Validation required(String field, @Nullable Object value) {
         if (value == null) {
-            problems.add(new Problem("/" + field, "missing", field + " is missing"));
+            problems.add("/" + field, "missing", field + " is missing");
         } else if (value instanceof String text && text.isBlank()) {
-            problems.add(new Problem("/" + field, "missing", field + " must not be blank"));
+            problems.add("/" + field, "missing", field + " must not be blank");
         }
         return this;
     }
@@ -104,9 +103,14 @@ public final class Validation {
     /** Refuses when a condition does not hold, with a message that is only written then. */
     public Validation that(boolean holds, String field, String code, Supplier<String> message) {
         if (!holds) {
-            problems.add(new Problem(field.isEmpty() ? "" : "/" + field, code, message.get()));
+            problems.add(field.isEmpty() ? "" : "/" + field, code, problems.isFull() ? "" : message.get());
         }
         return this;
+    }
+
+    /** Returns whether nothing was refused yet. */
+    boolean isClean() {
+        return problems.isEmpty();
     }
 
     /**
@@ -115,9 +119,7 @@ public final class Validation {
      * @throws InvalidInput when anything was refused
      */
     public void done() {
-        if (!problems.isEmpty()) {
-            throw new InvalidInput(problems);
-        }
+        problems.throwIfAny();
     }
 
     /** A whole number without the decimals that Java gives it. */
