@@ -69,13 +69,20 @@ class SmallRequestsServiceTest {
         }
     }
 
-    /** 33,000 lines in 66 kB lack a dozen cells each: an answer that lists them all has 29 MB. */
+    /** Each of 20,000 short lines lacks several cells: an answer that lists them all has many megabytes. */
     @Test
     void aTableOfBadLinesIsAnsweredByItsFirstHundredProblems() {
-        JsonNode problem = table("model\n" + "x\n".repeat(33_000));
+        JsonNode problem = table("model\n" + "x\n".repeat(20_000));
         assertThat(problem.path("errors")).hasSize(101);
         assertThat(problem.at("/errors/100/code").asText()).isEqualTo("more");
         assertThat(problem.at("/errors/100/detail").asText()).matches("and \\d{5,6} more problems");
+    }
+
+    @Test
+    void aTableOfTooManyLinesIsRefusedAsAWhole() {
+        JsonNode problem = table("model\n" + "x\n".repeat(33_000));
+        assertThat(problem.path("errors")).hasSize(1);
+        assertThat(problem.path("detail").asText()).isEqualTo("line 20002: a table must have at most 20000 rows");
     }
 
     @Test

@@ -10,6 +10,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -77,6 +79,43 @@ class SweepServiceTest {
                 .startsWith("90,1200,,,invalid,outOfRange,")
                 .contains("autonomy must be at most 60 d but is 90 d");
         assertThat(rows.get(5)).endsWith(",ok,,");
+    }
+
+    /** No catalogue has a system for a load of 90 kW. */
+    @Test
+    void aCaseWithoutADesignIsNotOk() throws IOException {
+        String body = """
+                {"calculator": "system-design", "base": %s,
+                 "axes": [{"path": "loads[4].power", "values": ["40 W", "90 kW"]}], "outputs": ["complete"]}
+                """.formatted(Files.readString(Path.of("../openapi/examples/tern-shelter.request.json")));
+        assertThat(service.post("/v1/sweep.csv", body).body()).isEqualTo("""
+                loads[4].power_W,complete,status,reason,message
+                40,true,ok,,
+                90000,false,noDesign,nothingFits,"the input is valid, but there is no solution: nothingFits"
+                """);
+    }
+
+    /** An autonomy even from 30 to 90 days, of which at most 60 are allowed: half of the cases are refused. */
+    @Test
+    void anUncertaintyCountsCasesWithoutAnAnswer() {
+        String body = """
+                {"calculator": "bank-capacity", "draws": 64,
+                 "base": {"dailyEnergy": "2.4 kWh", "nominalVoltage": "24 V", "chemistry": "agm", "lowest": "10 Cel"},
+                 "axes": [{"path": "policy.autonomy", "distribution": {"kind": "uniform", "from": "30 d", "to": "90 d"}}],
+                 "outputs": ["requiredCapacity"]}
+                """;
+        JsonNode result =
+                RunningService.json(service.post("/v1/uncertainty", body)).path("result");
+        JsonNode output = result.path("outputs").get(0);
+        // 64 draws of one input: both points and one crossing
+        assertThat(result.path("cases").asInt()).isEqualTo(192);
+        assertThat(result.path("unanswered").asInt()).isBetween(90, 102);
+        assertThat(output.path("unanswered")).isEqualTo(result.path("unanswered"));
+        assertThat(output.path("reasons")).hasSize(1);
+        assertThat(output.at("/reasons/0/reason").asText()).isEqualTo("outOfRange");
+        // a quarter of the draws has both points below 60 days
+        assertThat(output.path("excludedFromPercentiles").asInt()).isBetween(44, 52);
+        assertThat(output.path("excludedFromIndices")).isEqualTo(output.path("excludedFromPercentiles"));
     }
 
     @Test

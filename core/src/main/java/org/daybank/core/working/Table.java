@@ -20,6 +20,9 @@ import java.util.Set;
  * @param rows one for each line
  */
 public record Table(List<String> columns, List<Row> rows) {
+    /** Most rows that are read. */
+    public static final int MAXIMUM_ROWS = 20_000;
+
     /** Keeps copies. */
     public Table {
         columns = List.copyOf(columns);
@@ -48,7 +51,7 @@ public record Table(List<String> columns, List<Row> rows) {
      * <p>A cell ends with its line. A byte order mark before the first line is passed over.
      *
      * @throws InvalidInput when a line has another number of cells than there are columns, a quote is not closed, a column
-     *     is named twice, or no line names the columns
+     *     is named twice, no line names the columns, or there are more than {@link #MAXIMUM_ROWS} rows
      */
     public static Table parse(String csv) {
         List<String> columns = List.of();
@@ -61,8 +64,16 @@ public record Table(List<String> columns, List<Row> rows) {
             if (text.isBlank() || text.startsWith("#")) {
                 continue;
             }
-            List<String> cells = cells(text);
             String where = "line " + line;
+            if (rows.size() == MAXIMUM_ROWS) {
+                checks.that(
+                        false,
+                        where,
+                        "outOfRange",
+                        "%s: a table must have at most %s rows".formatted(where, MAXIMUM_ROWS));
+                break;
+            }
+            List<String> cells = cells(text);
             checks.that(
                     quotesAreClosed(text),
                     where,

@@ -124,6 +124,13 @@ class TableTest {
     }
 
     @Test
+    void aTableHasAtMostTwentyThousandRows() {
+        assertThat(Table.parse("a\n" + "1\n".repeat(20_000)).rows()).hasSize(20_000);
+        assertThatThrownBy(() -> Table.parse("a\n" + "1\n".repeat(20_001)))
+                .hasMessage("line 20002: a table must have at most 20000 rows");
+    }
+
+    @Test
     void aLongNameOfAColumnIsShortened() {
         String name = "n".repeat(50_000);
         assertThatThrownBy(() -> Table.parse(name + "," + name))
