@@ -31,16 +31,16 @@ public final class Main {
             return;
         }
         Javalin service = Service.start(settings, onOffer);
-        System.out.printf("Daybank answers on http://%s:%d%n", settings.host(), service.port());
+        System.out.println("Daybank answers on http://%s:%s".formatted(settings.host(), service.port()));
         settings.told().forEach(line -> System.out.println("  " + line));
         // the bundled sample is read only now: what does not need it is answered sooner
         Catalog products = onOffer.get();
-        System.out.printf(
-                "  on offer: %d modules, %d batteries, %d controllers, %d inverters%n",
-                products.modules().size(),
-                products.batteries().size(),
-                products.controllers().size(),
-                products.inverters().size());
+        System.out.println("  on offer: %s modules, %s batteries, %s controllers, %s inverters"
+                .formatted(
+                        products.modules().size(),
+                        products.batteries().size(),
+                        products.controllers().size(),
+                        products.inverters().size()));
     }
 
     /** A catalogue of the user's, read before anything is answered: it may not be right. */

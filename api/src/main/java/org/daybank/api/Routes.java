@@ -1,7 +1,7 @@
 package org.daybank.api;
 
 import static org.daybank.api.http.Calculation.calculation;
-import static org.daybank.api.http.Route.get;
+import static org.daybank.api.http.Route.plain;
 import static org.daybank.api.http.Route.post;
 
 import java.util.List;
@@ -154,21 +154,21 @@ final class Routes {
             Contract contract, Supplier<Catalog> onOffer, HeavyWork heavyWork, Metrics metrics, Readiness readiness) {
         Offers offers = new Offers(onOffer);
         Stream<Route> beside = Stream.of(
-                get("/", Pages::front),
-                get("/docs", Pages::docs),
-                get("/assets/{file}", Pages::asset),
-                get("/health", context -> Answers.text(context, "ok")),
-                get("/health/live", context -> Answers.text(context, "ok")),
-                get("/health/ready", readiness::answer),
-                get("/metrics", metrics::answer),
-                get("/openapi.yaml", contract::yaml),
-                get("/openapi.json", contract::json),
-                get("/v1/examples", contract::examples),
-                get("/v1/examples/{name}", contract::example),
-                get("/v1/catalog", offers::catalog),
-                get("/v1/catalog/{kind}", offers::kind),
+                plain("/", Pages::front),
+                plain("/docs", Pages::docs),
+                plain("/assets/{file}", Pages::asset),
+                plain("/health", context -> Answers.text(context, "ok")),
+                plain("/health/live", context -> Answers.text(context, "ok")),
+                plain("/health/ready", readiness::answer),
+                plain("/metrics", metrics::answer),
+                plain("/openapi.yaml", contract::yaml),
+                plain("/openapi.json", contract::json),
+                plain("/v1/examples", contract::examples),
+                plain("/v1/examples/{name}", contract::example),
+                plain("/v1/catalog", offers::catalog),
+                plain("/v1/catalog/{kind}", offers::kind),
                 post("/v1/catalog/{kind}", ProductTable::answer),
-                get("/v1/typical-loads", Offers::typicalLoads),
+                plain("/v1/typical-loads", Offers::typicalLoads),
                 post("/v1/climate", Climate::answer));
         return Stream.of(
                         beside,

@@ -24,6 +24,7 @@ import org.daybank.api.http.Readiness;
 import org.daybank.api.http.RequestId;
 import org.daybank.api.http.Route;
 import org.daybank.api.http.TransportErrors;
+import org.daybank.api.http.WithoutUpgrade;
 import org.daybank.core.catalog.Catalog;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
@@ -69,8 +70,8 @@ public final class Service {
             server.setStopTimeout(STOP_MILLIS);
             server.setStopAtShutdown(true);
             server.setErrorHandler(new TransportErrors(accessLog));
-            server.setHandler(new GracefulHandler(new EagerContentHandler(
-                    new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false))));
+            server.setHandler(new WithoutUpgrade(new GracefulHandler(new EagerContentHandler(
+                    new EagerContentHandler.RetainedContentLoaderFactory(AWAITED_BYTES, 0, false)))));
             readiness.watch(server);
             server.addEventListener(new LifeCycle.Listener() {
                 @Override
@@ -94,6 +95,7 @@ public final class Service {
         config.routes.before("/v1/*", key::check);
         config.routes.before("/metrics", key::check);
         Errors.handleIn(config.routes);
+        config.router.javaLangErrorHandler(Errors::answer);
         register(
                 config.routes,
                 Routes.all(

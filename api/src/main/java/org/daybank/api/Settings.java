@@ -104,7 +104,7 @@ public record Settings(
                 "catalogue: " + (catalog == null ? "bundled sample" : catalog),
                 "API key: " + (apiKey == null ? "none asked" : "asked for"),
                 "pages of other origins: " + (corsOrigins.isEmpty() ? "none" : String.join(", ", corsOrigins)),
-                "heavy requests: %d at once, %d s each".formatted(heavyAtOnce, timeLimit.toSeconds()),
+                "heavy requests: %s at once, %s s each".formatted(heavyAtOnce, timeLimit.toSeconds()),
                 "metrics: " + (openMetrics ? "for everybody" : "for this machine"));
     }
 
@@ -165,7 +165,7 @@ public record Settings(
             String text = text(name);
             int number = text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
             if (number < least || number > most) {
-                refuse(name, "a whole number from %d to %d".formatted(least, most));
+                refuse(name, "a whole number from %s to %s".formatted(least, most));
             }
             return number;
         }
@@ -211,7 +211,7 @@ public record Settings(
             }
             if (key.length() < SHORTEST_KEY || !key.matches("[!-~]+")) {
                 wrong.add(
-                        "The API key must be at least %d printable characters without blanks".formatted(SHORTEST_KEY));
+                        "The API key must be at least %s printable characters without blanks".formatted(SHORTEST_KEY));
             }
             return key;
         }
@@ -224,6 +224,6 @@ public record Settings(
     /** One line for each setting, without the key. */
     @Override
     public String toString() {
-        return "%s:%d, %s".formatted(host, port, String.join(", ", told()));
+        return "%s:%s, %s".formatted(host, port, String.join(", ", told()));
     }
 }

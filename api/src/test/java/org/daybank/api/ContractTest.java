@@ -271,8 +271,8 @@ class ContractTest {
         assertThat(again.path("given")).isEqualTo(answer.path("given"));
         assertThat(again.path("hazards")).isEqualTo(answer.path("hazards"));
         assertThat(again.path("working")).isEqualTo(answer.path("working"));
-        JsonNode explicit =
-                RunningService.json(service.post(calculation.path() + "?resolved=true", body)).path("given");
+        JsonNode explicit = RunningService.json(service.post(calculation.path() + "?resolved=true", body))
+                .path("given");
         assertThat(answer(calculation, explicit.toString()).path("result"))
                 .as("given with every default, posted back")
                 .isEqualTo(answer.path("result"));

@@ -128,7 +128,7 @@ class FlatFormsServiceTest {
                 + (wrong.startsWith("dailyEnergy") ? "" : "&dailyEnergy=2.4kWh")
                 + (wrong.startsWith("lowest") ? "" : "&lowest=10Cel");
         assertThat(text(BANK + "/requiredCapacity.txt" + query))
-                .startsWith("#ERR ")
+                .startsWith("ERROR: ")
                 .contains(name, reason)
                 .doesNotContain("\n");
         Refusal.document(service.get(BANK + "/requiredCapacity.txt" + query.replace("&errors=inline", "")), 400);
@@ -137,9 +137,9 @@ class FlatFormsServiceTest {
     @Test
     void errorsOfEveryKindStandInTheCell() {
         assertThat(text(BANK + "/capacity.txt" + QUERY + "&errors=inline"))
-                .startsWith("#ERR No such figure; there are ");
-        assertThat(text(BANK + ".csv?errors=inline")).startsWith("#ERR ").contains("dailyEnergy is required.");
-        assertThat(text(BANK + "?errors=inline")).startsWith("#ERR ").contains("chemistry is required.");
+                .startsWith("ERROR: No such figure; there are ");
+        assertThat(text(BANK + ".csv?errors=inline")).startsWith("ERROR: ").contains("dailyEnergy is required.");
+        assertThat(text(BANK + "?errors=inline")).startsWith("ERROR: ").contains("chemistry is required.");
         assertThat(text(BANK + "/requiredCapacity.txt" + QUERY + "&errors=inline"))
                 .isEqualTo(text(BANK + "/requiredCapacity.txt" + QUERY));
         assertThat(Refusal.document(service.get(BANK + QUERY + "&errors=hidden"), 400)

@@ -44,8 +44,8 @@ class GivenLawsTest {
     }
 
     private static void holds(Calculation<?, ?> calculation, String example) throws Exception {
-        ObjectNode body = (ObjectNode) Json.read(
-                Files.readString(Path.of("..", "openapi", "examples", example + ".request.json"))
+        ObjectNode body =
+                (ObjectNode) Json.read(Files.readString(Path.of("..", "openapi", "examples", example + ".request.json"))
                         .getBytes(StandardCharsets.UTF_8));
         ObjectNode given = Binder.bind(calculation.request(), body).said();
         assertThat(outcome(calculation, given)).isEqualTo(outcome(calculation, body));
@@ -65,20 +65,24 @@ class GivenLawsTest {
                     .isEqualTo(outcome(calculation, changed(body, member, null)));
             changes++;
         }
-        System.out.printf("Laws of given: %s %s, %d changes of %d members%n", calculation.path(), example, changes, members.size());
+        System.out.printf(
+                "Laws of given: %s %s, %d changes of %d members%n",
+                calculation.path(), example, changes, members.size());
     }
 
     /** The request with every default, which decides what is calculated; or everything that is wrong with it. */
     private static Object outcome(Calculation<?, ?> calculation, ObjectNode tree) {
         try {
-            return RecordSchema.explicit(Binder.bind(calculation.request(), tree).value());
+            return RecordSchema.explicit(
+                    Binder.bind(calculation.request(), tree).value());
         } catch (InvalidInput refused) {
             return refused.problems();
         }
     }
 
     private static void collect(JsonNode node, JsonPointer at, List<JsonPointer> members) {
-        if (node instanceof ObjectNode object && object.properties().stream().noneMatch(entry -> PARTS_OF_VALUES.contains(entry.getKey()))) {
+        if (node instanceof ObjectNode object
+                && object.properties().stream().noneMatch(entry -> PARTS_OF_VALUES.contains(entry.getKey()))) {
             object.properties().forEach(entry -> {
                 JsonPointer member = at.appendProperty(entry.getKey());
                 members.add(member);

@@ -22,17 +22,17 @@ import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
 import org.daybank.core.bank.BankRule;
 import org.daybank.core.charger.ControllerRule;
-import org.daybank.core.inverter.InverterRule;
-import org.daybank.core.inverter.GridInverterRule;
-import org.daybank.core.wiring.WiringRule;
+import org.daybank.core.design.DesignRule;
 import org.daybank.core.generator.GeneratorRule;
 import org.daybank.core.grid.GridRule;
-import org.daybank.core.simulation.SimulationRule;
-import org.daybank.core.design.DesignRule;
+import org.daybank.core.inverter.GridInverterRule;
+import org.daybank.core.inverter.InverterRule;
 import org.daybank.core.quantity.Quantity;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Scalars;
+import org.daybank.core.simulation.SimulationRule;
+import org.daybank.core.wiring.WiringRule;
 import org.daybank.core.working.Rule;
 
 /** Holds record types against the schemas of the contract, the records within them included. */
@@ -68,7 +68,8 @@ final class SchemaComparison {
             JsonNode property = schema.path("properties").path(part.name());
             compareType(where + ", " + part.name(), part.type(), property);
             compareDefault(where + ", " + part.name(), part, property);
-            if (parts.stream().anyMatch(one -> one.component().bounds().declared().isPresent())) {
+            if (parts.stream()
+                    .anyMatch(one -> one.component().bounds().declared().isPresent())) {
                 compareBounds(where + ", " + part.name(), part, property);
             }
         }
@@ -154,7 +155,10 @@ final class SchemaComparison {
         compareBound(where, "maximum", bounds == null ? "" : bounds.maximum(), number, holder);
         compareBound(where, "exclusiveMaximum", bounds == null ? "" : bounds.exclusiveMaximum(), number, holder);
         if (list && bounds != null) {
-            expect(where + " minItems", bounds.minimumItems(), property.path("minItems").asInt(0));
+            expect(
+                    where + " minItems",
+                    bounds.minimumItems(),
+                    property.path("minItems").asInt(0));
             expect(
                     where + " maxItems",
                     bounds.maximumItems(),

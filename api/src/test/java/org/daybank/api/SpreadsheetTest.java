@@ -50,7 +50,7 @@ class SpreadsheetTest {
                 .isCloseTo(result.at("/trueNominal/value").doubleValue(), WRITTEN);
         assertThat(cell(rows, "what decides"))
                 .isEqualTo(result.path("governing").asText());
-        assertThat(cell(rows, "with a mistake")).startsWith("#ERR in: ").contains("kA.h");
+        assertThat(cell(rows, "with a mistake")).startsWith("ERROR: in: ").contains("kA.h");
     }
 
     private static String address() {

@@ -10,6 +10,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -45,11 +47,11 @@ class SweepServiceTest {
         // by hand for 2.4 kWh and 3 d: 2400 · 3 / 25.6 = 281.25 Ah; / 0.8 = 351.5625; / 0.95 · 1.1 = 407.0723684…
         assertThat(rounded(answer.body()))
                 .containsExactly(
-                        "policy.autonomy_d,dailyEnergy_Wh,requiredCapacity_Ah,governing,status,error",
-                        "1,1200,67.845,depth,ok,",
-                        "1,2400,135.690,depth,ok,",
-                        "3,1200,203.536,depth,ok,",
-                        "3,2400,407.072,depth,ok,");
+                        "policy.autonomy_d,dailyEnergy_Wh,requiredCapacity_Ah,governing,status,reason,message",
+                        "1,1200,67.845,depth,ok,,",
+                        "1,2400,135.690,depth,ok,,",
+                        "3,1200,203.536,depth,ok,,",
+                        "3,2400,407.072,depth,ok,,");
     }
 
     @Test
@@ -64,7 +66,7 @@ class SweepServiceTest {
         assertThat(row.path("policy.autonomy_d").asDouble()).isEqualTo(3);
         assertThat(row.path("governing").asText()).isEqualTo("depth");
         assertThat(row.path("status").asText()).isEqualTo("ok");
-        assertThat(row.path("error").isNull()).isTrue();
+        assertThat(row.path("message").isNull()).isTrue();
         Refusal.document(accepting("image/png"), 406);
     }
 
@@ -74,9 +76,46 @@ class SweepServiceTest {
         List<String> rows = service.post("/v1/sweep", body).body().lines().toList();
         assertThat(rows).hasSize(7);
         assertThat(rows.get(3))
-                .startsWith("90,1200,,,failed,")
-                .contains("autonomy must be at most 60 d, but was 90 d.");
-        assertThat(rows.get(5)).endsWith(",ok,");
+                .startsWith("90,1200,,,invalid,outOfRange,")
+                .contains("autonomy must be at most 60 d but is 90 d");
+        assertThat(rows.get(5)).endsWith(",ok,,");
+    }
+
+    /** No catalogue has a system for a load of 90 kW. */
+    @Test
+    void aCaseWithoutADesignIsNotOk() throws IOException {
+        String body = """
+                {"calculator": "system-design", "base": %s,
+                 "axes": [{"path": "loads[4].power", "values": ["40 W", "90 kW"]}], "outputs": ["complete"]}
+                """.formatted(Files.readString(Path.of("../openapi/examples/tern-shelter.request.json")));
+        assertThat(service.post("/v1/sweep.csv", body).body()).isEqualTo("""
+                loads[4].power_W,complete,status,reason,message
+                40,true,ok,,
+                90000,false,noDesign,nothingFits,"the input is valid, but there is no solution: nothingFits"
+                """);
+    }
+
+    /** An autonomy even from 30 to 90 days, of which at most 60 are allowed: half of the cases are refused. */
+    @Test
+    void anUncertaintyCountsCasesWithoutAnAnswer() {
+        String body = """
+                {"calculator": "bank-capacity", "draws": 64,
+                 "base": {"dailyEnergy": "2.4 kWh", "nominalVoltage": "24 V", "chemistry": "agm", "lowest": "10 Cel"},
+                 "axes": [{"path": "policy.autonomy", "distribution": {"kind": "uniform", "from": "30 d", "to": "90 d"}}],
+                 "outputs": ["requiredCapacity"]}
+                """;
+        JsonNode result =
+                RunningService.json(service.post("/v1/uncertainty", body)).path("result");
+        JsonNode output = result.path("outputs").get(0);
+        // 64 draws of one input: both points and one crossing
+        assertThat(result.path("cases").asInt()).isEqualTo(192);
+        assertThat(result.path("unanswered").asInt()).isBetween(90, 102);
+        assertThat(output.path("unanswered")).isEqualTo(result.path("unanswered"));
+        assertThat(output.path("reasons")).hasSize(1);
+        assertThat(output.at("/reasons/0/reason").asText()).isEqualTo("outOfRange");
+        // a quarter of the draws has both points below 60 days
+        assertThat(output.path("excludedFromPercentiles").asInt()).isBetween(44, 52);
+        assertThat(output.path("excludedFromIndices")).isEqualTo(output.path("excludedFromPercentiles"));
     }
 
     @Test
@@ -250,7 +289,7 @@ class SweepServiceTest {
             List<String> rows = answer.body().lines().toList();
             assertThat(rows).hasSize(3);
             assertThat(rows.get(1)).as("what varies changes what comes out").isNotEqualTo(rows.get(2));
-            assertThat(rows.subList(1, 3)).allMatch(row -> row.endsWith(",ok,") && !row.contains(",,ok"));
+            assertThat(rows.subList(1, 3)).allMatch(row -> row.endsWith(",ok,,") && !row.contains(",,ok"));
         });
     }
 

@@ -5,10 +5,15 @@ import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.UnsupportedMediaTypeResponse;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.daybank.core.schema.Problem;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the body of a request, up to a limit. */
 final class Body {
@@ -22,6 +27,8 @@ final class Body {
     private static final long MAX_SECONDS = 30;
 
     private static final int CHUNK = 1 << 16;
+
+    private static final Set<String> ENCODINGS = Set.of("utf-8", "utf8", "us-ascii", "ascii");
 
     private Body() {}
 
@@ -40,9 +47,11 @@ final class Body {
      *
      * @throws ContentTooLargeResponse when it is larger than the limit
      * @throws BadRequestResponse when it breaks off
+     * @throws UnsupportedMediaTypeResponse when it is said to be in another encoding than UTF-8
      * @throws HttpResponseException with status 408 when it comes too slowly
      */
     static byte[] read(Context context, int maxBytes) {
+        checkEncoding(context.header("Content-Type"));
         long begun = System.nanoTime();
         try (InputStream in = context.bodyInputStream()) {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -51,17 +60,32 @@ final class Body {
                 bytes.write(chunk, 0, read);
                 if (bytes.size() > maxBytes) {
                     drain(in, begun);
-                    throw new ContentTooLargeResponse("The body is larger than %d bytes".formatted(maxBytes));
+                    throw new ContentTooLargeResponse("The body is larger than %s bytes".formatted(maxBytes));
                 }
                 if (late(begun)) {
                     throw new HttpResponseException(
                             HttpStatus.REQUEST_TIMEOUT.getCode(),
-                            "The body must be here within %d s".formatted(MAX_SECONDS));
+                            "The body must be here within %s s".formatted(MAX_SECONDS));
                 }
             }
             return bytes.toByteArray();
         } catch (IOException broken) {
             throw new BadRequestResponse("The body ended before it was complete");
+        }
+    }
+
+    /** Every body is read as UTF-8, of which ASCII is a part. */
+    private static void checkEncoding(@Nullable String contentType) {
+        if (contentType == null) {
+            return;
+        }
+        for (String parameter : contentType.toLowerCase(Locale.ROOT).split(";", -1)) {
+            String plain = parameter.replace("\"", "").strip();
+            if (plain.startsWith("charset=")
+                    && !ENCODINGS.contains(plain.substring("charset=".length()).strip())) {
+                throw new UnsupportedMediaTypeResponse(
+                        "The body must be in UTF-8, but Content-Type says " + Problem.shortened(plain));
+            }
         }
     }
 

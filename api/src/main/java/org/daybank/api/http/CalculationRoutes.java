@@ -28,9 +28,6 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     private static final String TYPE_HTML = "text/html";
     private static final byte[] BYTE_ORDER_MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
 
-    /** A byte that ends a cell, or a line of one, early. */
-    private static final Pattern CONTROLS = Pattern.compile("\\p{Cntrl}+");
-
     private final Calculation<Q, R> calculation;
     private final Supplier<Catalog> onOffer;
     private final HeavyWork heavyWork;
@@ -86,7 +83,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     private Bound<Q> asked(Context context) {
-        String type = context.contentType();
+        String type = context.header("Content-Type");
         if (type != null && !JSON_TYPE.matcher(type.toLowerCase(Locale.ROOT)).matches()) {
             throw new UnsupportedMediaTypeResponse("The body must be JSON and say so: Content-Type: application/json");
         }
@@ -105,20 +102,23 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     /** Answers query parameters. */
-    private interface Query {
+    private interface Cell {
         void answer(Context context, QueryOptions options);
     }
 
     /** Tells on {@code errors=inline} what is wrong as a line of text with status 200: a cell hides the body of an error. */
-    private static Handler forCells(Query query) {
+    private static Handler forCells(Cell cell) {
         return context -> {
             QueryOptions options = new QueryOptions(context);
             if (!options.errorsInline()) {
-                query.answer(context, options);
+                // what cannot be decoded is refused before anything else
+                options.others();
+                cell.answer(context, options);
                 return;
             }
             try {
-                query.answer(context, options);
+                options.others();
+                cell.answer(context, options);
             } catch (InvalidInput refused) {
                 inline(context, Errors.sentence(refused.problems()));
             } catch (HttpResponseException refused) {
@@ -128,7 +128,7 @@ final class CalculationRoutes<Q extends Record, R extends Record> {
     }
 
     private static void inline(Context context, String sentence) {
-        Answers.text(context, "#ERR " + CONTROLS.matcher(sentence).replaceAll(" "));
+        Answers.text(context, InlineError.of(sentence));
     }
 
     private void query(Context context, QueryOptions options, FlatForm<Q> form, FlatAnswer<R, ?> flat) {

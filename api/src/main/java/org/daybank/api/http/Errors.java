@@ -9,6 +9,8 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.http.ServiceUnavailableResponse;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -26,6 +28,7 @@ public final class Errors {
 
     private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
     private static final int IN_DETAIL = 5;
+    private static final String UNEXPECTED = "Something went wrong here; the request id finds it in the log";
 
     /** When to ask again what could not be answered for want of room. */
     static final String RETRY_SECONDS = "5";
@@ -52,6 +55,33 @@ public final class Errors {
         routes.exception(Exception.class, (unexpected, context) -> unexpected(context, unexpected));
     }
 
+    /**
+     * Answers an error of the virtual machine, such as an exhausted memory or stack, which no handler of exceptions sees.
+     *
+     * @param response what may have been written into it is thrown away, unless it was sent already
+     */
+    public static void answer(HttpServletResponse response, Error error) {
+        LOG.error("{} failed", response.getHeader(RequestId.HEADER), error);
+        if (response.isCommitted()) {
+            return;
+        }
+        response.resetBuffer();
+        boolean full = error instanceof OutOfMemoryError;
+        int status = full ? HttpStatus.SERVICE_UNAVAILABLE.getCode() : HttpStatus.INTERNAL_SERVER_ERROR.getCode();
+        byte[] document = document(status, full ? "The request takes more memory than there is now" : UNEXPECTED);
+        if (full) {
+            response.setHeader("Retry-After", RETRY_SECONDS);
+        }
+        response.setStatus(status);
+        response.setContentType(PROBLEM);
+        response.setContentLength(document.length);
+        try {
+            response.getOutputStream().write(document);
+        } catch (IOException gone) {
+            LOG.debug("The client is gone", gone);
+        }
+    }
+
     private static void refused(HttpResponseException refused, Context context) {
         String detail = String.valueOf(refused.getMessage());
         if (refused instanceof MethodNotAllowedResponse) {
@@ -68,11 +98,7 @@ public final class Errors {
     /** Answers that something went wrong here, and logs what. */
     public static void unexpected(Context context, Throwable cause) {
         LOG.error("{} failed", RequestId.of(context), cause);
-        send(
-                context,
-                HttpStatus.INTERNAL_SERVER_ERROR.getCode(),
-                "Something went wrong here; the request id finds it in the log",
-                List.of());
+        send(context, HttpStatus.INTERNAL_SERVER_ERROR.getCode(), UNEXPECTED, List.of());
     }
 
     /** Answers that the input is not right, with everything that is wrong with it. */

@@ -72,11 +72,14 @@ public final class HeavyWork {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
+            if (failed.getCause() instanceof Error error) {
+                throw error;
+            }
             throw new IllegalStateException(failed.getCause());
         } catch (TimeoutException late) {
             result.cancel(true);
             throw new GatewayTimeoutResponse(
-                    "The calculation took more than %d s and was given up: ask for less at once"
+                    "The calculation took more than %s s and was given up: ask for less at once"
                             .formatted(timeLimit.toSeconds()));
         } catch (InterruptedException stopping) {
             Thread.currentThread().interrupt();
@@ -102,6 +105,6 @@ public final class HeavyWork {
 
     private ServiceUnavailableResponse full() {
         return new ServiceUnavailableResponse(
-                "%d designs, simulations or sweeps run already; ask again later".formatted(atOnce));
+                "%s designs, simulations or sweeps run already; ask again later".formatted(atOnce));
     }
 }

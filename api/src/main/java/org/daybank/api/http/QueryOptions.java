@@ -1,31 +1,47 @@
 package org.daybank.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.schema.Scalars;
 
-/** Takes out of the query what chooses the form of the answer; what is left is what is asked. */
+/** Takes out of the query what chooses the form of the answer; what is left is the request. */
 final class QueryOptions {
+    private final Query query;
     private final Map<String, List<String>> left;
 
     QueryOptions(Context context) {
-        this.left = new LinkedHashMap<>(context.queryParamMap());
+        String text = context.queryString();
+        this.query = Query.of(text == null ? "" : text);
+        this.left = new LinkedHashMap<>(query.parameters());
+    }
+
+    /** Answers a request that takes no query parameters. */
+    static Handler without(Handler handler) {
+        return context -> {
+            new QueryOptions(context).refuseOthers();
+            handler.handle(context);
+        };
     }
 
     /**
      * The text of an option, empty when it is absent.
      *
-     * @throws InvalidInput when it stands there several times
+     * @throws InvalidInput when it is there several times, or empty
      */
     String text(String name) {
         List<String> texts = left.remove(name);
         if (texts != null && texts.size() > 1) {
-            throw refused(name, "one value is expected but there are %d".formatted(texts.size()));
+            throw refused(name, "one value is expected but there are %s".formatted(texts.size()));
+        }
+        if (texts != null && texts.get(0).isBlank()) {
+            throw new InvalidInput(List.of(new Problem(name, ProblemCode.MISSING, name + " must not be empty")));
         }
         return texts == null ? "" : texts.get(0);
     }
@@ -57,8 +73,23 @@ final class QueryOptions {
         return !errors.isEmpty();
     }
 
-    /** What is left. */
+    /**
+     * Returns what is left.
+     *
+     * @throws InvalidInput when the query cannot be decoded, or a value is the error of an earlier cell
+     */
     Map<String, List<String>> others() {
+        query.check();
+        Problems failed = new Problems();
+        left.forEach((name, texts) -> texts.stream()
+                .filter(InlineError::isOne)
+                .findFirst()
+                .ifPresent(text -> failed.add(
+                        Problem.shortened(name),
+                        "unreadable",
+                        "%s is the error message of an earlier calculation; correct that one first"
+                                .formatted(Problem.shortened(name)))));
+        failed.throwIfAny();
         return left;
     }
 
@@ -69,18 +100,15 @@ final class QueryOptions {
     /**
      * Refuses whatever is left.
      *
-     * @throws InvalidInput when anything is
+     * @throws InvalidInput when anything is, or the query cannot be decoded
      */
     void refuseOthers() {
-        if (!left.isEmpty()) {
-            throw new InvalidInput(left.keySet().stream()
-                    .limit(100)
-                    .map(name -> new Problem(
-                            name,
-                            ProblemCode.UNKNOWN_NAME,
-                            "the query parameter '%s' is not known here; what is asked stands in the body"
-                                    .formatted(name.length() > 40 ? name.substring(0, 40) + "…" : name)))
-                    .toList());
-        }
+        query.check();
+        Problems unknown = new Problems();
+        left.keySet().forEach(name -> {
+            String shown = Problem.shortened(name);
+            unknown.add(shown, "unknownName", "the query parameter '%s' is not known on this path".formatted(shown));
+        });
+        unknown.throwIfAny();
     }
 }

@@ -16,6 +16,11 @@ public record Route(HandlerType method, String path, Handler handler) {
         return new Route(HandlerType.GET, path, handler);
     }
 
+    /** A route that reads and takes no query parameters. */
+    public static Route plain(String path, Handler handler) {
+        return get(path, QueryOptions.without(handler));
+    }
+
     /** A route that takes a body. */
     public static Route post(String path, Handler handler) {
         return new Route(HandlerType.POST, path, handler);

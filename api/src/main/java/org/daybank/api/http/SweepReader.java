@@ -18,10 +18,10 @@ import org.daybank.api.wire.WirePath;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
-import org.daybank.core.schema.Assumption;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.sweep.Axis;
 import org.daybank.core.sweep.Distribution;
 import org.daybank.core.sweep.Sweep;
@@ -32,7 +32,7 @@ final class SweepReader<Q extends Record, R extends Record> {
     private final Calculation<Q, R> calculation;
     private final Catalog onOffer;
     private final SweepRequest request;
-    private final List<Problem> problems = new ArrayList<>();
+    private final Problems problems = new Problems();
 
     private SweepReader(Calculation<Q, R> calculation, Catalog onOffer, SweepRequest request) {
         this.calculation = calculation;
@@ -58,7 +58,7 @@ final class SweepReader<Q extends Record, R extends Record> {
                 ProblemCode.UNKNOWN_NAME,
                 "'%s' is not a calculator; there are %s"
                         .formatted(
-                                request.calculator().length() > 40 ? "…" : request.calculator(),
+                                Problem.shortened(request.calculator()),
                                 String.join(
                                         ", ",
                                         calculations.stream()
@@ -90,17 +90,10 @@ final class SweepReader<Q extends Record, R extends Record> {
             String path = outputs.get(i);
             attempt("/outputs/" + i, () -> results.add(WirePath.of(calculation.result(), path)));
         }
-        Bound<Q> base = problems.isEmpty() ? base(places) : null;
-        if (base == null || !problems.isEmpty()) {
-            throw new InvalidInput(problems);
-        }
+        problems.throwIfAny();
+        Bound<Q> base = base(places);
         Sweep sweep = Sweep.of(base.value(), (Q asked) -> calculation.answer(asked, onOffer))
-                .sampled(request.sampling())
-                .leftOut(base.assumptions().stream()
-                        .filter(Assumption::assumed)
-                        .map(assumption -> WirePath.ofPointer(calculation.request(), assumption.path())
-                                .components())
-                        .toList());
+                .sampled(request.sampling());
         for (int i = 0; i < axes.size(); i++) {
             sweep = sweep.vary(request.axes().get(i).path(), places.get(i).components(), axes.get(i));
         }
@@ -111,7 +104,7 @@ final class SweepReader<Q extends Record, R extends Record> {
     }
 
     /** The base, with a value where it leaves out what an axis varies and no default stands in for it. */
-    private @Nullable Bound<Q> base(List<WirePath> places) {
+    private Bound<Q> base(List<WirePath> places) {
         JsonNode given = request.base() == null ? JsonNodeFactory.instance.objectNode() : request.base();
         JsonNode tree = given.deepCopy();
         for (int i = 0; i < places.size(); i++) {
@@ -120,8 +113,7 @@ final class SweepReader<Q extends Record, R extends Record> {
         try {
             return Binder.bind(calculation.request(), tree);
         } catch (InvalidInput refused) {
-            refused.problems().forEach(problem -> problems.add(problem.under("/base")));
-            return null;
+            throw problems.addAll(refused, problem -> problem.under("/base")).asException();
         }
     }
 
@@ -132,7 +124,9 @@ final class SweepReader<Q extends Record, R extends Record> {
             if (member.required() && holder instanceof ObjectNode object && !object.has(member.name())) {
                 object.putObject(member.name());
             }
+            // an array where an object belongs has no such member, and is refused when the base is bound
             holder = holder instanceof ArrayNode list
+                            && Character.isDigit(member.name().charAt(0))
                     ? list.path(Integer.parseInt(member.name()))
                     : holder.path(member.name());
         }
@@ -163,7 +157,7 @@ final class SweepReader<Q extends Record, R extends Record> {
         List<JsonNode> values = asked.values();
         if (values != null) {
             return Axis.of(IntStream.range(0, values.size())
-                    .mapToObj(i -> Binder.value(type, values.get(i), "%s/values/%d".formatted(at, i)))
+                    .mapToObj(i -> Binder.value(type, values.get(i), "%s/values/%s".formatted(at, i)))
                     .toArray());
         }
         SweepDistribution drawn = asked.distribution();
@@ -208,11 +202,9 @@ final class SweepReader<Q extends Record, R extends Record> {
         try {
             step.run();
         } catch (InvalidInput refused) {
-            refused.problems()
-                    .forEach(
-                            problem -> problems.add(problem.path().startsWith("/axes/") ? problem : problem.under(at)));
+            problems.addAll(refused, problem -> problem.path().startsWith("/axes/") ? problem : problem.under(at));
         } catch (IllegalArgumentException refused) {
-            problems.add(new Problem(at, ProblemCode.UNKNOWN_NAME, String.valueOf(refused.getMessage())));
+            problems.add(at, ProblemCode.UNKNOWN_NAME, String.valueOf(refused.getMessage()));
         }
     }
 }

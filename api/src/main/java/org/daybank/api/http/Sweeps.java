@@ -61,7 +61,7 @@ public final class Sweeps {
             throw new InvalidInput(List.of(new Problem(
                     "/draws",
                     ProblemCode.OUT_OF_RANGE,
-                    "%d draws of %d inputs take %d cases; a request may ask for at most %d"
+                    "%s draws of %s inputs take %s cases; a request may ask for at most %s"
                             .formatted(request.draws(), request.axes().size(), cases, MOST_CASES))));
         }
         return Uncertainty.of(
@@ -97,14 +97,14 @@ public final class Sweeps {
             throw new InvalidInput(List.of(new Problem(
                     "/rows",
                     ProblemCode.OUT_OF_RANGE,
-                    "rows must be among the %d that there are but are from %d to %d"
+                    "rows must be among the %s that there are but are from %s to %s"
                             .formatted(sweep.count(), from, to))));
         }
         if (to - from > MOST_ROWS) {
             throw new InvalidInput(List.of(new Problem(
                     "/rows",
                     ProblemCode.OUT_OF_RANGE,
-                    "a request may ask for at most %d rows but asks for %d: ask for a part of them, as in {\"from\": 0, \"to\": %d}"
+                    "a request may ask for at most %s rows but asks for %s: ask for a part of them, as in {\"from\": 0, \"to\": %s}"
                             .formatted(MOST_ROWS, to - from, MOST_ROWS))));
         }
     }

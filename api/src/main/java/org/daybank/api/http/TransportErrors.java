@@ -34,7 +34,7 @@ public final class TransportErrors extends ErrorHandler {
                 switch (status) {
                     case HttpStatus.SERVICE_UNAVAILABLE_503 -> "The service is stopping; ask again in a moment";
                     case HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431, HttpStatus.URI_TOO_LONG_414 ->
-                        "The path and headers together must be at most %d bytes".formatted(MAX_HEADER_BYTES);
+                        "The path and headers together must be at most %s bytes".formatted(MAX_HEADER_BYTES);
                     default -> "The request is not readable as HTTP";
                 });
         if (status == HttpStatus.SERVICE_UNAVAILABLE_503) {

@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
 public record SweepAxis(
         String path,
 
-        @Bounds(minimumItems = 1, maximumItems = Axis.MOST) @Nullable List<JsonNode> values,
+        @Bounds(minimumItems = 1, maximumItems = Axis.MOST) @Nullable
+        List<JsonNode> values,
 
         @Nullable JsonNode from,
         @Nullable JsonNode to,
@@ -57,7 +58,7 @@ public record SweepAxis(
                         ways == 1,
                         "",
                         ways == 0 ? ProblemCode.MISSING : ProblemCode.CONFLICT,
-                        () -> "an axis takes one of values, from with to, and distribution, but %d are given"
+                        () -> "an axis takes one of values, from with to, and distribution, but %s are given"
                                 .formatted(ways))
                 .that(from == null || to != null, "to", ProblemCode.MISSING, "to is missing: a range has two ends")
                 .that(to == null || from != null, "from", ProblemCode.MISSING, "from is missing: a range has two ends")

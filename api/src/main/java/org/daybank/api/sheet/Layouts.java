@@ -22,7 +22,7 @@ final class Layouts {
         if (array != null) {
             html.add(Rows.figure(
                     "strings",
-                    "Modules: %s in parallel, each of %d in series; strings on each controller: %s"
+                    "Modules: %s in parallel, each of %s in series; strings on each controller: %s"
                             .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
                     Collections.nCopies(array.strings(), array.series())));
         }
@@ -31,7 +31,7 @@ final class Layouts {
         if (fit != null && bank != null) {
             html.add(Rows.figure(
                     "batteries",
-                    "Batteries: %s in parallel, each of %d in series; %s nominal, %s in all"
+                    "Batteries: %s in parallel, each of %s in series; %s nominal, %s in all"
                             .formatted(
                                     Words.counted(bank.parallel(), "string"),
                                     bank.series(),

@@ -83,7 +83,7 @@ final class OneLine {
         }
         part(
                 "Array, " + Words.of(charger.array().power()),
-                "%d × %s, %d in series, %d parallel"
+                "%s × %s, %s in series, %s parallel"
                         .formatted(
                                 charger.array().modules(),
                                 charger.array().product(),
@@ -93,19 +93,19 @@ final class OneLine {
                 List.of());
         part(
                 "Charge controller",
-                "%d × %s".formatted(charger.count(), charger.product()),
+                "%s × %s".formatted(charger.count(), charger.product()),
                 circuit(CircuitKind.CONTROLLER_TO_BANK),
                 List.of());
         part(
                 "Battery bank, " + Words.of(bank.nominalVoltage()),
-                "%d × %s, %d in series, %d parallel"
+                "%s × %s, %s in series, %s parallel"
                         .formatted(bank.count(), bank.product(), bank.series(), bank.parallel()),
                 inverter == null ? null : circuit(CircuitKind.BANK_TO_INVERTER),
                 bankBranches());
         if (inverter != null) {
             part(
                     "Inverter",
-                    "%d × %s".formatted(inverter.count(), inverter.product()),
+                    "%s × %s".formatted(inverter.count(), inverter.product()),
                     circuit(CircuitKind.AC_OUTPUT),
                     sources());
             boolean backup = design.brief().kind() == SystemKind.GRID_BACKUP;
@@ -140,16 +140,16 @@ final class OneLine {
     private void feed(GridFeed feed) {
         part(
                 "Array, " + Words.of(feed.arrayPower()),
-                "%d × %s".formatted(feed.modules(), feed.module()),
+                "%s × %s".formatted(feed.modules(), feed.module()),
                 circuit(CircuitKind.ARRAY_TO_CONTROLLER),
                 List.of());
         var strings = feed.stringInverters();
         var units = feed.microinverters();
         CircuitSizing toGrid = circuit(CircuitKind.GRID);
         if (strings != null) {
-            part("String inverter", "%d × %s".formatted(strings.count(), strings.product()), toGrid, List.of());
+            part("String inverter", "%s × %s".formatted(strings.count(), strings.product()), toGrid, List.of());
         } else if (units != null) {
-            part("Microinverters", "%d × %s".formatted(units.count(), units.product()), toGrid, List.of());
+            part("Microinverters", "%s × %s".formatted(units.count(), units.product()), toGrid, List.of());
         }
         part("Main panel", service(), null, List.of(new Branch("Loads", loads(Supply.AC), null)));
         part("Grid", "through the meter and the main switch", null, List.of());

@@ -69,7 +69,7 @@ final class PartsList {
         return List.of(
                 Words.of(point.autonomy()),
                 point.price().toString(),
-                "%d × %s".formatted(point.batteries(), point.battery()),
+                "%s × %s".formatted(point.batteries(), point.battery()),
                 String.valueOf(point.modules()));
     }
 

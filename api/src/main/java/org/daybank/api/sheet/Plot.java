@@ -124,7 +124,7 @@ final class Plot {
     }
 
     private void lineKey(int x, String name, String dashes, String fill) {
-        svg.path("M%d %dL%d %d".formatted(x, HEIGHT - 12, x + 36, HEIGHT - 12), dashes)
+        svg.path("M%s %sL%s %s".formatted(x, HEIGHT - 12, x + 36, HEIGHT - 12), dashes)
                 .circle(x + 18, HEIGHT - 12, 3.5, fill)
                 .text(x + 44, HEIGHT - 8, "start", name);
     }

@@ -34,7 +34,7 @@ final class Rows {
         svg.line(20, middle(0), 20, last).line(right + 12, middle(0), right + 12, last);
         svg.text(8, middle(0) + 5, "middle", "+").text(right + 24, middle(0) + 5, "middle", "−");
         if (cut) {
-            svg.text(MARGIN, height - 6, "start", "and %d more rows".formatted(rows.size() - shown.size()));
+            svg.text(MARGIN, height - 6, "start", "and %s more rows".formatted(rows.size() - shown.size()));
         }
         return new Html()
                 .open("figure")
@@ -65,7 +65,7 @@ final class Rows {
     private static String told(List<Integer> rows) {
         long alike = rows.stream().distinct().count();
         return alike == 1
-                ? "%s in parallel, each of %d in series".formatted(Words.counted(rows.size(), "row"), rows.get(0))
+                ? "%s in parallel, each of %s in series".formatted(Words.counted(rows.size(), "row"), rows.get(0))
                 : "Rows in parallel of so many in series: " + Words.value(rows);
     }
 }

@@ -49,7 +49,7 @@ final class Settings {
     }
 
     private void charging(ChargeSettings settings, ChargerFit charger, BankLayout bank) {
-        String all = charger.count() == 1 ? "" : "all %d controllers together; ".formatted(charger.count());
+        String all = charger.count() == 1 ? "" : "all %s controllers together; ".formatted(charger.count());
         row("Battery", Words.of(bank.battery().chemistry()), Words.of(bank.nominalVoltage()) + " bus");
         row(
                 "Bulk: charging current, at most",

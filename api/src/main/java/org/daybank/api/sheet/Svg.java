@@ -24,7 +24,7 @@ final class Svg {
                 .open(
                         "svg",
                         "viewBox",
-                        "0 0 %d %d".formatted(width, height),
+                        "0 0 %s %s".formatted(width, height),
                         "width",
                         width,
                         "height",

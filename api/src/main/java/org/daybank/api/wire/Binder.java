@@ -15,7 +15,7 @@ import org.daybank.core.schema.Assumption;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
-import org.daybank.core.schema.ProblemList;
+import org.daybank.core.schema.Problems;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class Binder {
     private static final ObjectNode NOTHING_GIVEN = JsonNodeFactory.instance.objectNode();
 
-    private final ProblemList problems = new ProblemList();
+    private final Problems problems = new Problems();
     private final List<Assumption> assumptions = new ArrayList<>();
     private final Scalar scalars;
 
@@ -96,7 +96,7 @@ public final class Binder {
             problems.add(
                     pointer,
                     ProblemCode.UNREADABLE,
-                    "%s: one value is expected but there are %d".formatted(label(pointer), node.size()));
+                    "%s: one value is expected but there are %s".formatted(label(pointer), node.size()));
             return null;
         }
         if (Form.of(raw) != Form.OBJECT) {
@@ -142,7 +142,7 @@ public final class Binder {
         return values.size() == series.size() ? List.copyOf(values) : null;
     }
 
-    static void refuseUnknown(List<String> known, ObjectNode members, String pointer, ProblemList problems) {
+    static void refuseUnknown(List<String> known, ObjectNode members, String pointer, Problems problems) {
         for (Iterator<String> names = members.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!known.contains(name)) {

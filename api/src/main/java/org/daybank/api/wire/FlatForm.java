@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
@@ -56,7 +58,7 @@ public final class FlatForm<R extends Record> {
     /**
      * Builds the request.
      *
-     * @param parameters texts by name; an empty text is as if the parameter were absent
+     * @param parameters texts by name; an empty text is refused, so that no default takes its place unseen
      * @throws InvalidInput with everything that is wrong; paths are names of parameters
      */
     public Bound<R> bind(Map<String, List<String>> parameters) {
@@ -70,6 +72,8 @@ public final class FlatForm<R extends Record> {
             String pointer = pointers.get(name);
             if (pointer == null) {
                 wrong.add(new Problem(Names.shown(name), ProblemCode.UNKNOWN_NAME, Names.complaint(name, names())));
+            } else if (texts.stream().anyMatch(String::isBlank)) {
+                wrong.add(new Problem(name, ProblemCode.MISSING, name + " must not be empty"));
             } else {
                 put(tree, pointer, texts);
             }
@@ -80,7 +84,11 @@ public final class FlatForm<R extends Record> {
                 return bound;
             }
         } catch (InvalidInput refused) {
-            refused.problems().forEach(problem -> wrong.add(named(problem)));
+            Set<String> reported = wrong.stream().map(Problem::path).collect(Collectors.toSet());
+            refused.problems().stream()
+                    .map(this::named)
+                    .filter(problem -> !reported.contains(problem.path()))
+                    .forEach(wrong::add);
         }
         throw new InvalidInput(wrong);
     }
@@ -110,13 +118,9 @@ public final class FlatForm<R extends Record> {
     }
 
     private static void put(ObjectNode tree, String pointer, List<String> texts) {
-        List<String> given = texts.stream().filter(text -> !text.isBlank()).toList();
-        if (given.isEmpty()) {
-            return;
-        }
         int last = pointer.lastIndexOf('/');
         ArrayNode values = within(tree, pointer.substring(0, last)).putArray(pointer.substring(last + 1));
-        given.forEach(values::add);
+        texts.forEach(values::add);
     }
 
     /** The object at a pointer, made where it is not there yet. */

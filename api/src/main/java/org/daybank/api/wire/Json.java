@@ -110,7 +110,7 @@ public final class Json {
         String reason = broken.getOriginalMessage().replaceAll("\\s+", " ");
         String where = broken.getLocation() == null
                 ? ""
-                : "line %d, column %d: "
+                : "line %s, column %s: "
                         .formatted(
                                 broken.getLocation().getLineNr(),
                                 broken.getLocation().getColumnNr());

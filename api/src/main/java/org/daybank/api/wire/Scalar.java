@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.ProblemCode;
-import org.daybank.core.schema.ProblemList;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.schema.Scalars;
 import org.daybank.core.site.HourlySeries;
 import org.jspecify.annotations.Nullable;
@@ -20,10 +20,10 @@ final class Scalar {
     private static final List<String> SERIES_MEMBERS = List.of("unit", "values");
     private static final List<String> MONEY_MEMBERS = List.of("amount", "currency");
 
-    private final ProblemList problems;
+    private final Problems problems;
     private final boolean flat;
 
-    Scalar(ProblemList problems, boolean flat) {
+    Scalar(Problems problems, boolean flat) {
         this.problems = problems;
         this.flat = flat;
     }

@@ -40,11 +40,6 @@ public record WirePath(List<Member> members, String components, Type type) {
         return new WirePath(walk.members, walk.components.toString(), walk.type);
     }
 
-    /** The path that a JSON pointer means. */
-    public static WirePath ofPointer(Class<? extends Record> root, String pointer) {
-        return of(root, pointer.substring(1).replaceAll("/(\\d+)", "[$1]").replace('/', '.'));
-    }
-
     /** Goes from member to member. */
     private static final class Walk {
         private final List<Member> members = new ArrayList<>();
@@ -68,7 +63,7 @@ public record WirePath(List<Member> members, String components, Type type) {
 
         private void index(int index) {
             if (Shape.Part.raw(type) != List.class) {
-                throw new IllegalArgumentException("[%d] stands after what is not a list".formatted(index));
+                throw new IllegalArgumentException("[%s] stands after what is not a list".formatted(index));
             }
             components.append('[').append(index).append(']');
             type = Shape.Part.argument(type);

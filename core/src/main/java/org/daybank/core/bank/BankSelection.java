@@ -3,8 +3,10 @@ package org.daybank.core.bank;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Solvable;
 
 /**
  * The batteries of a catalogue held against a need: those that make a bank, cheapest first, and those that do not, with
@@ -13,7 +15,7 @@ import org.daybank.core.working.Rejection;
  * @param ranked the banks, by price, then by model
  * @param rejected the others, in the order of the catalogue
  */
-public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) {
+public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) implements Solvable {
     /** Keeps copies. */
     public BankSelection {
         ranked = List.copyOf(ranked);
@@ -35,5 +37,10 @@ public record BankSelection(List<BankFit> ranked, List<Rejection> rejected) {
                         Comparator.comparing(
                                 fit -> Objects.requireNonNull(fit.layout()).price())),
                 Assessment.rejected(fits));
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return ranked.isEmpty() ? Optional.of(NOTHING_FITS) : Optional.empty();
     }
 }

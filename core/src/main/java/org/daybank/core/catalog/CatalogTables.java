@@ -2,7 +2,6 @@ package org.daybank.core.catalog;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.working.Table;
 
 /** A catalogue as a set of tables: one for each list of a {@link Catalog}, named like it, read by {@link Sheets}. */
@@ -37,18 +37,16 @@ public final class CatalogTables {
      * @throws InvalidInput with everything that is wrong in any table, else in the catalogue as a whole
      */
     public static Catalog read(Function<String, Optional<Table>> tables) {
-        List<Problem> problems = new ArrayList<>();
+        Problems problems = new Problems();
         Map<String, List<? extends Record>> lists = new LinkedHashMap<>();
         for (String name : ROWS.keySet()) {
             try {
                 tables.apply(name).ifPresent(table -> lists.put(name, rows(name, table)));
             } catch (InvalidInput refused) {
-                refused.problems().forEach(problem -> problems.add(named(name, problem)));
+                problems.addAll(refused, problem -> named(name, problem));
             }
         }
-        if (!problems.isEmpty()) {
-            throw new InvalidInput(problems);
-        }
+        problems.throwIfAny();
         return new Catalog(
                 list(lists, "modules", PvModule.class),
                 list(lists, "batteries", Battery.class),

@@ -9,6 +9,7 @@ import java.util.List;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.schema.Scalars;
 import org.daybank.core.working.Table;
 import org.jspecify.annotations.Nullable;
@@ -26,35 +27,38 @@ public final class Sheets {
      * @throws InvalidInput with everything that is wrong in any row or with the columns
      */
     public static <R extends Record> List<R> read(Class<R> product, Table table) {
-        List<Problem> problems = new ArrayList<>();
+        Problems problems = new Problems();
         List<String> known = Arrays.stream(product.getRecordComponents())
                 .map(RecordComponent::getName)
                 .toList();
         for (String column : table.columns()) {
             if (!known.contains(column)) {
-                problems.add(new Problem(
-                        "/" + column,
+                String shown = Problem.shortened(column);
+                problems.add(
+                        "/" + shown,
                         ProblemCode.UNKNOWN_NAME,
-                        "%s is not a column of this table; known are %s".formatted(column, known)));
+                        "%s is not a column of this table; known are %s".formatted(shown, known));
             }
         }
         List<R> products = new ArrayList<>();
         for (Table.Row row : table.rows()) {
             try {
-                products.add(product(product, row));
+                R read = product(product, row);
+                if (problems.isEmpty()) {
+                    products.add(read);
+                }
             } catch (InvalidInput invalid) {
-                invalid.problems()
-                        .forEach(problem -> problems.add(new Problem(
+                problems.addAll(
+                        invalid,
+                        problem -> new Problem(
                                 problem.path(),
                                 problem.code(),
                                 problem.message().startsWith("line ")
                                         ? problem.message()
-                                        : "line %d: %s".formatted(row.line(), problem.message()))));
+                                        : "line %s: %s".formatted(row.line(), problem.message())));
             }
         }
-        if (!problems.isEmpty()) {
-            throw new InvalidInput(problems);
-        }
+        problems.throwIfAny();
         return List.copyOf(products);
     }
 
@@ -108,7 +112,7 @@ public final class Sheets {
             throw new InvalidInput(List.of(new Problem(
                     "/" + component.getName(),
                     ProblemCode.UNREADABLE,
-                    "line %d, %s: %s".formatted(row.line(), component.getName(), refused.getMessage()))));
+                    "line %s, %s: %s".formatted(row.line(), component.getName(), refused.getMessage()))));
         }
     }
 }

@@ -64,7 +64,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
     /** Judges the fewest strings of a length that hold the modules of the offer. */
     ChargerFit judge(int series) {
         int modules = Math.max(1, offer.modulesFor(controller));
-        return judge(series, (modules + series - 1) / series);
+        return judge(series, 1 + (modules - 1) / series);
     }
 
     /** Judges so many strings of a length, on as few controllers as carry them. */

@@ -2,11 +2,13 @@ package org.daybank.core.charger;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Solvable;
 
 /**
  * The controllers of a catalogue held against one module and a need.
@@ -14,7 +16,7 @@ import org.daybank.core.working.Rejection;
  * @param ranked those that fit, in the {@link #RECOMMENDED} order, each with its yearly energy over the best of them
  * @param rejected the others, with every rule they break, in the order of the catalogue
  */
-public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected) {
+public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected) implements Solvable {
     /** Cheapest first with their modules, then by model; shunt controllers after all others, whatever they cost. */
     public static final Comparator<ChargerFit> RECOMMENDED = Comparator.comparing(
                     (ChargerFit fit) -> fit.controller().kind() == ControllerKind.SHUNT)
@@ -59,5 +61,10 @@ public record ChargerSelection(List<ChargerFit> ranked, List<Rejection> rejected
     public List<Hazard> hazards() {
         Diversion diversion = ranked.isEmpty() ? null : ranked.get(0).diversion();
         return diversion == null ? List.of() : List.of(diversion.hazard());
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return ranked.isEmpty() ? Optional.of(NOTHING_FITS) : Optional.empty();
     }
 }

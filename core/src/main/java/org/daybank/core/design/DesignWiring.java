@@ -68,7 +68,7 @@ final class DesignWiring {
         BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
         Set<Integer> unlike = new LinkedHashSet<>(array.stringsOnEach());
         for (int strings : unlike) {
-            String of = unlike.size() == 1 ? "" : " of %d strings".formatted(strings);
+            String of = unlike.size() == 1 ? "" : " of %s strings".formatted(strings);
             arrayCircuits(
                     array.module(), array.series(), strings, "array to controller" + of, yearlyYield(array, strings));
         }
@@ -149,7 +149,7 @@ final class DesignWiring {
 
     private void toInverter(BankLayout bank, InverterFit inverter) {
         Current rated = inverter.currentAtRating().dividedBy(inverter.count());
-        String of = inverter.count() == 1 ? "" : ", each of %d".formatted(inverter.count());
+        String of = inverter.count() == 1 ? "" : ", each of %s".formatted(inverter.count());
         circuits.add(
                 busCircuit("bank to inverter" + of, CircuitKind.BANK_TO_INVERTER, bank, rated, cables.bankToInverter())
                         .build());
@@ -190,14 +190,14 @@ final class DesignWiring {
             circuits.add(ac(grid(strings.inverter(), strings.count()), CircuitKind.GRID, strings.lineCurrent()));
         } else if (units != null) {
             circuits.add(ac(
-                    "branch circuit of microinverters, each of %d".formatted(units.branches()),
+                    "branch circuit of microinverters, each of %s".formatted(units.branches()),
                     CircuitKind.GRID,
                     units.branchCurrent()));
         }
     }
 
     private static String grid(GridInverter inverter, int count) {
-        return count == 1 ? inverter.model() + " to grid" : "%s to grid, each of %d".formatted(inverter.model(), count);
+        return count == 1 ? inverter.model() + " to grid" : "%s to grid, each of %s".formatted(inverter.model(), count);
     }
 
     /** The same array at higher string voltages, and which controllers of the catalogue allow each. */

@@ -152,10 +152,10 @@ final class Hazards {
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
             hazards.add(Hazard.of(
-                            HazardCode.SURGE_PROTECTION,
-                            circuit,
-                            value("length", design.brief().array().cableLength()),
-                            value("elevation", design.brief().resolved().site().elevation())));
+                    HazardCode.SURGE_PROTECTION,
+                    circuit,
+                    value("length", design.brief().array().cableLength()),
+                    value("elevation", design.brief().resolved().site().elevation())));
         }
     }
 

@@ -3,6 +3,7 @@ package org.daybank.core.design;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.array.PathComparison;
@@ -26,6 +27,7 @@ import org.daybank.core.wiring.StringVoltages;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
+import org.daybank.core.working.Solvable;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;
 
@@ -107,7 +109,7 @@ public record SystemDesign(
         @Nullable BankSelection batteries,
         @Nullable ChargerSelection controllers,
         @Nullable InverterSelection inverters)
-        implements SystemDesignBuilder.With {
+        implements SystemDesignBuilder.With, Solvable {
     /** Keeps copies. */
     public SystemDesign {
         missing = List.copyOf(missing);
@@ -147,6 +149,16 @@ public record SystemDesign(
             working.all(wiring.working());
         }
         return working.build();
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return complete ? Optional.empty() : Optional.of(NOTHING_FITS);
+    }
+
+    @Override
+    public String unsolvedStatus() {
+        return "noDesign";
     }
 
     /** A part of a complete design. */

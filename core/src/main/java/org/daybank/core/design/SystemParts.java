@@ -98,7 +98,7 @@ public record SystemParts(
                         sharing <= shared || shared < 1,
                         "controllers",
                         ProblemCode.INCONSISTENT,
-                        () -> "%d controllers cannot share %d strings: each takes whole strings"
+                        () -> "%s controllers cannot share %s strings: each takes whole strings"
                                 .formatted(sharing, shared))
                 .done();
     }

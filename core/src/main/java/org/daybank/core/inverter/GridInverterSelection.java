@@ -1,8 +1,10 @@
 package org.daybank.core.inverter;
 
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.working.Hazard;
+import org.daybank.core.working.Solvable;
 import org.daybank.core.working.Working;
 
 /**
@@ -13,7 +15,8 @@ import org.daybank.core.working.Working;
  * @param microinverters an inverter behind each module, or each few
  */
 public record GridInverterSelection(
-        ModuleExtremes extremes, StringInverterSelection stringInverters, MicroinverterSelection microinverters) {
+        ModuleExtremes extremes, StringInverterSelection stringInverters, MicroinverterSelection microinverters)
+        implements Solvable {
     /** Holds both kinds against the array and the grid. */
     public static GridInverterSelection of(
             GridService grid,
@@ -80,5 +83,10 @@ public record GridInverterSelection(
                 fit.modulesOnEach(),
                 extremes.module().power(),
                 fit.inverter().power());
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return stringInverters.ranked().isEmpty() ? microinverters.unsolvedReason() : Optional.empty();
     }
 }

@@ -2,8 +2,10 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Solvable;
 
 /**
  * The inverters of a catalogue held against a need.
@@ -11,7 +13,7 @@ import org.daybank.core.working.Rejection;
  * @param ranked those that fit, cheapest first, then by model
  * @param rejected the others, with every rule they break, in the order of the catalogue
  */
-public record InverterSelection(List<InverterFit> ranked, List<Rejection> rejected) {
+public record InverterSelection(List<InverterFit> ranked, List<Rejection> rejected) implements Solvable {
     /** Keeps copies. */
     public InverterSelection {
         ranked = List.copyOf(ranked);
@@ -29,5 +31,10 @@ public record InverterSelection(List<InverterFit> ranked, List<Rejection> reject
     public static InverterSelection of(List<InverterFit> fits) {
         return new InverterSelection(
                 Assessment.ranked(fits, Comparator.comparing(InverterFit::price)), Assessment.rejected(fits));
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return ranked.isEmpty() ? Optional.of(NOTHING_FITS) : Optional.empty();
     }
 }

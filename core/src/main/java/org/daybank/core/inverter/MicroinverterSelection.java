@@ -2,8 +2,10 @@ package org.daybank.core.inverter;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Rejection;
+import org.daybank.core.working.Solvable;
 
 /**
  * The microinverters of a catalogue held against an array and a grid.
@@ -11,7 +13,7 @@ import org.daybank.core.working.Rejection;
  * @param ranked those that fit, cheapest first, then by model
  * @param rejected the others, with every rule they break, in the order of the catalogue
  */
-public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejection> rejected) {
+public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejection> rejected) implements Solvable {
     /** Keeps copies. */
     public MicroinverterSelection {
         ranked = List.copyOf(ranked);
@@ -30,5 +32,10 @@ public record MicroinverterSelection(List<MicroinverterFit> ranked, List<Rejecti
     public static MicroinverterSelection of(List<MicroinverterFit> fits) {
         return new MicroinverterSelection(
                 Assessment.ranked(fits, Comparator.comparing(MicroinverterFit::price)), Assessment.rejected(fits));
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return ranked.isEmpty() ? Optional.of(NOTHING_FITS) : Optional.empty();
     }
 }

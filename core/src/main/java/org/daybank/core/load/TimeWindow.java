@@ -3,6 +3,7 @@ package org.daybank.core.load;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -35,7 +36,7 @@ public record TimeWindow(
                         fromMinute != toMinute,
                         "toMinute",
                         ProblemCode.INCONSISTENT,
-                        "toMinute must differ from fromMinute %d.".formatted(fromMinute))
+                        "toMinute must differ from fromMinute %s.".formatted(fromMinute))
                 .done();
     }
 
@@ -99,6 +100,6 @@ public record TimeWindow(
     }
 
     private static String text(int minute) {
-        return "%02d:%02d".formatted(minute / 60, minute % 60);
+        return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
     }
 }

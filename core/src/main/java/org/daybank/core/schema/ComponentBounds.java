@@ -95,13 +95,13 @@ public final class ComponentBounds {
                         size == 0 ? ProblemCode.MISSING : ProblemCode.OUT_OF_RANGE,
                         () -> size == 0
                                 ? field + " must not be empty."
-                                : "%s must have at least %d elements, but has %s."
+                                : "%s must have at least %s elements, but has %s."
                                         .formatted(field, declared.minimumItems(), size))
                 .that(
                         size <= declared.maximumItems(),
                         field,
                         ProblemCode.OUT_OF_RANGE,
-                        () -> "%s must have at most %d elements, but has %s."
+                        () -> "%s must have at most %s elements, but has %s."
                                 .formatted(field, declared.maximumItems(), size));
         for (int i = 0; i < Math.min(size, declared.maximumItems()); i++) {
             validation.required(field + "/" + i, list.get(i));

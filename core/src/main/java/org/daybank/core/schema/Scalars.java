@@ -101,7 +101,7 @@ public final class Scalars {
         }
         throw new IllegalArgumentException("'%s' is not one of %s"
                 .formatted(
-                        shown(text),
+                        Problem.shortened(text),
                         Arrays.stream(constants)
                                 .map(constant -> name((Enum<?>) constant))
                                 .collect(Collectors.joining(", "))));
@@ -111,7 +111,8 @@ public final class Scalars {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "true" -> true;
             case "false" -> false;
-            default -> throw new IllegalArgumentException("'%s' is neither true nor false".formatted(shown(text)));
+            default ->
+                throw new IllegalArgumentException("'%s' is neither true nor false".formatted(Problem.shortened(text)));
         };
     }
 
@@ -126,17 +127,14 @@ public final class Scalars {
         }
         throw new IllegalArgumentException(
                 "'%s' is not a number: write digits with a point as the decimal sign, as in '12.5'"
-                        .formatted(shown(text)));
-    }
-
-    private static String shown(String text) {
-        return text.length() > 40 ? text.substring(0, 40) + "…" : text;
+                        .formatted(Problem.shortened(text)));
     }
 
     private static Integer whole(String text) {
         double number = number(text);
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-            throw new IllegalArgumentException("'%s' is not a whole number up to 2147483647".formatted(shown(text)));
+            throw new IllegalArgumentException(
+                    "'%s' is not a whole number up to 2147483647".formatted(Problem.shortened(text)));
         }
         return (int) number;
     }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * <p>A range is only validated of a value that is there: an absent one is reported once, as missing.
  */
 public final class Validation {
-    private final ProblemList problems = new ProblemList();
+    private final Problems problems = new Problems();
 
     /** Creates a validation without problems. */
     public Validation() {}
@@ -196,9 +196,12 @@ public final class Validation {
      * @throws InvalidInput when anything was refused
      */
     public void done() {
-        if (!problems.isEmpty()) {
-            throw problems.asException();
-        }
+        problems.throwIfAny();
+    }
+
+    /** Returns whether nothing was refused yet. */
+    public boolean isClean() {
+        return problems.isEmpty();
     }
 
     /** A whole number without the decimals that Java gives it. */

@@ -2,6 +2,7 @@ package org.daybank.core.site;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -84,7 +85,7 @@ final class CsvColumn {
             values[hour] = value;
         }
         return MISSING_MARKS.contains(number)
-                ? Optional.of("%s is %.0f, which marks a missing value".formatted(kind.label, number))
+                ? Optional.of(String.format(Locale.ROOT, "%s is %.0f, which marks a missing value", kind.label, number))
                 : kind.complaint(value, Math.min(hour / 24 + 1, 366));
     }
 

@@ -1,6 +1,7 @@
 package org.daybank.core.site;
 
 import java.time.Month;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Follows month, day and hour from line to line: each must be the hour after the one before, hours counting from 1 to 24. */
@@ -15,8 +16,15 @@ final class EpwClock {
         boolean expected = leapDay ? hourGiven == 1 : monthGiven == month && dayGiven == day && hourGiven == hour;
         Optional<String> complaint = expected
                 ? Optional.empty()
-                : Optional.of("expected month %d, day %d, hour %d but found month %.0f, day %.0f, hour %.0f"
-                        .formatted(month, day, hour, monthGiven, dayGiven, hourGiven));
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "expected month %s, day %s, hour %s but found month %.0f, day %.0f, hour %.0f",
+                        month,
+                        day,
+                        hour,
+                        monthGiven,
+                        dayGiven,
+                        hourGiven));
         goOnFrom(monthGiven, dayGiven, hourGiven);
         return complaint;
     }

@@ -26,7 +26,7 @@ public final class EpwReader {
      *
      * @param text the whole file
      * @throws org.daybank.core.schema.InvalidInput when it is not in this format, or hours are missing, out of order or
-     *     impossible; the first fifty are named by their line
+     *     impossible; the first hundred are named by their line
      */
     public static WeatherYear read(String text) {
         return readPlain(text.startsWith("\uFEFF") ? text.substring(1) : text);

@@ -51,7 +51,7 @@ final class EpwRows {
             problems.add(
                     line,
                     ProblemCode.UNREADABLE,
-                    "the line breaks off: at least %d cells with commas between are needed".formatted(CELLS_NEEDED));
+                    "the line breaks off: at least %s cells with commas between are needed".formatted(CELLS_NEEDED));
             return;
         }
         clock.next(number(text, 1), number(text, 2), number(text, 3))
@@ -99,7 +99,7 @@ final class EpwRows {
         if (hours != HourCalendar.COMMON && hours != HourCalendar.LEAP) {
             problems.addForFile(
                     ProblemCode.MISSING,
-                    "a year has 8760 or 8784 hours but the text has %d, up to line %d".formatted(hours, lastLine));
+                    "a year has 8760 or 8784 hours but the text has %s, up to line %s".formatted(hours, lastLine));
         }
     }
 

@@ -8,7 +8,7 @@ import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
-import org.daybank.core.schema.ProblemList;
+import org.daybank.core.schema.Problems;
 import org.daybank.core.schema.Validation;
 
 /**
@@ -73,7 +73,7 @@ public record Horizon(@Bounds(maximumItems = 720) List<Point> points) {
             return OPEN;
         }
         List<Point> points = new ArrayList<>();
-        ProblemList problems = new ProblemList();
+        Problems problems = new Problems();
         String[] parts = trimmed.split(";", -1);
         for (int i = 0; i < parts.length; i++) {
             String part = parts[i];

@@ -2,6 +2,7 @@ package org.daybank.core.site;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.Locale;
 
 /**
  * Which day an hour of a year falls on. A year has 8784 hours when it is a leap year and 8760 otherwise; a leap year given
@@ -30,7 +31,7 @@ public record HourCalendar(int year, int hours) {
             throw new IllegalArgumentException("A year has 8760 or 8784 hours but here are " + hours);
         }
         if (hours == LEAP && !LocalDate.ofYearDay(year, 1).isLeapYear()) {
-            throw new IllegalArgumentException("%d is no leap year but has %d hours".formatted(year, hours));
+            throw new IllegalArgumentException("%s is no leap year but has %s hours".formatted(year, hours));
         }
     }
 
@@ -62,11 +63,12 @@ public record HourCalendar(int year, int hours) {
         LocalDate date = date(hour / HOURS_OF_A_DAY);
         int from = hour % HOURS_OF_A_DAY;
         String month = date.getMonth().name();
-        return "%d %s, %02d:00–%02d:00"
-                .formatted(
-                        date.getDayOfMonth(),
-                        month.charAt(0) + month.substring(1).toLowerCase(java.util.Locale.ROOT),
-                        from,
-                        from + 1);
+        return String.format(
+                Locale.ROOT,
+                "%s %s, %02d:00–%02d:00",
+                date.getDayOfMonth(),
+                month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT),
+                from,
+                from + 1);
     }
 }

@@ -21,7 +21,7 @@ public final class HourlySeries {
         this.values = values.clone();
         for (int hour = 0; hour < values.length; hour++) {
             if (!Double.isFinite(values[hour])) {
-                throw new IllegalArgumentException("Hour %d must be a finite number of %s, but was %s."
+                throw new IllegalArgumentException("Hour %s must be a finite number of %s, but was %s."
                         .formatted(hour, unit.symbol(), values[hour]));
             }
         }

@@ -1,11 +1,11 @@
 package org.daybank.core.site;
 
 import org.daybank.core.schema.ProblemCode;
-import org.daybank.core.schema.ProblemList;
+import org.daybank.core.schema.Problems;
 
 /** Collects the problems of the rows of a weather file, each with its line. */
 final class RowProblems {
-    private final ProblemList problems = new ProblemList();
+    private final Problems problems = new Problems();
 
     void add(int line, ProblemCode code, String message) {
         problems.add("/line " + line, code, "line %s: %s".formatted(line, message));
@@ -21,8 +21,6 @@ final class RowProblems {
      * @throws org.daybank.core.schema.InvalidInput when there was any problem
      */
     void done() {
-        if (!problems.isEmpty()) {
-            throw problems.asException();
-        }
+        problems.throwIfAny();
     }
 }

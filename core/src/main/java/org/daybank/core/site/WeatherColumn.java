@@ -1,6 +1,7 @@
 package org.daybank.core.site;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.daybank.core.quantity.IrradianceUnit;
 import org.daybank.core.quantity.SpeedUnit;
@@ -48,9 +49,11 @@ enum WeatherColumn {
                     .formatted(label, show(least), show(most), unit.symbol(), show(value)));
         }
         if (this == DIRECT && value > LEAST_EXTRATERRESTRIAL && value > extraterrestrial(dayOfYear)) {
-            return Optional.of(
-                    "direct is %s W/m², more than the %.0f W/m² that the sun sends outside the air on that day"
-                            .formatted(show(value), extraterrestrial(dayOfYear)));
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    "direct is %s W/m², more than the %.0f W/m² that the sun sends outside the air on that day",
+                    show(value),
+                    extraterrestrial(dayOfYear)));
         }
         return Optional.empty();
     }

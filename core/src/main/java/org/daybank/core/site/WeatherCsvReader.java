@@ -26,7 +26,7 @@ public final class WeatherCsvReader {
      * @param place where and by which clock the values were taken
      * @param year of the calendar that the hours follow, from 1950 to 2050; a leap year when there are 8784
      * @throws org.daybank.core.schema.InvalidInput when columns or hours are missing, unreadable or impossible; the first
-     *     fifty are named by their line
+     *     hundred are named by their line
      */
     public static WeatherYear read(String text, Place place, int year) {
         WeatherCsvReader reader = new WeatherCsvReader();
@@ -94,7 +94,7 @@ public final class WeatherCsvReader {
             problems.add(
                     line,
                     ProblemCode.INCONSISTENT,
-                    "%d cells where the header names %d columns; decimals are written with a point, not a comma"
+                    "%s cells where the header names %s columns; decimals are written with a point, not a comma"
                             .formatted(cells, columns.size()));
             return;
         }
@@ -116,7 +116,7 @@ public final class WeatherCsvReader {
         } else if (hours != HourCalendar.COMMON && hours != HourCalendar.LEAP) {
             problems.addForFile(
                     ProblemCode.MISSING,
-                    "a year has 8760 or 8784 hours but the text has %d, up to line %d".formatted(hours, lastLine));
+                    "a year has 8760 or 8784 hours but the text has %s, up to line %s".formatted(hours, lastLine));
         }
         problems.done();
     }

@@ -68,7 +68,7 @@ public record WeatherYear(
                         hours != HourCalendar.LEAP || Year.isLeap(year),
                         "year",
                         ProblemCode.INCONSISTENT,
-                        "%d is no leap year but has 8784 hours".formatted(year))
+                        "%s is no leap year but has 8784 hours".formatted(year))
                 .done();
     }
 
@@ -86,7 +86,7 @@ public record WeatherYear(
                 series.size() == hours,
                 column.label,
                 ProblemCode.INCONSISTENT,
-                "%s has %d hours where others have %d".formatted(column.label, series.size(), hours));
+                "%s has %s hours where others have %s".formatted(column.label, series.size(), hours));
         int told = 0;
         for (int hour = 0; hour < series.size() && told < MOST_PROBLEMS; hour++) {
             Optional<String> complaint = column.complaint(series.at(hour), hour / 24 + 1);
@@ -95,7 +95,7 @@ public record WeatherYear(
                         false,
                         column.label + "/" + hour,
                         ProblemCode.OUT_OF_RANGE,
-                        "hour %d: %s".formatted(hour, complaint.get()));
+                        "hour %s: %s".formatted(hour, complaint.get()));
                 told++;
             }
         }

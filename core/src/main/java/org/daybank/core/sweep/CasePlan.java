@@ -6,15 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.RecordSchema;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How cases are made of the base: a tree of the records on the way to what varies, made once. Making a case calls the
- * canonical constructors on that way, so that every check is made and every default that follows from what varies is
- * resolved anew; everything beside the way is the base's own.
+ * canonical constructors on that way, so that every check is made; defaults that follow from what varies are left out in the
+ * base and resolved by the calculation. Everything beside the way is the base's own.
  */
 final class CasePlan {
     private final Node root;
@@ -32,16 +30,14 @@ final class CasePlan {
      * Makes the tree.
      *
      * @param paths one for each axis
-     * @param leftOut which components of the base were left out by its author and follow from others; null when that is to be
-     *     told from the base: what equals its default follows
      * @throws PathRefused when a path leads to nothing, or into what another replaces
      */
-    static CasePlan of(Record base, List<FieldPath> paths, @Nullable Set<String> leftOut) {
+    static CasePlan of(Record base, List<FieldPath> paths) {
         List<Target> targets = new ArrayList<>();
         for (int axis = 0; axis < paths.size(); axis++) {
             targets.add(new Target(paths.get(axis).steps(), axis));
         }
-        Growth growth = new Growth(leftOut);
+        Growth growth = new Growth();
         Node root = growth.node(base.getClass(), base, targets, "");
         return new CasePlan(root, growth.nodes);
     }
@@ -113,12 +109,7 @@ final class CasePlan {
 
     /** Makes the tree from the root down. */
     private static final class Growth {
-        private final @Nullable Set<String> leftOut;
         private int nodes;
-
-        Growth(@Nullable Set<String> leftOut) {
-            this.leftOut = leftOut;
-        }
 
         Node node(Type declared, @Nullable Object base, List<Target> targets, String at) {
             Target first = targets.get(0);
@@ -167,10 +158,10 @@ final class CasePlan {
                 if (!step.isIndex() || step.index() >= base.size()) {
                     throw new PathRefused(
                             group.get(0).axis(),
-                            "%s has %d elements, from [0] to [%d]".formatted(at, base.size(), base.size() - 1));
+                            "%s has %s elements, from [0] to [%s]".formatted(at, base.size(), base.size() - 1));
                 }
                 Object element = base.get(step.index());
-                elements[step.index()] = node(element.getClass(), element, group, "%s[%d]".formatted(at, step.index()));
+                elements[step.index()] = node(element.getClass(), element, group, "%s[%s]".formatted(at, step.index()));
             });
             return new Node(nodes++, axes(targets)) {
                 @Override
@@ -197,7 +188,6 @@ final class CasePlan {
                 String place = at.isEmpty() ? step.name() : at + "." + step.name();
                 parts[index] = node(component.type(), component.resolved(base), group, place);
             });
-            forget(type, base, fixed, parts, at);
             return new Node(nodes++, axes(targets)) {
                 @Override
                 Object make(Object[] values, long changed, @Nullable Object[] built) {
@@ -211,35 +201,6 @@ final class CasePlan {
                     return type.create(arguments);
                 }
             };
-        }
-
-        /** Takes out of the base's values those that follow from others, so that the constructor finds them anew. */
-        private void forget(
-                RecordSchema type, Object base, @Nullable Object[] fixed, @Nullable Node[] parts, String at) {
-            for (int i = 0; i < fixed.length; i++) {
-                RecordSchema.Component component = type.components().get(i);
-                Assumed assumed = component.assumed().orElse(null);
-                if (assumed == null
-                        || !assumed.value().isEmpty()
-                        || component.rawType().isPrimitive()) {
-                    continue;
-                }
-                String place = at.isEmpty() ? component.name() : at + "." + component.name();
-                Object given = fixed[i];
-                fixed[i] = null;
-                boolean follows = leftOut == null ? sameWithout(type, base, fixed) : leftOut.contains(place);
-                if (parts[i] != null || !follows) {
-                    fixed[i] = given;
-                }
-            }
-        }
-
-        private static boolean sameWithout(RecordSchema type, Object base, @Nullable Object[] values) {
-            try {
-                return type.create(values.clone()).equals(base);
-            } catch (RuntimeException needed) {
-                return false;
-            }
         }
 
         private static Map<FieldPath.Step, List<Target>> grouped(List<Target> targets) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.sweep.kernel.TextBuffer;
 import org.jspecify.annotations.Nullable;
 
@@ -145,7 +146,7 @@ public final class CompiledSweep {
     private void range(long from, long to) {
         if (from < 0 || to < from || to > count()) {
             throw new IllegalArgumentException(
-                    "rows from %d to %d are not among those from 0 to %d".formatted(from, to, count()));
+                    "rows from %s to %s are not among those from 0 to %s".formatted(from, to, count()));
         }
     }
 
@@ -165,12 +166,18 @@ public final class CompiledSweep {
                 for (int i = 0; i < outputs.size(); i++) {
                     cells[shown.length + i] = outputs.get(i).cell(result);
                 }
-                return new Row(number, columns, cells, null);
-            } catch (RuntimeException refused) {
-                begun = false;
-                Arrays.fill(cells, shown.length, cells.length, null);
-                return new Row(number, columns, cells, refused);
+                return new Row(number, columns, cells, Row.Outcome.of(result));
+            } catch (InvalidInput refused) {
+                return unanswered(number, cells, Row.Outcome.of(refused));
+            } catch (IllegalArgumentException | ArithmeticException refused) {
+                return unanswered(number, cells, Row.Outcome.of(refused));
             }
+        }
+
+        private Row unanswered(long number, @Nullable Object[] cells, Row.Outcome outcome) {
+            begun = false;
+            Arrays.fill(cells, shown.length, cells.length, null);
+            return new Row(number, columns, cells, outcome);
         }
 
         /** Takes the values of a row, and puts them into its cells; tells bit by bit which have changed. */

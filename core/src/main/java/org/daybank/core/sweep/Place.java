@@ -37,7 +37,7 @@ final class Place {
             type = unwrapped(type);
             if (step.isIndex()) {
                 if (raw(type) != List.class) {
-                    throw new IllegalArgumentException("[%d] stands after what is not a list".formatted(step.index()));
+                    throw new IllegalArgumentException("[%s] stands after what is not a list".formatted(step.index()));
                 }
                 hops.add(new Hop(null, List.class, step.index()));
                 type = ((ParameterizedType) type).getActualTypeArguments()[0];

@@ -2,14 +2,12 @@ package org.daybank.core.sweep;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.daybank.core.sweep.kernel.TextBuffer;
 
 /** Writes rows in one of the formats. */
 abstract class RowText {
-    private static final String OK = "ok";
-    private static final String FAILED = "failed";
-
     /** The text of one number. */
     static String number(double number) {
         TextBuffer text = new TextBuffer();
@@ -40,7 +38,7 @@ abstract class RowText {
                 quoted(column.heading(), text);
                 text.add(',');
             });
-            text.add("status,error\n");
+            text.add("status,reason,message\n");
         }
 
         @Override
@@ -54,11 +52,11 @@ abstract class RowText {
                 }
                 text.add(',');
             }
-            text.add(row.ok() ? OK : FAILED);
+            text.add(row.status());
             text.add(',');
-            if (!row.ok()) {
-                quoted(row.error().orElse(""), text);
-            }
+            text.add(row.reason().orElse(""));
+            text.add(',');
+            quoted(row.message().orElse(""), text);
             text.add('\n');
         }
 
@@ -100,9 +98,11 @@ abstract class RowText {
                 }
             }
             text.add(names.isEmpty() ? "{\"status\":\"" : ",\"status\":\"");
-            text.add(row.ok() ? OK : FAILED);
-            text.add("\",\"error\":");
-            text.add(row.ok() ? "null" : string(row.error().orElse("")));
+            text.add(row.status());
+            text.add("\",\"reason\":");
+            text.add(row.reason().map(Ndjson::string).orElse("null"));
+            text.add(",\"message\":");
+            text.add(row.message().map(Ndjson::string).orElse("null"));
             text.add("}\n");
         }
 
@@ -114,7 +114,7 @@ abstract class RowText {
                 if (c == '"' || c == '\\') {
                     quoted.append('\\').append(c);
                 } else if (c < ' ') {
-                    quoted.append(String.format("\\u%04x", (int) c));
+                    quoted.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
                 } else {
                     quoted.append(c);
                 }

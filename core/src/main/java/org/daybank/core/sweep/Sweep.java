@@ -1,7 +1,6 @@
 package org.daybank.core.sweep;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +9,7 @@ import java.util.stream.Stream;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Problems;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,8 +27,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>A path names components of records joined by points, elements of lists by index in brackets: {@code loads[3].power}.
- * What the base leaves to its defaults follows what varies: a component whose default depends on others, and which equals
- * that default in the base, is found anew in each case ({@link #leftOut} says so exactly).
+ * What the base leaves out follows what varies: a default that depends on a varied component is resolved in each case.
  *
  * <p>Immutable; each method gives a new sweep.
  */
@@ -44,21 +43,18 @@ public final class Sweep {
     private final List<Varied> axes;
     private final List<Named> outputs;
     private final Sampling sampling;
-    private final @Nullable Set<String> leftOut;
 
     private Sweep(
             Record base,
             Function<Object, Object> calculator,
             List<Varied> axes,
             List<Named> outputs,
-            Sampling sampling,
-            @Nullable Set<String> leftOut) {
+            Sampling sampling) {
         this.base = base;
         this.calculator = calculator;
         this.axes = axes;
         this.outputs = outputs;
         this.sampling = sampling;
-        this.leftOut = leftOut;
     }
 
     /** An axis, what it varies, and what its column is called. */
@@ -71,12 +67,16 @@ public final class Sweep {
      * A sweep that varies nothing yet.
      *
      * @param base the case that is varied: a record of facts and policies
-     * @param calculator asked for each case; it must give the same result for the same case on any thread
+     * @param calculator asked for each case; it must give the same result for the same case on any thread. A case that it
+     *     refuses with {@link InvalidInput} is a row of status {@code invalid}, one for which it throws another {@link
+     *     IllegalArgumentException} or an {@link ArithmeticException} a row of status {@code failed}; any other exception is a
+     *     defect and ends the sweep. A result that is a {@link org.daybank.core.working.Solvable} says itself whether there is
+     *     a solution
      */
     public static <C extends Record, R extends Record> Sweep of(C base, Function<? super C, ? extends R> calculator) {
         @SuppressWarnings("unchecked")
         Class<C> type = (Class<C>) base.getClass();
-        return new Sweep(base, made -> calculator.apply(type.cast(made)), List.of(), List.of(), Sampling.grid(), null);
+        return new Sweep(base, made -> calculator.apply(type.cast(made)), List.of(), List.of(), Sampling.grid());
     }
 
     /** The same with one more place that varies. */
@@ -86,7 +86,7 @@ public final class Sweep {
 
     /** The same with one more place that varies, whose column has a name of its own. */
     public Sweep vary(String name, String path, Axis axis) {
-        return new Sweep(base, calculator, appended(axes, new Varied(name, path, axis)), outputs, sampling, leftOut);
+        return new Sweep(base, calculator, appended(axes, new Varied(name, path, axis)), outputs, sampling);
     }
 
     /** The same with one more column: a value somewhere in the result. */
@@ -96,22 +96,12 @@ public final class Sweep {
 
     /** The same with one more column, which has a name of its own. */
     public Sweep output(String name, String path) {
-        return new Sweep(base, calculator, axes, appended(outputs, new Named(name, path)), sampling, leftOut);
+        return new Sweep(base, calculator, axes, appended(outputs, new Named(name, path)), sampling);
     }
 
     /** The same with other cases chosen: every point of the grid unless this says otherwise. */
     public Sweep sampled(Sampling how) {
-        return new Sweep(base, calculator, axes, outputs, how, leftOut);
-    }
-
-    /**
-     * The same, told exactly which components of the base are left to defaults that depend on others; without it, whatever
-     * equals its default counts as left to it.
-     *
-     * @param paths from the base
-     */
-    public Sweep leftOut(Collection<String> paths) {
-        return new Sweep(base, calculator, axes, outputs, sampling, Set.copyOf(paths));
+        return new Sweep(base, calculator, axes, outputs, how);
     }
 
     /** The rows, each calculated when the stream comes to it; in parallel where the stream is made so. */
@@ -141,17 +131,17 @@ public final class Sweep {
 
     /** Gathers what is wrong on the way. */
     private final class Compilation {
-        private final List<Problem> problems = new ArrayList<>();
+        private final Problems problems = new Problems();
 
         CompiledSweep compile(@Nullable Function<Integer, Points> given) {
             check(
                     axes.size() <= MOST_AXES,
                     "/axes",
-                    "axes must be at most %d but were %s.".formatted(MOST_AXES, axes.size()));
+                    "axes must be at most %s but are %s".formatted(MOST_AXES, axes.size()));
             check(
                     outputs.size() <= MOST_OUTPUTS,
                     "/outputs",
-                    "outputs must be at most %d but were %s.".formatted(MOST_OUTPUTS, outputs.size()));
+                    "outputs must be at most %s but are %s".formatted(MOST_OUTPUTS, outputs.size()));
             done();
             List<Input> inputs = new ArrayList<>();
             List<FieldPath> paths = new ArrayList<>();
@@ -184,17 +174,17 @@ public final class Sweep {
 
         private CasePlan plan(List<FieldPath> paths) {
             if (paths.isEmpty()) {
-                problems.add(new Problem("/axes", ProblemCode.MISSING, "axes must not be empty: nothing varies"));
+                problems.add("/axes", ProblemCode.MISSING, "axes must not be empty: nothing varies");
                 done();
             }
             try {
-                return CasePlan.of(base, paths, leftOut);
+                return CasePlan.of(base, paths);
             } catch (CasePlan.PathRefused refused) {
-                problems.add(new Problem(
-                        "/axes/%d/path".formatted(refused.axis()),
-                        ProblemCode.CONFLICT,
-                        String.valueOf(refused.getMessage())));
-                throw new InvalidInput(problems);
+                throw problems.add(
+                                "/axes/%s/path".formatted(refused.axis()),
+                                ProblemCode.CONFLICT,
+                                String.valueOf(refused.getMessage()))
+                        .asException();
             }
         }
 
@@ -230,22 +220,20 @@ public final class Sweep {
             try {
                 step.run();
             } catch (InvalidInput refused) {
-                refused.problems().forEach(problem -> problems.add(problem.under(at)));
+                problems.addAll(refused, problem -> problem.under(at));
             } catch (IllegalArgumentException refused) {
-                problems.add(new Problem(at, ProblemCode.UNREADABLE, String.valueOf(refused.getMessage())));
+                problems.add(at, ProblemCode.UNREADABLE, String.valueOf(refused.getMessage()));
             }
         }
 
         private void check(boolean holds, String at, String message) {
             if (!holds) {
-                problems.add(new Problem(at, ProblemCode.OUT_OF_RANGE, message));
+                problems.add(at, ProblemCode.OUT_OF_RANGE, message);
             }
         }
 
         private void done() {
-            if (!problems.isEmpty()) {
-                throw new InvalidInput(problems);
-            }
+            problems.throwIfAny();
         }
     }
 }

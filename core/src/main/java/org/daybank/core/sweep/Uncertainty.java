@@ -4,12 +4,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.sweep.kernel.Sobol;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the uncertainty of the inputs of a sweep makes of its outputs.
@@ -18,12 +23,17 @@ import org.daybank.core.sweep.kernel.Sobol;
  * Sobol: (inputs + 2) cases for each draw. First-order indices are those of Saltelli et al. 2010 (Computer Physics
  * Communications 181:259–270, table 2, line b), total indices those of Jansen 1999 (the same table, line f).
  *
+ * <p>A case may have no answer: its input is refused, it has no solution, or the output is absent from the result. Such cases
+ * are counted for each output. A draw of which one of the two points has no answer is excluded from mean, deviation and
+ * percentiles of that output; a draw with any case without an answer is excluded from its indices. What remains describes the
+ * part of the inputs that has an answer, and only that part.
+ *
  * @param draws how many points each of the two samples has
- * @param cases how often the calculator was asked
- * @param failed how many of the cases it refused; draws with such a case count in no index
+ * @param cases how often the calculator was called
+ * @param unanswered how many of the cases were refused, failed or had no solution
  * @param outputs one for each output of the sweep
  */
-public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs) {
+public record Uncertainty(int draws, int cases, int unanswered, List<Spread> outputs) {
     /** Most cases for which the calculator is asked. */
     public static final int MOST_CASES = 50_000_000;
 
@@ -40,7 +50,13 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
      * @param mean over both samples
      * @param deviation standard deviation
      * @param percentiles values below which so many hundredths lie
-     * @param influences what each input has to do with it, in the order of the inputs
+     * @param influences what each input has to do with it, in the order of the inputs; empty when fewer than two draws are
+     *     complete
+     * @param unanswered how many of the cases have no value of this output
+     * @param reasons why they have none, the most frequent reason first
+     * @param excludedFromPercentiles how many draws have a point without a value, and count in neither mean, deviation nor
+     *     percentiles
+     * @param excludedFromIndices how many draws have any case without a value, and count in no index
      */
     public record Spread(
             String output,
@@ -48,10 +64,15 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
             double mean,
             double deviation,
             Percentiles percentiles,
-            List<Influence> influences) {
-        /** Keeps a copy. */
+            List<Influence> influences,
+            int unanswered,
+            List<ReasonCount> reasons,
+            int excludedFromPercentiles,
+            int excludedFromIndices) {
+        /** Keeps copies. */
         public Spread {
             influences = List.copyOf(influences);
+            reasons = List.copyOf(reasons);
         }
     }
 
@@ -96,6 +117,15 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
     public record Influence(String input, double firstOrder, double total) {}
 
     /**
+     * How many cases have no value for one reason.
+     *
+     * @param reason the {@linkplain Row#reason() reason} of a row, or {@code absent} where the case has an answer without this
+     *     value
+     * @param cases how many
+     */
+    public record ReasonCount(String reason, int cases) {}
+
+    /**
      * Asks a sweep's calculator as often as it takes.
      *
      * @param sweep what varies by which axes, and at least one output that is a number; its sampling has no part in this
@@ -110,7 +140,7 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
         check(
                 cases <= MOST_CASES,
                 "/sampling/count",
-                "%d draws of %d inputs take %d cases; at most %d are asked for"
+                "%s draws of %s inputs take %s cases; at most %s are asked for"
                         .formatted(draws, axes, cases, MOST_CASES));
         List<Column> columns =
                 compiled.columns().subList(axes, compiled.columns().size());
@@ -118,13 +148,13 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
         for (int i = 0; i < columns.size(); i++) {
             check(columns.get(i).numeric(), "/outputs/" + i, columns.get(i).name() + " is not a number");
         }
-        double[][] found = evaluated(compiled, columns.size());
-        int failed = (int) Arrays.stream(found[columns.size()]).sum();
+        Answers answers = new Answers(compiled, columns.size());
         List<Spread> spreads = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            spreads.add(spread(columns.get(i), compiled.columns().subList(0, axes), found[i]));
+            spreads.add(
+                    spread(columns.get(i), compiled.columns().subList(0, axes), answers.found[i], answers.reasons(i)));
         }
-        return new Uncertainty(draws, (int) cases, failed, spreads);
+        return new Uncertainty(draws, (int) cases, answers.unanswered, spreads);
     }
 
     /** For each draw its point of the first sample, that of the second, and the first with one coordinate of the second. */
@@ -137,65 +167,129 @@ public record Uncertainty(int draws, int cases, int failed, List<Spread> outputs
         });
     }
 
-    /** The numbers of each output, case by case, NaN where there is none; last, which cases failed. */
-    private static double[][] evaluated(CompiledSweep compiled, int outputs) {
-        double[][] found = new double[outputs + 1][(int) compiled.count()];
-        try {
-            compiled.forEach(0, compiled.count(), Runtime.getRuntime().availableProcessors(), row -> {
-                int at = (int) row.number();
-                found[outputs][at] = row.ok() ? 0 : 1;
-                for (int i = 0; i < outputs; i++) {
-                    found[i][at] = row.cell(compiled.inputs() + i) instanceof Double number ? number : Double.NaN;
-                }
-            });
-        } catch (IOException interrupted) {
-            throw new UncheckedIOException(interrupted);
+    /** What the calculator answered, case by case. */
+    private static final class Answers {
+        private static final String ABSENT = "absent";
+
+        /** The numbers of each output; NaN where there is none. */
+        private final double[][] found;
+
+        /** How often each output has no value for each reason. */
+        private final List<Map<String, Integer>> missing = new ArrayList<>();
+
+        private int unanswered;
+
+        Answers(CompiledSweep compiled, int outputs) {
+            found = new double[outputs][(int) compiled.count()];
+            for (int i = 0; i < outputs; i++) {
+                missing.add(new TreeMap<>());
+            }
+            try {
+                compiled.forEach(0, compiled.count(), Runtime.getRuntime().availableProcessors(), row -> {
+                    unanswered += row.ok() ? 0 : 1;
+                    for (int i = 0; i < outputs; i++) {
+                        take(i, row, row.cell(compiled.inputs() + i));
+                    }
+                });
+            } catch (IOException interrupted) {
+                throw new UncheckedIOException(interrupted);
+            }
         }
-        return found;
+
+        private void take(int output, Row row, @Nullable Object cell) {
+            double value = cell instanceof Double number && Double.isFinite(number) ? number : Double.NaN;
+            found[output][(int) row.number()] = value;
+            if (Double.isNaN(value)) {
+                missing.get(output).merge(row.reason().orElse(ABSENT), 1, Integer::sum);
+            }
+        }
+
+        List<ReasonCount> reasons(int output) {
+            return missing.get(output).entrySet().stream()
+                    .map(entry -> new ReasonCount(entry.getKey(), entry.getValue()))
+                    .sorted(Comparator.comparingInt(ReasonCount::cases).reversed())
+                    .toList();
+        }
     }
 
-    private static Spread spread(Column column, List<Column> inputs, double[] found) {
+    private static Spread spread(Column column, List<Column> inputs, double[] found, List<ReasonCount> reasons) {
         int group = inputs.size() + 2;
-        double[] sampled = IntStream.range(0, found.length)
-                .filter(i -> i % group < 2)
-                .mapToDouble(i -> found[i])
-                .filter(Double::isFinite)
-                .sorted()
-                .toArray();
-        if (sampled.length < 2) {
+        int draws = found.length / group;
+        int[] pairs = drawsWith(2, found, group);
+        if (pairs.length < 2) {
             throw new InvalidInput(List.of(new Problem(
                     "/outputs",
                     ProblemCode.INCONSISTENT,
-                    column.name() + ": fewer than two of the cases have an answer")));
+                    "%s: fewer than two draws have an answer; cases without one: %s"
+                            .formatted(
+                                    column.name(),
+                                    reasons.stream()
+                                            .map(reason -> reason.cases() + " " + reason.reason())
+                                            .collect(Collectors.joining(", "))))));
         }
-        double mean = Arrays.stream(sampled).average().orElseThrow();
-        double variance = Arrays.stream(sampled)
-                        .map(value -> (value - mean) * (value - mean))
-                        .sum()
-                / (sampled.length - 1);
-        List<Influence> influences = IntStream.range(0, inputs.size())
-                .mapToObj(i -> influence(inputs.get(i).name(), found, group, i + 2, mean, variance))
-                .toList();
-        return new Spread(column.name(), column.unit(), mean, Math.sqrt(variance), Percentiles.of(sampled), influences);
+        double[] sampled = samples(pairs, found);
+        Arrays.sort(sampled);
+        double mean = mean(sampled);
+        int[] complete = drawsWith(group, found, group);
+        List<Influence> influences = complete.length < 2
+                ? List.of()
+                : IntStream.range(0, inputs.size())
+                        .mapToObj(i -> influence(inputs.get(i).name(), found, i + 2, complete))
+                        .toList();
+        return new Spread(
+                column.name(),
+                column.unit(),
+                mean,
+                Math.sqrt(variance(sampled, mean)),
+                Percentiles.of(sampled),
+                influences,
+                reasons.stream().mapToInt(ReasonCount::cases).sum(),
+                reasons,
+                draws - pairs.length,
+                draws - complete.length);
     }
 
-    private static Influence influence(
-            String input, double[] found, int group, int crossing, double mean, double variance) {
+    /** The first cases of the draws whose first so many cases all have a value. */
+    private static int[] drawsWith(int members, double[] found, int group) {
+        return IntStream.range(0, found.length / group)
+                .map(draw -> draw * group)
+                .filter(first -> IntStream.range(first, first + members).allMatch(i -> Double.isFinite(found[i])))
+                .toArray();
+    }
+
+    /** The values of both points of some draws. */
+    private static double[] samples(int[] draws, double[] found) {
+        return Arrays.stream(draws)
+                .flatMap(first -> IntStream.of(first, first + 1))
+                .mapToDouble(i -> found[i])
+                .toArray();
+    }
+
+    private static double mean(double[] values) {
+        return Arrays.stream(values).average().orElseThrow();
+    }
+
+    private static double variance(double[] values, double mean) {
+        return Arrays.stream(values)
+                        .map(value -> (value - mean) * (value - mean))
+                        .sum()
+                / (values.length - 1);
+    }
+
+    private static Influence influence(String input, double[] found, int crossing, int[] complete) {
+        double[] sampled = samples(complete, found);
+        double mean = mean(sampled);
         double first = 0;
         double total = 0;
-        int count = 0;
-        for (int draw = 0; draw < found.length; draw += group) {
+        for (int draw : complete) {
             double a = found[draw];
             double b = found[draw + 1];
             double crossed = found[draw + crossing];
-            if (Double.isFinite(a) && Double.isFinite(b) && Double.isFinite(crossed)) {
-                // taken from the mean, which changes no expectation and steadies the estimate
-                first += (b - mean) * (crossed - a);
-                total += (a - crossed) * (a - crossed) / 2;
-                count++;
-            }
+            // taken from the mean, which changes no expectation and steadies the estimate
+            first += (b - mean) * (crossed - a);
+            total += (a - crossed) * (a - crossed) / 2;
         }
-        double scale = count * variance;
+        double scale = complete.length * variance(sampled, mean);
         return scale == 0 ? new Influence(input, 0, 0) : new Influence(input, first / scale, total / scale);
     }
 

@@ -25,6 +25,9 @@ import org.daybank.core.schema.Validation;
  * @param rows one for each line
  */
 public record Table(List<String> columns, List<Row> rows) {
+    /** Most rows that are read. */
+    public static final int MAXIMUM_ROWS = 20_000;
+
     /** Keeps copies. */
     public Table {
         columns = List.copyOf(columns);
@@ -53,7 +56,7 @@ public record Table(List<String> columns, List<Row> rows) {
      * <p>A cell ends with its line. A byte order mark before the first line is passed over.
      *
      * @throws InvalidInput when a line has another number of cells than there are columns, a quote is not closed, a column
-     *     is named twice, or no line names the columns
+     *     is named twice, no line names the columns, or there are more than {@link #MAXIMUM_ROWS} rows
      */
     public static Table parse(String csv) {
         List<String> columns = List.of();
@@ -66,8 +69,16 @@ public record Table(List<String> columns, List<Row> rows) {
             if (text.isBlank() || text.startsWith("#")) {
                 continue;
             }
-            List<String> cells = cells(text);
             String where = "line " + line;
+            if (rows.size() == MAXIMUM_ROWS) {
+                checks.that(
+                        false,
+                        where,
+                        ProblemCode.OUT_OF_RANGE,
+                        "%s: a table must have at most %s rows".formatted(where, MAXIMUM_ROWS));
+                break;
+            }
+            List<String> cells = cells(text);
             checks.that(
                     quotesAreClosed(text),
                     where,
@@ -81,7 +92,7 @@ public record Table(List<String> columns, List<Row> rows) {
                             named.add(column),
                             where,
                             ProblemCode.CONFLICT,
-                            "%s names the column %s twice".formatted(where, column));
+                            "%s names the column %s twice".formatted(where, Problem.shortened(column)));
                 }
                 continue;
             }
@@ -94,7 +105,10 @@ public record Table(List<String> columns, List<Row> rows) {
             for (int i = 0; i < Math.min(cells.size(), columns.size()); i++) {
                 named.put(columns.get(i), cells.get(i));
             }
-            rows.add(new Row(line, named));
+            // a table with a mistake is refused as a whole: its rows need not be kept
+            if (checks.isClean()) {
+                rows.add(new Row(line, named));
+            }
         }
         checks.that(!columns.isEmpty(), "", ProblemCode.MISSING, "the table has no header line")
                 .done();

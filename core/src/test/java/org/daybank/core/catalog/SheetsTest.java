@@ -88,4 +88,15 @@ class SheetsTest {
     private static InvalidInput refused(String text) {
         return catchThrowableOfType(InvalidInput.class, () -> Sheets.read(ChargeController.class, Table.parse(text)));
     }
+
+    /** Each line lacks all of the six cells that a controller must have: 6 · 5,000 problems, of which a hundred are listed. */
+    @Test
+    void ofManyBadLinesTheFirstHundredProblemsAreListed() {
+        InvalidInput one = refused("model,colour\nA,red\n");
+        InvalidInput many = refused("model\n" + "A\n".repeat(5000));
+        int missing = one.problems().size() - 1;
+        assertThat(many.problems()).hasSize(101);
+        assertThat(many.problems().get(100).message())
+                .isEqualTo("and %s more problems".formatted(5000 * missing - 100));
+    }
 }

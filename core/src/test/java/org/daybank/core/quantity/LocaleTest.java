@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Locale;
+import org.daybank.core.load.TimeWindow;
+import org.daybank.core.site.UtcOffset;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,10 +26,12 @@ class LocaleTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en-US", "de-DE", "fr-CH", "tr-TR", "ar-EG-u-nu-arab", "hi-IN-u-nu-deva"})
+    @ValueSource(strings = {"en-US", "de-DE", "fr-CH", "tr-TR", "ar-EG", "ne-NP", "ar-EG-u-nu-arab", "hi-IN-u-nu-deva"})
     void textIsTheSameEverywhere(String tag) {
         Locale.setDefault(Locale.forLanguageTag(tag));
 
+        assertThat(TimeWindow.parse("08:05-23:00")).hasToString("08:05-23:00");
+        assertThat(UtcOffset.parse("-3.5")).hasToString("-03:30");
         assertThat(Power.parse("1234.5 W")).hasToString("1.2345 kW");
         assertThat(Power.watts(1234.567).rounded()).isEqualTo("1.235 kW");
         assertThat(Ratio.parse("12.5 %")).hasToString("0.125");

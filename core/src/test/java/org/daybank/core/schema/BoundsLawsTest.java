@@ -77,12 +77,18 @@ class BoundsLawsTest {
 
     /** A limit holds where the limit itself is accepted or not, as it should be, and what lies beyond is refused. */
     private static void holds(
-            Class<? extends Record> type, RecordSchema.Component component, String limit, int beyond, boolean included) {
+            Class<? extends Record> type,
+            RecordSchema.Component component,
+            String limit,
+            int beyond,
+            boolean included) {
         if (limit.isEmpty()) {
             return;
         }
         Object atLimit = Scalars.parse(component.elementType(), limit);
-        assertThat(isOutOfRange(type, component, atLimit)).as("%s at %s", component.name(), limit).isEqualTo(!included);
+        assertThat(isOutOfRange(type, component, atLimit))
+                .as("%s at %s", component.name(), limit)
+                .isEqualTo(!included);
         if (beyond != 0) {
             parse(component.elementType(), justBeyond(component.elementType(), limit, beyond))
                     .ifPresent(value -> assertThat(isOutOfRange(type, component, value))
@@ -95,8 +101,7 @@ class BoundsLawsTest {
     private static String justBeyond(Class<?> type, String limit, int beyond) {
         Matcher number = NUMBER.matcher(limit);
         assertThat(number.find()).as(limit).isTrue();
-        BigDecimal step =
-                type == int.class || type == Integer.class ? BigDecimal.ONE : new BigDecimal("0.001");
+        BigDecimal step = type == int.class || type == Integer.class ? BigDecimal.ONE : new BigDecimal("0.001");
         return number.replaceFirst(new BigDecimal(number.group())
                 .add(step.multiply(BigDecimal.valueOf(beyond)))
                 .toPlainString());
@@ -111,15 +116,15 @@ class BoundsLawsTest {
     }
 
     /** Whether the record refuses a value for its range, whatever else may keep it from going with the other components. */
-    private static boolean isOutOfRange(
-            Class<? extends Record> type, RecordSchema.Component component, Object value) {
+    private static boolean isOutOfRange(Class<? extends Record> type, RecordSchema.Component component, Object value) {
         RecordSchema schema = RecordSchema.of(type);
         @Nullable Object[] values = schema.values(InputRecords.specimens(type).get(0));
         Object given = value;
         if (component.rawType() == List.class) {
             int size = values[component.index()] instanceof List<?> list
                     ? list.size()
-                    : Objects.requireNonNull(component.bounds().declared().orElseThrow()).minimumItems();
+                    : Objects.requireNonNull(component.bounds().declared().orElseThrow())
+                            .minimumItems();
             given = Collections.nCopies(Math.max(1, size), value);
         }
         values[component.index()] = given;
@@ -130,7 +135,8 @@ class BoundsLawsTest {
             return refused.problems().stream()
                     .anyMatch(problem -> problem.path().matches("/" + component.name() + "(/.*)?")
                             && problem.code() == ProblemCode.OUT_OF_RANGE
-                            && problem.message().matches("\\S+ must be (at least|at most|above|below|from) .*, but was .*"));
+                            && problem.message()
+                                    .matches("\\S+ must be (at least|at most|above|below|from) .*, but was .*"));
         }
     }
 
@@ -150,10 +156,14 @@ class BoundsLawsTest {
                 }
                 @Nullable Object[] values = schema.values(specimen);
                 values[component.index()] = Collections.nCopies(bounds.maximumItems() + 1, list.get(0));
-                assertThat(codes(schema, values, component)).as(type + "." + component.name()).isNotEmpty();
+                assertThat(codes(schema, values, component))
+                        .as(type + "." + component.name())
+                        .isNotEmpty();
                 if (bounds.minimumItems() > 0) {
                     values[component.index()] = List.of();
-                    assertThat(codes(schema, values, component)).as(type + "." + component.name()).isNotEmpty();
+                    assertThat(codes(schema, values, component))
+                            .as(type + "." + component.name())
+                            .isNotEmpty();
                 }
             }
         }

@@ -22,9 +22,10 @@ class InputLawsTest {
 
     @Test
     void everyInputRecordHasASpecimen() {
-        assertThat(InputRecords.TYPES).allSatisfy(type -> assertThat(InputRecords.specimens(type))
-                .as(type.getSimpleName())
-                .isNotEmpty());
+        assertThat(InputRecords.TYPES)
+                .allSatisfy(type -> assertThat(InputRecords.specimens(type))
+                        .as(type.getSimpleName())
+                        .isNotEmpty());
         System.out.printf(
                 "Laws of inputs: %d records with %d components%n",
                 InputRecords.TYPES.size(),

@@ -31,8 +31,7 @@ final class InputRecords {
 
     /** Every public record of the library with a component that has a range or a default. */
     static final Set<Class<? extends Record>> TYPES = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages(ROOT).stream()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages(ROOT).stream()
                     .map(JavaClass::reflect)
                     .filter(type -> type.isRecord() && Modifier.isPublic(type.getModifiers()))
                     .filter(type -> RecordSchema.of(type).components().stream()
@@ -93,8 +92,7 @@ final class InputRecords {
     private static List<Object> sampleData() {
         List<Object> found = new ArrayList<>();
         List<JavaClass> classes = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS)
-                .importPackages(ROOT).stream()
+                .withImportOption(ImportOption.Predefined.ONLY_INCLUDE_TESTS).importPackages(ROOT).stream()
                         .filter(type -> !type.isInterface() && !type.isAnonymousClass())
                         .sorted(Comparator.comparing(JavaClass::getName))
                         .toList();

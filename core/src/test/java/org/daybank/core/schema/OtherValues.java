@@ -33,8 +33,16 @@ final class OtherValues {
             found.addAll(near(now));
         }
         component.constantDefault().ifPresent(found::add);
-        component.bounds().minimum().filter(limit -> component.rawType().isInstance(limit)).ifPresent(found::add);
-        component.bounds().maximum().filter(limit -> component.rawType().isInstance(limit)).ifPresent(found::add);
+        component
+                .bounds()
+                .minimum()
+                .filter(limit -> component.rawType().isInstance(limit))
+                .ifPresent(found::add);
+        component
+                .bounds()
+                .maximum()
+                .filter(limit -> component.rawType().isInstance(limit))
+                .ifPresent(found::add);
         if (component.type() instanceof ParameterizedType && component.rawType() == List.class) {
             Class<?> element = component.elementType();
             if (element.isEnum()) {

@@ -132,9 +132,9 @@ class EpwReaderTest {
         assertThatThrownBy(() -> EpwReader.read(text))
                 .isInstanceOfSatisfying(
                         InvalidInput.class,
-                        invalid -> assertThat(invalid.problems()).hasSize(51))
+                        invalid -> assertThat(invalid.problems()).hasSize(101))
                 // 365 days of 8 hours
-                .hasMessageContaining("and 2870 problems more");
+                .hasMessageContaining("and 2820 more problems");
     }
 
     @Test

@@ -230,7 +230,8 @@ class SweepLimitsTest {
                 .vary("numbers[0]", Axis.range(1.0, 2.0, 2))
                 .output("sum");
         assertThat(problems(() -> Uncertainty.of(refusing, 16, 0)))
-                .containsExactly("/outputs sum: fewer than two of the cases have an answer");
+                .containsExactly(
+                        "/outputs sum: fewer than two draws have an answer; cases without one: 48 notCalculable");
     }
 
     /** Place and words of everything that is told. */

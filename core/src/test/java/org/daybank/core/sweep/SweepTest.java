@@ -15,6 +15,7 @@ import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.BankDemand;
 import org.daybank.core.bank.BankDemandBuilder;
 import org.daybank.core.bank.BankPolicy;
+import org.daybank.core.bank.BankSelection;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.EnergyDemand;
@@ -33,6 +34,7 @@ import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.working.Solvable;
 import org.junit.jupiter.api.Test;
 
 class SweepTest {
@@ -77,26 +79,24 @@ class SweepTest {
                         407.0723684210526 * 3 / 4,
                         407.0723684210526);
         assertThat(csv(sweep.compile(), 1).lines().toList())
-                .startsWith("policy.autonomy_d,energy_Wh,requiredCapacity_Ah,governing,status,error")
+                .startsWith("policy.autonomy_d,energy_Wh,requiredCapacity_Ah,governing,status,reason,message")
                 .hasSize(7);
         assertThat(csv(sweep.compile(), 1).lines().toList().get(5))
                 .startsWith("3,1800,305.30")
-                .endsWith(",depth,ok,");
+                .endsWith(",depth,ok,,");
     }
 
     @Test
     void whatWasLeftToItsDefaultFollowsWhatVaries() {
         // worst day and running current are those of the mean day: 2.4 kWh / 25.6 V / 24 h
-        Sweep sweep = Sweep.of(DEMAND, demand -> demand)
+        Sweep sweep = Sweep.of(DEMAND, BankDemand::resolved)
                 .vary("dailyEnergy", Axis.of(Energy.kilowattHours(4.8)))
                 .output("worstDailyEnergy")
                 .output("runningCurrent");
         Row row = sweep.rows().findFirst().orElseThrow();
         assertThat(row.number("worstDailyEnergy")).hasValue(4800);
         assertThat(row.number("runningCurrent").orElseThrow()).isEqualTo(4800 / 25.6 / 24, within(1e-12));
-        Row exact = sweep.leftOut(List.of("runningCurrent")).rows().findFirst().orElseThrow();
-        assertThat(exact.number("worstDailyEnergy")).as("said to be given").hasValue(2400);
-        Row given = Sweep.of(DEMAND.withWorstDailyEnergy(Energy.kilowattHours(3)), demand -> demand)
+        Row given = Sweep.of(DEMAND.withWorstDailyEnergy(Energy.kilowattHours(3)), BankDemand::resolved)
                 .vary("dailyEnergy", Axis.of(Energy.kilowattHours(4.8)))
                 .output("worstDailyEnergy")
                 .rows()
@@ -143,28 +143,80 @@ class SweepTest {
         Sweep sweep = BANK.vary("policy.autonomy", Axis.of(TimeSpan.days(1), TimeSpan.days(90), TimeSpan.days(3)));
         List<Row> rows = sweep.rows().toList();
         assertThat(rows.stream().map(Row::ok)).containsExactly(true, false, true);
-        assertThat(rows.get(1).error()).hasValue("autonomy must be at most 60 d, but was 90 d.");
+        assertThat(rows.get(1).message()).hasValue("autonomy must be at most 60 d but is 90 d");
         assertThat(rows.get(1).failure()).containsInstanceOf(InvalidInput.class);
         assertThat(rows.get(1).number("policy.autonomy")).hasValue(90);
         assertThat(rows.get(1).number("requiredCapacity")).isEmpty();
         assertThat(csv(sweep.compile(), 2).lines().toList().get(2))
-                .isEqualTo("90,,failed,autonomy must be at most 60 d, but was 90 d.");
+                .isEqualTo("90,,invalid,outOfRange,autonomy must be at most 60 d but is 90 d");
     }
 
     @Test
-    void aBugOfACalculatorGivesNoNamesAway() {
+    void aDefectOfACalculatorEndsTheSweepAndIsNoRow() {
         Function<BankCase, BankCapacity> broken = it -> {
             if (it.policy().autonomy().days() > 1) {
                 throw new NullPointerException("org.example.Secret");
             }
             return it.capacity();
         };
-        List<Row> rows = Sweep.of(new BankCase(DEMAND, BankPolicy.standard().withAutonomy(TimeSpan.days(1))), broken)
+        Sweep sweep = Sweep.of(new BankCase(DEMAND, BankPolicy.standard().withAutonomy(TimeSpan.days(1))), broken)
                 .vary("policy.autonomy", Axis.of(TimeSpan.days(1), TimeSpan.days(2)))
-                .output("requiredCapacity")
-                .rows()
-                .toList();
-        assertThat(rows.get(1).error()).hasValue("this case could not be calculated");
+                .output("requiredCapacity");
+        assertThatThrownBy(() -> sweep.rows().toList()).isInstanceOf(NullPointerException.class);
+        ByteArrayOutputStream rows = new ByteArrayOutputStream();
+        assertThatThrownBy(() -> sweep.compile().write(RowFormat.CSV, rows))
+                .hasRootCauseInstanceOf(NullPointerException.class);
+    }
+
+    record Wish(double size) {}
+
+    record Find(double size, Optional<Double> price) implements Solvable {
+        @Override
+        public Optional<String> unsolvedReason() {
+            return price.isPresent() ? Optional.empty() : Optional.of("nothingFits");
+        }
+
+        @Override
+        public String unsolvedStatus() {
+            return "noDesign";
+        }
+    }
+
+    private static Find find(Wish wish) {
+        if (wish.size() > 20) {
+            throw new ArithmeticException("too large");
+        }
+        return new Find(wish.size(), wish.size() > 10 ? Optional.empty() : Optional.of(2 * wish.size()));
+    }
+
+    @Test
+    void aCaseWithoutASolutionIsNotOkAndSaysWhy() throws IOException {
+        Sweep sweep = Sweep.of(new Wish(5), SweepTest::find)
+                .vary("size", Axis.of(5.0, 15.0, 25.0))
+                .output("found", "size")
+                .output("price");
+        List<Row> rows = sweep.rows().toList();
+        assertThat(rows.stream().map(Row::ok)).containsExactly(true, false, false);
+        assertThat(rows.stream().map(Row::status)).containsExactly("ok", "noDesign", "failed");
+        assertThat(rows.get(0).reason()).isEmpty();
+        assertThat(rows.get(1).reason()).hasValue("nothingFits");
+        assertThat(rows.get(1).failure()).isEmpty();
+        assertThat(rows.get(1).number("found"))
+                .as("what is known without a solution")
+                .hasValue(15);
+        assertThat(rows.get(2).message()).hasValue("too large");
+        assertThat(csv(sweep.compile(), 2)).isEqualTo("""
+                        size,found,price,status,reason,message
+                        5,5,10,ok,,
+                        15,15,,noDesign,nothingFits,"the input is valid, but there is no solution: nothingFits"
+                        25,,,failed,notCalculable,too large
+                        """);
+    }
+
+    @Test
+    void aSelectionInWhichNothingFitsHasNoSolution() {
+        assertThat(new BankSelection(List.of(), List.of()).unsolvedReason()).hasValue("nothingFits");
+        assertThat(new BankSelection(List.of(), List.of()).unsolvedStatus()).isEqualTo("noSolution");
     }
 
     @Test
@@ -179,17 +231,17 @@ class SweepTest {
                 .output("paid", "price")
                 .output("count");
         assertThat(csv(sweep.compile(), 1)).isEqualTo("""
-                        name,price_EUR,paid_EUR,count,status,error
-                        "fuse, 10 A",10,10,3,ok,
-                        "fuse, 10 A",30.5,30.5,,ok,
-                        "the ""big"" one",10,10,3,ok,
-                        "the ""big"" one",30.5,30.5,,ok,
+                        name,price_EUR,paid_EUR,count,status,reason,message
+                        "fuse, 10 A",10,10,3,ok,,
+                        "fuse, 10 A",30.5,30.5,,ok,,
+                        "the ""big"" one",10,10,3,ok,,
+                        "the ""big"" one",30.5,30.5,,ok,,
                         """);
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         sweep.compile().write(RowFormat.NDJSON, lines, 2, 4, 1);
         assertThat(lines.toString(StandardCharsets.UTF_8)).isEqualTo("""
-                        {"name":"the \\"big\\" one","price_EUR":10,"paid_EUR":10,"count":3,"status":"ok","error":null}
-                        {"name":"the \\"big\\" one","price_EUR":30.5,"paid_EUR":30.5,"count":null,"status":"ok","error":null}
+                        {"name":"the \\"big\\" one","price_EUR":10,"paid_EUR":10,"count":3,"status":"ok","reason":null,"message":null}
+                        {"name":"the \\"big\\" one","price_EUR":30.5,"paid_EUR":30.5,"count":null,"status":"ok","reason":null,"message":null}
                         """);
     }
 

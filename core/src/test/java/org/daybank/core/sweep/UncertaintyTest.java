@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 
 class UncertaintyTest {
@@ -48,7 +52,7 @@ class UncertaintyTest {
         Uncertainty found = Uncertainty.of(ishigami(), 1 << 14, 1);
         Uncertainty.Spread spread = found.outputs().get(0);
         assertThat(found.cases()).isEqualTo(5 << 14);
-        assertThat(found.failed()).isZero();
+        assertThat(found.unanswered()).isZero();
         // with 16,384 draws of a Sobol sequence the estimates err by a few thousandths
         assertThat(spread.mean()).isEqualTo(A / 2, within(0.01));
         assertThat(spread.deviation()).isEqualTo(Math.sqrt(variance), within(0.01));
@@ -91,10 +95,133 @@ class UncertaintyTest {
                 .output("value");
         Uncertainty found = Uncertainty.of(sweep, 1 << 10, 2);
         // a quarter of three samples of 1024
-        assertThat(found.failed()).isEqualTo(768);
+        assertThat(found.unanswered()).isEqualTo(768);
         // those left are even from 0.25 to 1
         assertThat(found.outputs().get(0).mean()).isEqualTo(0.625, within(0.002));
         assertThat(found.outputs().get(0).percentiles().p25()).isEqualTo(0.4375, within(0.002));
+    }
+
+    record Half(double whole, Optional<Double> part) {}
+
+    /**
+     * z = x + 2 y of two inputs even from 0 to 1, with no value where x < 1/4. What has an answer is x even from 1/4 to 1
+     * and y even from 0 to 1, still independent: mean 0.625 + 2 · 0.5; variance (3/4)²/12 + 4/12 = 0.046875 + 0.333333 =
+     * 0.380208; first-order and total index of x alike 0.046875 / 0.380208 = 0.123288, of y 0.876712.
+     *
+     * <p>Of 1024 draws there are four cases: both points, and each with one input of the other point. A case lacks z when its
+     * x is below 1/4, a quarter of them: 1024. A draw has a point without z when either x is below 1/4: 1 − (3/4)² = 7/16 of
+     * the draws, 448; the crossed cases have the x of one of the two points, so that no more draws are incomplete.
+     */
+    @Test
+    void casesWithoutAValueAreCountedForTheirOutputAndIncompleteDrawsExcludedAsAWhole() {
+        Axis even = Axis.drawn(Distribution.uniform(0.0, 1.0));
+        Uncertainty found = Uncertainty.of(
+                Sweep.of(
+                                new Angles(0.5, 0.5, 0),
+                                at -> new Half(
+                                        at.x() + at.y(),
+                                        at.x() < 0.25 ? Optional.empty() : Optional.of(at.x() + 2 * at.y())))
+                        .vary("x", even)
+                        .vary("y", even)
+                        .output("whole")
+                        .output("part"),
+                1 << 10,
+                4);
+        assertThat(found.unanswered())
+                .as("every case has an answer, if not this value")
+                .isZero();
+        Uncertainty.Spread whole = found.outputs().get(0);
+        assertThat(whole.unanswered()).isZero();
+        assertThat(whole.reasons()).isEmpty();
+        assertThat(whole.excludedFromIndices()).isZero();
+        assertThat(whole.mean()).isEqualTo(1, within(0.002));
+        Uncertainty.Spread part = found.outputs().get(1);
+        assertThat(part.unanswered()).isCloseTo(1024, within(8));
+        assertThat(part.reasons()).containsExactly(new Uncertainty.ReasonCount("absent", part.unanswered()));
+        assertThat(part.excludedFromPercentiles()).isCloseTo(448, within(12));
+        assertThat(part.excludedFromIndices()).isEqualTo(part.excludedFromPercentiles());
+        assertThat(part.mean()).isEqualTo(1.625, within(0.01));
+        assertThat(part.deviation()).isEqualTo(Math.sqrt(0.380208), within(0.01));
+        assertThat(part.influences().get(0).firstOrder()).isEqualTo(0.123288, within(0.02));
+        assertThat(part.influences().get(0).total()).isEqualTo(0.123288, within(0.02));
+        assertThat(part.influences().get(1).firstOrder()).isEqualTo(0.876712, within(0.02));
+        assertThat(part.influences().get(1).total()).isEqualTo(0.876712, within(0.02));
+    }
+
+    /**
+     * A value is absent where x + y > 1: half of all cases. A draw is complete when both points and both crossings have one;
+     * with x₁, x₂, y₁, y₂ that is max(x) + max(y) ≤ 1. The greater of two even numbers has the density 2 m, so that the
+     * probability is ∫₀¹ 2 m (1 − m)² dm = 2 (1/2 − 2/3 + 1/4) = 1/6. Both points alone: 1/4.
+     */
+    @Test
+    void aDrawIsExcludedFromTheIndicesWhenACrossedCaseHasNoValue() {
+        Axis even = Axis.drawn(Distribution.uniform(0.0, 1.0));
+        int draws = 1 << 12;
+        Uncertainty.Spread part = Uncertainty.of(
+                        Sweep.of(
+                                        new Angles(0.25, 0.25, 0),
+                                        at -> new Half(
+                                                0,
+                                                at.x() + at.y() > 1 ? Optional.empty() : Optional.of(at.x() + at.y())))
+                                .vary("x", even)
+                                .vary("y", even)
+                                .output("part"),
+                        draws,
+                        7)
+                .outputs()
+                .get(0);
+        assertThat(part.unanswered()).isCloseTo(4 * draws / 2, within(100));
+        assertThat(part.excludedFromPercentiles()).isCloseTo(draws * 3 / 4, within(60));
+        assertThat(part.excludedFromIndices()).isCloseTo(draws * 5 / 6, within(60));
+        // the sum of two even numbers, given that it is at most 1, has the density 2 s: mean 2/3, median √½
+        assertThat(part.mean()).isEqualTo(2.0 / 3, within(0.01));
+        assertThat(part.percentiles().p50()).isEqualTo(Math.sqrt(0.5), within(0.015));
+        assertThat(part.influences())
+                .allSatisfy(influence -> assertThat(influence.total()).isBetween(0.0, 1.0));
+    }
+
+    /** Refused, failed and unsolved cases are told apart by their reason. */
+    @Test
+    void reasonsAreCounted() {
+        Uncertainty found = Uncertainty.of(
+                Sweep.of(new Angles(0.5, 0, 0), at -> {
+                            if (at.x() < 0.125) {
+                                throw new InvalidInput(
+                                        List.of(new Problem("/x", ProblemCode.OUT_OF_RANGE, "x is too small")));
+                            }
+                            if (at.x() < 0.375) {
+                                throw new ArithmeticException("no root");
+                            }
+                            return new Outcome(at.x());
+                        })
+                        .vary("x", Axis.drawn(Distribution.uniform(0.0, 1.0)))
+                        .output("value"),
+                1 << 10,
+                2);
+        // of 3 · 1024 cases a quarter failed and an eighth was refused
+        assertThat(found.unanswered()).isEqualTo(1152);
+        assertThat(found.outputs().get(0).reasons())
+                .containsExactly(
+                        new Uncertainty.ReasonCount("notCalculable", 768),
+                        new Uncertainty.ReasonCount("outOfRange", 384));
+    }
+
+    @Test
+    void anOutputWithoutAnyValueIsRefusedWithTheReasons() {
+        assertThatThrownBy(() -> Uncertainty.of(
+                        Sweep.of(new Angles(0.5, 0, 0), at -> {
+                                    if (at.x() != 0.5) {
+                                        throw new ArithmeticException("no root");
+                                    }
+                                    return new Outcome(at.x());
+                                })
+                                .vary("x", Axis.drawn(Distribution.uniform(0.0, 1.0)))
+                                .output("value"),
+                        16,
+                        0))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining(
+                        "value: fewer than two draws have an answer; cases without one: 48 notCalculable");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 
 class TableTest {
@@ -99,5 +100,43 @@ class TableTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    /** Ten thousand bad lines: a hundred are listed, 9,900 are counted. */
+    @Test
+    void ofManyBadLinesTheFirstHundredAreListed() {
+        assertThatThrownBy(() -> Table.parse("a,b\n" + "1\n".repeat(10_000)))
+                .isInstanceOfSatisfying(InvalidInput.class, invalid -> {
+                    assertThat(invalid.problems()).hasSize(101);
+                    assertThat(invalid.problems().get(99).message())
+                            .isEqualTo("line 101 has 1 cells but the header names 2 columns");
+                    assertThat(invalid.problems().get(100))
+                            .isEqualTo(new Problem("", ProblemCode.MORE, "and 9900 more problems"));
+                    assertThat(invalid.getMessage()).hasSizeLessThan(10_000);
+                });
+    }
+
+    @Test
+    void ofManyEqualColumnsTheFirstHundredAreListed() {
+        assertThatThrownBy(() -> Table.parse("a" + ",a".repeat(3999)))
+                .isInstanceOfSatisfying(InvalidInput.class, invalid -> {
+                    assertThat(invalid.problems()).hasSize(101);
+                    // the first is no repetition
+                    assertThat(invalid.problems().get(100).message()).isEqualTo("and 3899 more problems");
+                });
+    }
+
+    @Test
+    void aTableHasAtMostTwentyThousandRows() {
+        assertThat(Table.parse("a\n" + "1\n".repeat(20_000)).rows()).hasSize(20_000);
+        assertThatThrownBy(() -> Table.parse("a\n" + "1\n".repeat(20_001)))
+                .hasMessage("line 20002: a table must have at most 20000 rows");
+    }
+
+    @Test
+    void aLongNameOfAColumnIsShortened() {
+        String name = "n".repeat(50_000);
+        assertThatThrownBy(() -> Table.parse(name + "," + name))
+                .hasMessage("line 1 names the column " + "n".repeat(40) + "… twice");
     }
 }
