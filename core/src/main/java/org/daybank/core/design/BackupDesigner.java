@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.grid.BackupHours;
 import org.daybank.core.grid.BackupNeed;
 import org.daybank.core.grid.GridHours;
@@ -43,7 +44,7 @@ final class BackupDesigner {
             return panel.withBrief(brief);
         }
         // the whole house is there for comparison: no cable is laid for it, so that its current has no limit
-        Optional<Candidate> whole = BankDesigner.cheapest(
+        Optional<CandidateSystem> whole = BankDesigner.cheapest(
                 unproved.withWeather(null)
                         .withPolicy(unproved.policy()
                                 .withSystem(unproved.policy().system().withBankCurrent(ANY_CURRENT))),
@@ -52,7 +53,7 @@ final class BackupDesigner {
     }
 
     private static EssentialPanel compare(
-            List<Load> essentials, SystemDesign panel, Optional<Candidate> whole, BackupHours backup) {
+            List<Load> essentials, SystemDesign panel, Optional<CandidateSystem> whole, BackupHours backup) {
         List<String> names = essentials.stream().map(Load::name).toList();
         Energy bank = bank(panel).ratedEnergy();
         Power array = SystemDesign.part(panel.array()).power();
@@ -60,7 +61,7 @@ final class BackupDesigner {
         if (whole.isEmpty()) {
             return new EssentialPanel(names, bank, array, price, null, null, null, null, null, backup);
         }
-        Candidate house = whole.get();
+        CandidateSystem house = whole.get();
         Energy wholeBank = house.layout().ratedEnergy();
         Power wholeArray = house.charger().array().power();
         return new EssentialPanel(

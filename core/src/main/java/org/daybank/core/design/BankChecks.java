@@ -8,6 +8,8 @@ import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.design.search.AvailabilitySearch;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Current;
@@ -23,10 +25,10 @@ final class BankChecks {
 
     static List<Check> of(
             DesignBrief brief,
-            Candidate chosen,
+            CandidateSystem chosen,
             ChargerFit charger,
             ChargeSettings settings,
-            Steering.@Nullable Outcome outcome) {
+            AvailabilitySearch.@Nullable Result outcome) {
         List<Check> checks = new ArrayList<>();
         brief.loads().stream()
                 .filter(load -> load.supply() == Supply.DC)
@@ -74,7 +76,7 @@ final class BankChecks {
         return checks;
     }
 
-    private static Check reached(Ratio asked, Steering.Outcome outcome) {
+    private static Check reached(Ratio asked, AvailabilitySearch.Result outcome) {
         Ratio availability = outcome.simulation().reliability().availability();
         return Check.that(
                 "availability",
@@ -88,7 +90,7 @@ final class BankChecks {
     }
 
     /** Cells that are cool take less; told where the coldest spell makes a difference. */
-    private static void coldCharge(Candidate chosen, ChargerFit charger, List<Check> checks) {
+    private static void coldCharge(CandidateSystem chosen, ChargerFit charger, List<Check> checks) {
         Current cold = chosen.bank().coldChargeCurrent();
         if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
             checks.add(Check.atMost(
@@ -128,7 +130,7 @@ final class BankChecks {
         }
     }
     /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */
-    private static Ratio wornDepth(DesignBrief brief, Candidate chosen) {
+    private static Ratio wornDepth(DesignBrief brief, CandidateSystem chosen) {
         BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
         double left =
                 chosen.layout().capacityAt(capacity.demand().runningCurrent()).ampereHours()
@@ -137,7 +139,7 @@ final class BankChecks {
         return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
     }
     /** Time to refill the deepest discharge from the surplus of the design month. */
-    static @Nullable TimeSpan recovery(Candidate chosen) {
+    static @Nullable TimeSpan recovery(CandidateSystem chosen) {
         ArraySize.MonthlyYield month = chosen.size().inDesignMonth();
         double surplus = month.yield().wattHours() - month.need().wattHours();
         if (surplus <= 0) {

@@ -15,6 +15,13 @@ import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
+import org.daybank.core.design.search.AvailabilitySearch;
+import org.daybank.core.design.search.CandidateSystem;
+import org.daybank.core.design.search.FailureAnalysis;
+import org.daybank.core.design.search.ModuleYields;
+import org.daybank.core.design.search.ProductEvaluation;
+import org.daybank.core.design.search.SystemSelection;
+import org.daybank.core.design.search.VoltageSearch;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
@@ -48,47 +55,48 @@ final class BankDesigner {
     }
 
     /** Only its parts. */
-    static Optional<Candidate> cheapest(DesignBrief brief, Catalog catalog) {
-        return new BankDesigner(brief, catalog).draft().chosen();
+    static Optional<CandidateSystem> cheapest(DesignBrief brief, Catalog catalog) {
+        return new BankDesigner(brief, catalog).selection().selected();
     }
 
-    private Draft draft() {
-        return Draft.of(brief, new Search(brief, catalog, loads, yields));
+    private SystemSelection selection() {
+        return SystemSelection.of(brief, new ProductEvaluation(brief, catalog, loads, yields));
     }
 
     private SystemDesign design() {
-        Draft draft = draft();
-        if (draft.chosen().isEmpty()) {
+        SystemSelection draft = selection();
+        if (draft.selected().isEmpty()) {
             return incomplete(draft);
         }
-        if (!Proof.wanted(brief)) {
+        if (!DesignSimulation.required(brief)) {
             return tell(draft, null).build();
         }
-        Proof proof = new Proof(brief, catalog, sun.plane());
-        return proved(outcome(draft, proof), proof);
+        DesignSimulation simulation = new DesignSimulation(brief, catalog, sun.plane());
+        return proved(outcome(draft, simulation), simulation);
     }
 
     /** The first draft as it runs, or what an availability that was asked for makes of it. */
-    private Steering.Outcome outcome(Draft draft, Proof proof) {
+    private AvailabilitySearch.Result outcome(SystemSelection draft, DesignSimulation simulation) {
         Ratio availability = brief.wishes().availability();
         if (availability == null) {
-            Simulation run = proof.of(draft.chosen().orElseThrow());
-            return new Steering.Outcome(draft, run, true, 1, List.of());
+            Simulation run = simulation.of(draft.selected().orElseThrow());
+            return new AvailabilitySearch.Result(draft, run, true, 1, List.of());
         }
-        return new Steering(draft, other -> Draft.of(other, search(other)), proof::of, sun.plane())
-                .climb(availability)
+        return new AvailabilitySearch(
+                        draft, other -> SystemSelection.of(other, evaluation(other)), simulation::of, sun.plane())
+                .find(availability)
                 .orElseThrow();
     }
 
     /** The same search for a brief that differs in its policy alone. */
-    private Search search(DesignBrief other) {
-        return new Search(other, catalog, other.profile(), yields);
+    private ProductEvaluation evaluation(DesignBrief other) {
+        return new ProductEvaluation(other, catalog, other.profile(), yields);
     }
 
     /** Nothing is whole: every product of the catalogue held against what is asked at the voltage that came nearest. */
-    private SystemDesign incomplete(Draft draft) {
-        List<DeadEnd> ends = ends(draft);
-        DeadEnd nearest = DeadEnd.furthest(ends);
+    private SystemDesign incomplete(SystemSelection draft) {
+        List<FailureAnalysis> ends = draft.failures();
+        FailureAnalysis nearest = FailureAnalysis.nearest(ends);
         return SystemDesignBuilder.builder()
                 .brief(draft.brief())
                 .complete(false)
@@ -102,27 +110,20 @@ final class BankDesigner {
                 .batteries(nearest.batteries())
                 .controllers(nearest.controllers())
                 .modules(nearest.modules())
-                .inverters(nearest.inverters())
+                .inverters(nearest.inverters().orElse(null))
                 .build();
     }
 
-    private static List<DeadEnd> ends(Draft draft) {
-        List<Chemistry> chemistries = draft.brief().wishes().chemistries();
-        return draft.without().stream()
-                .map(voltage -> DeadEnd.of(draft.search(), chemistries, voltage))
-                .toList();
-    }
-
-    private static List<NominalVoltage.PassedOver> passedOver(List<DeadEnd> ends) {
+    private static List<NominalVoltage.PassedOver> passedOver(List<FailureAnalysis> ends) {
         return ends.stream()
-                .map(end -> new NominalVoltage.PassedOver(end.voltage(), end.reasons()))
+                .map(end -> new NominalVoltage.PassedOver(end.voltage(), end.failedChecks()))
                 .toList();
     }
 
     /** With what the hours show. */
-    private SystemDesign proved(Steering.Outcome outcome, Proof proof) {
-        Candidate chosen = outcome.draft().chosen().orElseThrow();
-        SystemDesignBuilder design = tell(outcome.draft(), outcome);
+    private SystemDesign proved(AvailabilitySearch.Result outcome, DesignSimulation simulation) {
+        CandidateSystem chosen = outcome.selection().selected().orElseThrow();
+        SystemDesignBuilder design = tell(outcome.selection(), outcome);
         ChargeSettings settings = SystemDesign.part(design.chargeSettings());
         return design.availability(outcome.simulation().reliability())
                 .frontier(outcome.frontier())
@@ -131,56 +132,58 @@ final class BankDesigner {
                                 chosen,
                                 settings.absorption(),
                                 outcome.simulation(),
-                                engine -> proof.of(chosen, engine))
+                                engine -> simulation.of(chosen, engine))
                         .orElse(null))
                 .build();
     }
 
-    private SystemDesignBuilder tell(Draft draft, Steering.@Nullable Outcome outcome) {
-        Search search = draft.search();
-        Candidate chosen = draft.chosen().orElseThrow();
+    private SystemDesignBuilder tell(SystemSelection draft, AvailabilitySearch.@Nullable Result outcome) {
+        ProductEvaluation evaluation = draft.evaluation();
+        CandidateSystem chosen = draft.selected().orElseThrow();
         Voltage voltage = chosen.nominalVoltage();
         BankLayout layout = chosen.layout();
         Chemistry chemistry = layout.battery().chemistry();
         EnergyBudget budget = chosen.budget();
         ModuleExtremes extremes = yields.extremes(chosen.charger().array().module());
-        ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
-                .map(offer -> search.controllers(voltage, layout, offer))
+        ChargerSelection controllers = evaluation
+                .offer(extremes, voltage, chemistry, budget)
+                .map(offer -> evaluation.controllers(voltage, layout, offer))
                 .orElseThrow();
         ChargerFit charger = controllers.ranked().stream()
                 .filter(fit -> fit.product().equals(chosen.charger().product()))
                 .findFirst()
                 .orElse(chosen.charger());
-        ChargeSettings settings = search.needs().settings(voltage, chemistry).forBattery(layout.battery());
+        ChargeSettings settings =
+                evaluation.requirements().settings(voltage, chemistry).forBattery(layout.battery());
         return SystemDesignBuilder.builder()
                 .brief(draft.brief())
                 .complete(true)
                 .missing(List.of())
                 .sun(sun)
                 .energyBudget(budget)
-                .nominalVoltage(new NominalVoltage(voltage, passedOver(ends(draft))))
+                .nominalVoltage(new NominalVoltage(voltage, passedOver(draft.failures())))
                 .bank(chosen.bank())
                 .array(charger.array())
                 .moduleExtremes(extremes)
                 .charger(charger)
                 .inverter(chosen.inverter())
                 .monthlyBalance(chosen.size())
-                .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
+                .trackingGain(evaluation.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
                 .recovery(BankChecks.recovery(chosen))
                 .chargeSettings(settings)
                 .batteryLife(BankYear.life(draft.brief(), chosen, outcome == null ? null : outcome.simulation())
                         .orElse(null))
                 .ventilation(Ventilation.of(layout).orElse(null))
-                .billOfMaterials(chosen.bill())
+                .billOfMaterials(BillOfMaterials.of(chosen))
                 .checks(BankChecks.of(draft.brief(), chosen, charger, settings, outcome))
-                .parts(SystemParts.of(chosen, sun.plane()))
+                .parts(chosen.parts(sun.plane()))
                 .frontier(List.of())
                 .alternatives(alternatives(draft, chosen))
-                .autonomyPrices(AutonomyPoint.around(draft.brief(), chosen, this::search))
-                .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
+                .autonomyPrices(AutonomyPoint.around(draft.brief(), chosen, this::evaluation))
+                .batteries(evaluation.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
                 .controllers(controllers)
-                .modules(search.modules(voltage, layout, budget, charger.controller()))
-                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry));
+                .modules(evaluation.modules(voltage, layout, budget, charger.controller()))
+                .inverters(chosen.inverter() == null ? null : evaluation.inverters(voltage, chemistry));
     }
 
     /** Of the controller chosen where it tracks, else of a typical one. */
@@ -191,27 +194,22 @@ final class BankDesigner {
     }
 
     /** Of other voltages and chemistries, and with other kinds of controller than the one chosen. */
-    private static List<Alternative> alternatives(Draft draft, Candidate chosen) {
+    private static List<Alternative> alternatives(SystemSelection draft, CandidateSystem chosen) {
         ControllerKind kind = chosen.charger().controller().kind();
-        Stream<Candidate> otherwiseCharged = Arrays.stream(ControllerKind.values())
+        Stream<CandidateSystem> otherwiseCharged = Arrays.stream(ControllerKind.values())
                 .filter(other -> other != kind && other != ControllerKind.SHUNT)
-                .flatMap(
-                        other -> draft
-                                .search()
-                                .cheapest(
-                                        chosen.nominalVoltage(),
-                                        chosen.layout().battery().chemistry(),
-                                        other)
+                .flatMap(other ->
+                        VoltageSearch.cheapest(draft.evaluation(), chosen.nominalVoltage(), chosen.chemistry(), other)
                                 .stream());
-        return Stream.concat(draft.complete().stream(), otherwiseCharged)
+        return Stream.concat(draft.systems().stream(), otherwiseCharged)
                 .filter(candidate -> !candidate.equals(chosen))
-                .sorted(Comparator.comparing(Candidate::price))
+                .sorted(Comparator.comparing(CandidateSystem::price))
                 .limit(draft.brief().policy().system().alternatives())
                 .map(candidate -> new Alternative(
                         candidate.nominalVoltage(),
                         candidate.layout().battery().chemistry(),
                         candidate.charger().controller().kind(),
-                        candidate.bill(),
+                        BillOfMaterials.of(candidate),
                         candidate.price().plus(chosen.price().times(-1))))
                 .toList();
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.generator.EngineOrModules;
 import org.daybank.core.generator.GeneratorNeedBuilder;
 import org.daybank.core.generator.GeneratorSize;
@@ -40,7 +41,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     /** For a design whose hours lack something; nothing where they lack nothing. */
     static Optional<EngineBackup> of(
             DesignBrief brief,
-            Candidate chosen,
+            CandidateSystem chosen,
             Voltage absorption,
             Simulation without,
             Function<EngineRule, Simulation> with) {
@@ -53,7 +54,8 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                 size, compared(chosen, size), with.apply(size.rule()).reliability()));
     }
 
-    private static GeneratorSize size(DesignBrief brief, Candidate chosen, Voltage absorption, Reliability alone) {
+    private static GeneratorSize size(
+            DesignBrief brief, CandidateSystem chosen, Voltage absorption, Reliability alone) {
         Power meanLoads = Power.watts(chosen.budget().months().stream()
                         .map(MonthBudget::acEnergy)
                         .mapToDouble(Energy::wattHours)
@@ -74,7 +76,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     }
 
     /** What the bank takes, within the charger of the inverter where it has one, and no faster than is planned. */
-    private static Current chargeCurrent(DesignBrief brief, Candidate chosen) {
+    private static Current chargeCurrent(DesignBrief brief, CandidateSystem chosen) {
         BankLayout layout = chosen.layout();
         Current planned =
                 layout.ratedCapacity().dividedBy(brief.policy().system().engineFills());
@@ -89,7 +91,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     }
 
     /** What the loads lacked, as it would have left the bank: with the losses of its month. */
-    private static List<Energy> shortfall(Candidate chosen, Reliability alone) {
+    private static List<Energy> shortfall(CandidateSystem chosen, Reliability alone) {
         List<Energy> missing = new ArrayList<>();
         for (SimulatedMonth month : alone.months()) {
             MonthBudget day = chosen.budget().months().get(month.month().getValue() - 1);
@@ -101,7 +103,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
         return missing;
     }
 
-    private static @Nullable EngineOrModules compared(Candidate chosen, GeneratorSize size) {
+    private static @Nullable EngineOrModules compared(CandidateSystem chosen, GeneratorSize size) {
         ChargerFit charger = chosen.charger();
         Month darkest = size.months().stream()
                 .max(Comparator.comparing(month -> month.shortfall().wattHours()))

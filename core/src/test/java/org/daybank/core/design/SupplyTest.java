@@ -84,7 +84,7 @@ class SupplyTest {
         assertThat(check.limit()).isEqualTo(TimeSpan.ZERO);
         assertThat(check.message().toString())
                 .contains(BATTERY.product())
-                .contains(wanted - 1 + " are in stock")
+                .contains("in stock " + (wanted - 1))
                 .contains("9 d");
     }
 
