@@ -55,6 +55,11 @@ public record BankNeed(
                 source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint)
         implements BankNeedBuilder.With {
+    /** The lowest temperature around a bank that any battery is evaluated for. */
+    public static final Temperature MINIMUM_TEMPERATURE = Temperature.celsius(-60);
+
+    private static final Temperature MAXIMUM_TEMPERATURE = Temperature.celsius(60);
+
     /** Most that a cable from the bank to an inverter and back may have. */
     public static final Resistance MOST_CABLE = Resistance.ohms(1);
 
@@ -78,7 +83,7 @@ public record BankNeed(
                         "outOfRange",
                         () -> "nominalVoltage must be 12 V, 24 V or 48 V but is " + nominalVoltage)
                 .required("lowest", lowest)
-                .within("lowest", lowest, Temperature.celsius(-60), Temperature.celsius(60))
+                .within("lowest", lowest, MINIMUM_TEMPERATURE, MAXIMUM_TEMPERATURE)
                 .atLeast("runningPower", runningPower, Power.ZERO)
                 .atLeast("continuousPower", continuousPower, Power.ZERO)
                 .atLeast("surgePower", surgePower, Power.ZERO)

@@ -3,6 +3,7 @@ package org.daybank.core.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.ChargeSettings;
@@ -19,7 +20,7 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
-/** Rules across the parts of a system on a bank that do not rule a design out but should be known. */
+/** Rules across the parts of a system on a bank, which a design need not pass. */
 final class BankChecks {
     private BankChecks() {}
 
@@ -28,7 +29,7 @@ final class BankChecks {
             CandidateSystem chosen,
             ChargerFit charger,
             ChargeSettings settings,
-            AvailabilitySearch.@Nullable Result outcome) {
+            AvailabilitySearch.@Nullable Result result) {
         List<Check> checks = new ArrayList<>();
         brief.loads().stream()
                 .filter(load -> load.supply() == Supply.DC)
@@ -51,45 +52,45 @@ final class BankChecks {
                 "Once the bank is worn to %s of its capacity, the autonomy takes %s of what it then holds.",
                 brief.policy().bank().endOfLifeFraction(),
                 worn));
-        TimeSpan recovery = recovery(chosen);
+        Optional<TimeSpan> recovery = recovery(chosen);
         TimeSpan longest = brief.policy().system().longestRecovery();
         checks.add(
-                recovery == null
+                recovery.isEmpty()
                         ? Check.that(
                                 "recovery",
                                 false,
                                 "In the design month the array has no surplus to refill the bank from its deepest discharge.")
                         : Check.atMost(
                                 "recovery",
-                                recovery,
+                                recovery.get(),
                                 longest,
                                 "In the design month the array takes %s to refill the bank from its deepest discharge; more than %s wants a larger array or a generator.",
-                                recovery,
+                                recovery.get(),
                                 longest));
-        if (outcome != null) {
-            checks.addAll(outcome.simulation().checks());
-            Ratio asked = brief.wishes().availability();
-            if (asked != null) {
-                checks.add(reached(asked, outcome));
+        if (result != null) {
+            checks.addAll(result.simulation().checks());
+            Ratio required = brief.wishes().availability();
+            if (required != null) {
+                checks.add(reached(required, result));
             }
         }
         return checks;
     }
 
-    private static Check reached(Ratio asked, AvailabilitySearch.Result outcome) {
-        Ratio availability = outcome.simulation().reliability().availability();
+    private static Check reached(Ratio required, AvailabilitySearch.Result result) {
+        Ratio availability = result.simulation().reliability().availability();
         return Check.that(
                 "availability",
-                outcome.reached(),
-                outcome.reached()
-                        ? "Every load gets all it asks in %s of the hours; %s was asked for. Designs simulated: %s."
-                        : "Every load gets all it asks in %s of the hours; %s was asked for and not reached. Designs simulated: %s; a higher limit (policy mostSimulated), other products or a generator may reach it.",
+                result.reached(),
+                result.reached()
+                        ? "Availability %s is within the required availability %s. Designs simulated: %s."
+                        : "Availability %s is below the required availability %s, which was not reached. Designs simulated: %s; a higher limit (policy mostSimulated), other products or a generator may reach it.",
                 availability,
-                asked,
-                outcome.simulated());
+                required,
+                result.simulated());
     }
 
-    /** Cells that are cool take less; told where the coldest spell makes a difference. */
+    /** Cool cells accept less current; only where the lowest temperature makes a difference. */
     private static void coldCharge(CandidateSystem chosen, ChargerFit charger, List<Check> checks) {
         Current cold = chosen.bank().coldChargeCurrent();
         if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
@@ -139,11 +140,11 @@ final class BankChecks {
         return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
     }
     /** Time to refill the deepest discharge from the surplus of the design month. */
-    static @Nullable TimeSpan recovery(CandidateSystem chosen) {
+    static Optional<TimeSpan> recovery(CandidateSystem chosen) {
         ArraySize.MonthlyYield month = chosen.size().inDesignMonth();
         double surplus = month.yield().wattHours() - month.need().wattHours();
         if (surplus <= 0) {
-            return null;
+            return Optional.empty();
         }
         Chemistry chemistry = chosen.layout().battery().chemistry();
         double emptied = Objects.requireNonNull(chosen.bank().capacity())
@@ -151,6 +152,6 @@ final class BankChecks {
                         .times(chemistry.trueNominal(chosen.nominalVoltage()))
                         .wattHours()
                 / chemistry.traits().energyEfficiency().fraction();
-        return TimeSpan.days(emptied / surplus);
+        return Optional.of(TimeSpan.days(emptied / surplus));
     }
 }

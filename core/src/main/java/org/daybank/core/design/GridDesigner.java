@@ -1,11 +1,13 @@
 package org.daybank.core.design;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.search.DeliveryRule;
 import org.daybank.core.design.search.GridCandidate;
 import org.daybank.core.design.search.GridSearch;
 import org.daybank.core.design.search.ModuleYields;
-import org.daybank.core.design.search.NearestRejection;
 import org.daybank.core.grid.FeedingArray;
 import org.daybank.core.grid.GridBill;
 import org.daybank.core.grid.GridFlows;
@@ -26,6 +28,7 @@ final class GridDesigner {
     private final MonthlySun sun;
     private final Energy yearlyUse;
     private final GridSearch search;
+    private final DeliveryRule delivery;
 
     GridDesigner(DesignBrief brief, Catalog catalog) {
         this.brief = brief;
@@ -41,101 +44,100 @@ final class GridDesigner {
                         ArraySun.spread(brief, sun.plane()),
                         brief.policy().array()),
                 yearlyUse);
+        this.delivery = new DeliveryRule(catalog, brief.wishes());
     }
 
-    /** The cheapest pair of a module and an inverter. */
-    SystemDesign design() {
+    /** The cheapest pair of a module and an inverter, or the reasons why there is none. */
+    DesignOutcome design() {
         GridSearch.Result result = search.search();
         GridCandidate cheapest = result.cheapest();
-        return cheapest == null ? incomplete(result.nearest()) : complete(cheapest);
+        return cheapest == null ? none(result.nearest()) : evaluated(cheapest);
     }
 
-    private SystemDesign complete(GridCandidate chosen) {
-        List<Energy> yield = search.dailyYield(chosen);
+    private GridDesign evaluated(GridCandidate selected) {
+        List<Energy> yield = search.dailyYield(selected);
         Energy yearly = GridSearch.yearly(yield);
-        BillOfMaterials bill = BillOfMaterials.of(chosen);
-        GridFlows flows = flows(chosen);
-        Tariff tariff = brief.grid().tariff();
-        GridFeed feed = new GridFeed(
-                chosen.module().model(),
-                chosen.array().modules(),
-                chosen.array().power(),
-                chosen.string(),
-                chosen.micro(),
-                search.priceOfOtherKind(chosen).orElse(null),
+        GridEnergy energy = new GridEnergy(
+                sun,
+                loads.budget(),
                 yield,
                 yearly,
                 yearlyUse,
-                yearlyUse.wattHours() == 0 ? null : Ratio.of(yearly.dividedBy(yearlyUse)),
-                flows,
-                flows == null || tariff == null ? null : GridBill.of(flows, tariff, bill.total()));
-        return SystemDesignBuilder.builder()
-                .brief(brief)
-                .complete(true)
-                .missing(List.of())
-                .sun(sun)
-                .energyBudget(loads.budget())
-                .moduleExtremes(chosen.array().extremes())
-                .grid(feed)
-                .gridInverters(search.inverters(chosen))
-                .modules(search.modules(chosen))
-                .billOfMaterials(bill)
-                .frontier(List.of())
-                .checks(List.of(coverage(feed)))
-                .alternatives(List.of())
-                .autonomyPrices(List.of())
-                .build();
+                yearlyUse.wattHours() == 0 ? Optional.empty() : Optional.of(Ratio.of(yearly.dividedBy(yearlyUse))));
+        BillOfMaterials bill = BillOfMaterials.of(selected);
+        GridSystem system = new GridSystem(
+                selected.module().model(),
+                selected.array().modules(),
+                selected.array().power(),
+                selected.array().extremes(),
+                Optional.ofNullable(selected.string()),
+                Optional.ofNullable(selected.micro()),
+                new DesignWiring(brief).forGrid(selected),
+                bill);
+        Optional<GridFlows> flows = flows(selected);
+        Tariff tariff = brief.grid().tariff();
+        List<Check> checks = new ArrayList<>();
+        checks.add(coverage(energy));
+        bill.lines()
+                .forEach(line ->
+                        delivery.unavailable(line.product(), line.count()).ifPresent(checks::add));
+        return new GridDesign(
+                brief,
+                system,
+                energy,
+                new GridEvidence(
+                        checks,
+                        flows,
+                        tariff == null
+                                ? Optional.empty()
+                                : flows.map(hourly -> GridBill.of(hourly, tariff, bill.total()))),
+                new GridAlternatives(search.priceOfOtherKind(selected)),
+                new GridSelections(search.modules(selected), search.inverters(selected)));
     }
 
-    /** The flows of the weather year, or of synthetic years; absent where none are required. */
-    private @Nullable GridFlows flows(GridCandidate chosen) {
+    /** The flows of the weather year, or of synthetic years; empty where none are required. */
+    private Optional<GridFlows> flows(GridCandidate selected) {
         if (!DesignSimulation.required(brief)) {
-            return null;
+            return Optional.empty();
         }
         Tariff tariff = brief.grid().tariff();
         List<GridHours> years = new FeedingArray(
-                        chosen.module(),
-                        chosen.array().modules(),
-                        chosen.power(),
-                        chosen.inverter().efficiency())
+                        selected.module(),
+                        selected.array().modules(),
+                        selected.power(),
+                        selected.inverter().efficiency())
                 .beside(
                         loads,
                         SystemSimulator.years(
                                 brief, sun.plane(), brief.policy().system().simulatedYears()),
                         brief.site().months().snowLoss(),
                         brief.policy().array());
-        return GridFlows.of(years, chosen.power(), tariff == null ? null : tariff.exportLimit());
+        return Optional.of(GridFlows.of(years, selected.power(), tariff == null ? null : tariff.exportLimit()));
     }
 
-    private Check coverage(GridFeed feed) {
-        Ratio coverage = feed.coverage();
-        Ratio asked = brief.grid().coverage();
+    private Check coverage(GridEnergy energy) {
+        Ratio required = brief.grid().coverage();
         return Check.that(
                 "coverage",
-                coverage == null || coverage.compareTo(asked) >= 0,
-                "In a year the array brings %s, the loads use %s.",
-                feed.yearlyYield(),
-                feed.yearlyUse());
+                energy.coverage().map(found -> found.compareTo(required) >= 0).orElse(true),
+                "In a year the array yields %s, the loads use %s.",
+                energy.yearlyYield(),
+                energy.yearlyUse());
     }
 
-    /** What stood in the way: the rules that the nearest inverter breaks with any module; all are held against that one. */
-    private SystemDesign incomplete(@Nullable GridCandidate nearest) {
-        List<Check> reasons = NearestRejection.failedChecks(
-                "inverter",
-                nearest == null ? List.of() : List.of(nearest.rejection()),
-                "The catalogue has no inverter for this.");
-        return SystemDesignBuilder.builder()
-                .brief(brief)
-                .complete(false)
-                .missing(List.of(new NominalVoltage.PassedOver(brief.service().voltage(), reasons)))
-                .sun(sun)
-                .energyBudget(loads.budget())
-                .gridInverters(nearest == null ? null : search.inverters(nearest))
-                .modules(nearest == null ? null : search.modules(nearest))
-                .frontier(List.of())
-                .checks(List.of())
-                .alternatives(List.of())
-                .autonomyPrices(List.of())
-                .build();
+    /** The rules that the nearest pair fails; every product is evaluated with that pair. */
+    private NoDesign none(@Nullable GridCandidate nearest) {
+        Optional<GridCandidate> pair = Optional.ofNullable(nearest);
+        return new NoDesign(
+                brief,
+                search.failedChecks(nearest),
+                new RequiredEnergy(sun, loads.budget()),
+                new EvaluatedProducts(
+                        List.of(),
+                        pair.map(search::modules),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        pair.map(search::inverters)));
     }
 }

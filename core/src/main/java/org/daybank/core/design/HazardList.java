@@ -6,7 +6,7 @@ import org.daybank.core.quantity.Quantity;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
-/** Hazards as they are found; each is told what to do and to ask the local code. */
+/** Hazards in the order in which they are found. */
 final class HazardList {
     private final List<Hazard> hazards = new ArrayList<>();
 
@@ -26,9 +26,20 @@ final class HazardList {
         hazards.add(new Hazard(code, severity, subject, text.formatted(shown), action + " " + Hazard.LOCAL_CODE));
     }
 
-    /** Adds what was found elsewhere. */
+    /** Adds the hazards of a part. */
     void addAll(List<Hazard> found) {
         hazards.addAll(found);
+    }
+
+    /** Adds those hazards of which none of the same code and subject is present. */
+    void addMissing(List<Hazard> found) {
+        for (Hazard hazard : found) {
+            if (hazards.stream()
+                    .noneMatch(present -> present.code().equals(hazard.code())
+                            && present.subject().equals(hazard.subject()))) {
+                hazards.add(hazard);
+            }
+        }
     }
 
     /** Everything found, in order. */

@@ -1,12 +1,11 @@
 package org.daybank.core.design;
 
 import java.util.List;
-import java.util.Set;
 import org.daybank.core.array.ModuleExtremes;
-import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.charger.Diversion;
+import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.UnitStrings;
 import org.daybank.core.quantity.Current;
@@ -19,78 +18,67 @@ import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 
 /**
- * What can hurt someone or something in a design. A hazard appears when its cause is in the design, not always and not never;
- * each names the part or circuit, says what can happen here and what to do, and defers to local codes.
+ * The hazards of a design. A hazard is present exactly when its cause is in the design; each names the part or circuit, says
+ * what can happen there and what to do, and defers to local codes.
  */
 final class Hazards {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
     static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
-    /** What the circuits tell and the design does not tell already. */
-    private static final Set<String> OF_CIRCUITS_ALONE = Set.of("circuitDoesNotFit", "aluminiumTerminals");
-
     private static final Length LONG_RUN = Length.metres(30);
     private static final Length EXPOSED_HEIGHT = Length.metres(1000);
 
     private final HazardList hazards = new HazardList();
-    private final SystemDesign design;
+    private final DesignBrief brief;
+    private final WiringPlan wiring;
 
-    private Hazards(SystemDesign design) {
-        this.design = design;
+    private Hazards(DesignBrief brief, WiringPlan wiring) {
+        this.brief = brief;
+        this.wiring = wiring;
     }
 
-    /** The hazards of a complete design, the gravest first within each part; none while nothing is chosen. */
-    static List<Hazard> of(SystemDesign design) {
-        if (!design.complete()) {
-            return List.of();
+    /** The hazards of a system on a bank, the gravest first within each part. */
+    static List<Hazard> of(DesignBrief brief, BatterySystem system) {
+        Hazards all = new Hazards(brief, system.wiring());
+        BankHazards.of(brief, system, all.hazards);
+        Diversion diversion = system.chargeController().diversion();
+        if (diversion != null) {
+            all.hazards.addAll(List.of(diversion.hazard()));
         }
-        Hazards all = new Hazards(design);
-        BankFit bank = design.bank();
-        if (bank != null) {
-            all.onBank(bank);
-        }
-        GridFeed feed = design.grid();
-        if (feed != null) {
-            all.feed(feed, SystemDesign.part(design.moduleExtremes()));
-        }
-        switch (design.brief().kind()) {
+        ArrayLayout array = system.array();
+        all.arrayVoltage(system.moduleExtremes().coldestOpenCircuit(array.series()), "array to controller");
+        all.array("array to controller", array.shortCircuitCurrent(), array.power());
+        system.inverter().ifPresent(all::inverter);
+        switch (brief.kind()) {
             case STAND_ALONE -> {}
             case MOBILE -> all.mobile();
             case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
         }
-        all.system();
-        EngineBackup engine = design.generator();
-        if (engine != null) {
-            all.hazards.addAll(engine.hazards());
+        if (brief.bank().location() == BankLocation.INDOORS) {
+            all.hazards.add(
+                    "bankIndoors",
+                    Severity.NOTICE,
+                    "bank",
+                    "Keep the bank out of bedrooms and escape routes.",
+                    "The bank stands indoors, where people are.");
         }
-        WiringPlan wiring = design.wiring();
-        if (wiring != null) {
-            all.hazards.addAll(wiring.hazards().stream()
-                    .filter(hazard -> OF_CIRCUITS_ALONE.contains(hazard.code()))
-                    .toList());
-        }
+        system.generator().ifPresent(generator -> all.hazards.addAll(generator.hazards()));
+        all.hazards.addMissing(system.wiring().hazards());
         return all.hazards.all();
     }
 
-    private void onBank(BankFit bank) {
-        BankHazards.of(design, bank, hazards);
-        Diversion diversion = SystemDesign.part(design.charger()).diversion();
-        if (diversion != null) {
-            hazards.addAll(List.of(diversion.hazard()));
-        }
-        ArrayLayout array = SystemDesign.part(design.array());
-        arrayVoltage(
-                SystemDesign.part(design.moduleExtremes()).coldestOpenCircuit(array.series()), "array to controller");
-        array("array to controller", array.shortCircuitCurrent(), array.power());
-        if (array.stringFuses()) {
-            stringFuses(array.stringsOnEach().get(0));
-        }
-        inverter();
+    /** The hazards of an array that feeds the grid, the gravest first within each part. */
+    static List<Hazard> of(DesignBrief brief, GridSystem system) {
+        Hazards all = new Hazards(brief, system.wiring());
+        all.feed(system);
+        all.grid();
+        all.hazards.addMissing(system.wiring().hazards());
+        return all.hazards.all();
     }
 
-    /** An array that feeds the grid. */
-    private void feed(GridFeed feed, ModuleExtremes extremes) {
-        StringInverterFit strings = feed.stringInverters();
+    private void feed(GridSystem system) {
+        ModuleExtremes extremes = system.moduleExtremes();
+        StringInverterFit strings = system.stringInverters().orElse(null);
         int longest = strings == null
                 ? 1
                 : strings.units().stream().mapToInt(UnitStrings::longest).max().orElse(1);
@@ -102,10 +90,7 @@ final class Hazards {
                         .orElse(1);
         String circuit = strings == null ? "module to microinverter" : "array to inverter";
         arrayVoltage(extremes.coldestOpenCircuit(longest), circuit);
-        array(circuit, extremes.module().shortCircuitCurrent().times(together), feed.arrayPower());
-        if (strings != null && strings.stringFuses()) {
-            stringFuses(together);
-        }
+        array(circuit, extremes.module().shortCircuitCurrent().times(together), system.arrayPower());
         if (strings != null) {
             storedCharge("The capacitors of %s hold the array's voltage after switching off.", strings.product());
             hazards.add(
@@ -128,7 +113,7 @@ final class Hazards {
                         + " grid operator agree before it is switched on.",
                 "A service fed by an array or a bank is live from two sides: opening the main switch alone does not"
                         + " make it dead.");
-        if (design.brief().kind() == SystemKind.GRID_BACKUP) {
+        if (brief.kind() == SystemKind.GRID_BACKUP) {
             hazards.add(
                     "backupPanel",
                     Severity.DANGER,
@@ -147,7 +132,7 @@ final class Hazards {
     }
 
     private void mobile() {
-        if (design.brief().shore() != null) {
+        if (brief.shore() != null) {
             hazards.add(
                     "shoreConnection",
                     Severity.DANGER,
@@ -165,7 +150,7 @@ final class Hazards {
                         + " hand's breadth of it.",
                 "In a vehicle cables chafe and loads shift: a chafed cable draws the bank's short-circuit current"
                         + " through the body.");
-        if (design.brief().alternator() != null) {
+        if (brief.alternator() != null) {
             hazards.add(
                     "alternatorLimit",
                     Severity.DANGER,
@@ -190,16 +175,6 @@ final class Hazards {
         }
     }
 
-    private void stringFuses(int strings) {
-        hazards.add(
-                "stringFuses",
-                Severity.DANGER,
-                "string",
-                "Fuse each string with gPV fuses no larger than the modules' series fuse rating.",
-                "%s strings in parallel can feed more into a faulty one than its modules stand, and set it on fire.",
-                strings);
-    }
-
     private void array(String circuit, Current shortCircuit, Power power) {
         hazards.add(
                 "connectorsUnderLoad",
@@ -222,25 +197,21 @@ final class Hazards {
                 "Have roof or frame checked for wind, snow and the weight of the array itself; whoever works on"
                         + " a roof must be secured against falling.",
                 "Wind lifts and snow loads the array; what falls off it can kill.");
-        boolean exposed = design.brief().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
-        WiringPlan wiring = design.wiring();
-        boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
-        if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
+        boolean exposed = brief.site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
+        boolean due = wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
+        if (due || exposed || brief.array().cableLength().compareTo(LONG_RUN) > 0) {
             hazards.add(
                     "surgeProtection",
                     Severity.WARNING,
                     circuit,
                     "Plan surge protective devices at both ends of the run, and bonding of frames.",
                     "With a run of %s, %s above the sea, a stroke nearby can destroy the electronics at both ends.",
-                    design.brief().array().cableLength(),
-                    design.brief().site().elevation());
+                    brief.array().cableLength(),
+                    brief.site().elevation());
         }
     }
 
-    private void inverter() {
-        if (design.inverter() == null) {
-            return;
-        }
+    private void inverter(InverterFit inverter) {
         hazards.add(
                 "liveOutput",
                 Severity.DANGER,
@@ -248,7 +219,7 @@ final class Hazards {
                 "Switch the inverter off, disconnect the bank, secure both and measure before touching conductors; fit"
                         + " residual-current protection.",
                 "The inverter makes %s by itself, with no other supply near: touching it can kill.",
-                design.brief().service().voltage());
+                brief.service().voltage());
         hazards.add(
                 "neutralEarthBond",
                 Severity.DANGER,
@@ -258,7 +229,7 @@ final class Hazards {
                 "Without the bond no residual-current device trips; with two, currents run where none should.");
         storedCharge(
                 "The capacitors of %s stay charged after switching off, and spark when a bank is connected.",
-                design.inverter().product());
+                inverter.product());
     }
 
     private void storedCharge(String text, String product) {
@@ -270,22 +241,5 @@ final class Hazards {
                         + " asks for it.",
                 text,
                 product);
-    }
-
-    private void system() {
-        hazards.add(
-                "preliminarySizes",
-                Severity.WARNING,
-                "all circuits",
-                "Have conductors, overcurrent devices and disconnects sized and installed for the place.",
-                "Figures here are preliminary: they choose parts that fit each other, not the installation.");
-        if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
-            hazards.add(
-                    "bankIndoors",
-                    Severity.NOTICE,
-                    "bank",
-                    "Keep the bank out of bedrooms and escape routes.",
-                    "The bank stands indoors, where people are.");
-        }
     }
 }

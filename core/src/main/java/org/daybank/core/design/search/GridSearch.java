@@ -1,6 +1,7 @@
 package org.daybank.core.design.search;
 
 import java.time.Month;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -29,6 +30,7 @@ import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.site.MonthlyClimate;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the cheapest pair of a module and an inverter that feeds the grid: with a better inverter fewer modules are needed. */
@@ -198,6 +200,18 @@ public final class GridSearch {
             sum += daily.get(month.getValue() - 1).wattHours() * MonthlyClimate.daysIn(month);
         }
         return Energy.wattHours(sum);
+    }
+
+    /** Returns the kinds of product that the catalogue lacks or, where it has all, the rules that the nearest pair fails. */
+    public List<Check> failedChecks(@Nullable GridCandidate nearest) {
+        List<Check> lacking = new ArrayList<>();
+        if (catalog.modules().isEmpty()) {
+            lacking.add(Check.that("array", false, "The catalogue has no modules."));
+        }
+        if (catalog.stringInverters().isEmpty() && catalog.microinverters().isEmpty()) {
+            lacking.add(Check.that("inverter", false, "The catalogue has no string inverters or microinverters."));
+        }
+        return nearest == null ? lacking : NearestRejection.failedChecks(nearest.rejection());
     }
 
     /** Returns every inverter of the catalogue, ranked or rejected, with the array of a pair. */

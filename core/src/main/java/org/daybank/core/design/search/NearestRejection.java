@@ -7,9 +7,9 @@ import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Sentence;
 
 /** Of products that do not fit, the one that comes nearest, and the rules it fails. */
-public final class NearestRejection {
+final class NearestRejection {
     /** By the number of failed rules, then by the worst margin. */
-    public static final Comparator<Rejection> NEAREST_FIRST =
+    static final Comparator<Rejection> NEAREST_FIRST =
             // a battery of unknown capacity is not evaluated against every rule: it only seems near
             Comparator.comparing((Rejection rejection) -> fails(rejection, "capacityInTheCold"))
                     .thenComparing(rejection -> rejection.failedChecks().size())
@@ -17,8 +17,8 @@ public final class NearestRejection {
 
     private NearestRejection() {}
 
-    /** The failed rules of a product, its model in front of each message. */
-    private static List<Check> named(Rejection rejection) {
+    /** Returns the failed rules of a product, its model in front of each message. */
+    static List<Check> failedChecks(Rejection rejection) {
         return rejection.failedChecks().stream()
                 .map(check -> new Check(
                         check.rule(),
@@ -41,10 +41,10 @@ public final class NearestRejection {
      * @param part name of the rule where nothing was rejected
      * @param none message where nothing was rejected
      */
-    public static List<Check> failedChecks(String part, List<Rejection> rejected, String none) {
+    static List<Check> failedChecks(String part, List<Rejection> rejected, String none) {
         return rejected.stream()
                 .min(NEAREST_FIRST)
-                .map(NearestRejection::named)
+                .map(NearestRejection::failedChecks)
                 .filter(failed -> !failed.isEmpty())
                 .orElseGet(() -> List.of(Check.that(part, false, none)));
     }

@@ -36,6 +36,7 @@ import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.working.Validation;
 import org.jspecify.annotations.Nullable;
 
 /** The requirements that a brief sets for each kind of part. */
@@ -57,6 +58,7 @@ public final class Requirements {
      * Creates the requirements.
      *
      * @param loads of the brief, by the hours
+     * @throws org.daybank.core.working.InvalidInput when it is colder around the bank than any battery is evaluated for
      */
     public Requirements(DesignBrief brief, LoadProfile loads) {
         this.brief = brief;
@@ -64,11 +66,27 @@ public final class Requirements {
         this.stated = loads.budget();
         this.largestLoad = PeakLoad.ofLargest(brief.loads());
         this.hourlyPeaks = PeakLoad.hourly(brief.loads());
-        this.lowest = brief.bank()
+        this.lowest = lowest(brief);
+    }
+
+    /** The lowest mean temperature around the bank over the days of autonomy; refused where no battery is evaluated for it. */
+    private static Temperature lowest(DesignBrief brief) {
+        Temperature recordLow = brief.site().recordLow();
+        Temperature lowest = brief.bank()
                 .lowest(
                         brief.site().months().coldestMonth(),
-                        brief.site().recordLow(),
+                        recordLow,
                         brief.policy().system().coldSpell());
+        new Validation()
+                .that(
+                        lowest.compareTo(BankNeed.MINIMUM_TEMPERATURE) >= 0,
+                        "site/recordLow",
+                        "outOfRange",
+                        () ->
+                                "site.recordLow must keep the lowest mean temperature around the bank at %s or above, but was %s, which lowers it to %s. Example: bank.location indoors."
+                                        .formatted(BankNeed.MINIMUM_TEMPERATURE, recordLow, lowest))
+                .done();
+        return lowest;
     }
 
     /** Returns whether there is any AC load. */
