@@ -24,6 +24,7 @@ import org.daybank.api.request.BankCapacityRequest;
 import org.daybank.api.request.BatteryLifeRequest;
 import org.daybank.api.request.ChargeSettingsRequest;
 import org.daybank.api.request.ChargerSelectionRequest;
+import org.daybank.api.request.DesignAnswer;
 import org.daybank.api.request.EnergyBudgetRequest;
 import org.daybank.api.request.GeneratorRequest;
 import org.daybank.api.request.GridBillRequest;
@@ -41,7 +42,6 @@ import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerSelection;
-import org.daybank.core.design.SystemDesign;
 import org.daybank.core.inverter.GridInverterSelection;
 import org.daybank.core.inverter.InverterSelection;
 import org.daybank.core.load.EnergyBudget;
@@ -125,11 +125,11 @@ final class Routes {
             calculation("/v1/grid-bill", GridBillRequest.class, GridBillRequest.Answer.class, GridBillRequest::answer)
                     .hazards(GridBillRequest.Answer::hazards)
                     .working(GridBillRequest.Answer::working),
-            calculation("/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
-                    .hazards(SystemDesign::hazards)
-                    .working(SystemDesign::working)
+            calculation("/v1/system-design", SystemDesignRequest.class, DesignAnswer.class, SystemDesignRequest::answer)
+                    .hazards(answer -> answer.outcome().hazards())
+                    .working(answer -> answer.outcome().working())
                     .heavyWork()
-                    .alsoPage(HandOverSheet::of),
+                    .alsoPage((answer, assumptions) -> HandOverSheet.of(answer.outcome(), assumptions)),
             calculation("/v1/simulation", SimulationRequest.class, Simulation.class, SimulationRequest::answer)
                     .heavyWork());
 

@@ -20,7 +20,7 @@ class OperationServiceTest {
     private static final String SETTINGS =
             "/v1/charge-settings?chemistry=agm&nominalVoltage=24V&coldest=0Cel&hottest=30Cel";
     private static final String LONG_UNCERTAINTY = """
-            {"calculator": "system-design", "draws": 4096, "outputs": ["availability.availability"],
+            {"calculator": "system-design", "draws": 4096, "outputs": ["standAlone.evidence.availability.availability"],
              "axes": [{"path": "policy.array.soilingFactor",
                        "distribution": {"kind": "uniform", "from": 0.9, "to": 0.99}}],
              "base": %s}""";

@@ -50,12 +50,23 @@ class SimulationServiceTest {
                 "/v1/system-design", service.get("/v1/examples/system-design").body());
         JsonNode design = RunningService.json(response);
         ObjectNode request = (ObjectNode) design.get("given");
-        request.set("parts", design.get("result").get("parts"));
+        request.set("parts", design.at("/result/standAlone/system/parts"));
 
         JsonNode result = simulation(request.toString());
 
-        assertThat(result.get("reliability")).isEqualTo(design.get("result").get("availability"));
+        assertThat(result.get("reliability")).isEqualTo(design.at("/result/standAlone/evidence/availability"));
         assertThat(result.get("byYear")).hasSize(5);
+    }
+
+    @Test
+    void twoPlanesOfTheArrayAreRefused() {
+        String body = example.replace(
+                "\"tilt\": \"60 deg\", \"azimuth\": \"180 deg\", \"controller\"",
+                "\"tilt\": \"45 deg\", \"azimuth\": \"180 deg\", \"controller\"");
+        assertThat(body).isNotEqualTo(example);
+        JsonNode problem = Refusal.document(service.post(PATH, body), 400).at("/errors/0");
+        assertThat(problem.path("pointer").asText()).isEqualTo("/parts/tilt");
+        assertThat(problem.path("detail").asText()).contains("array.tilt", "60 °", "45 °");
     }
 
     @Test

@@ -270,7 +270,11 @@ class SweepServiceTest {
                 swept("array-size", "policy.arrayToLoadRatio", "1.1, 1.5", "arrays[0].modules"),
                 swept("charge-settings", "coldest", "\"5 Cel\", \"25 Cel\"", "absorptionWhenCold"),
                 swept("wiring", "circuits[0].length", "\"5 m\", \"50 m\"", "metalMass"),
-                swept("system-design", "policy.bank.autonomy", "\"2 d\", \"4 d\"", "billOfMaterials.total"),
+                swept(
+                        "system-design",
+                        "policy.bank.autonomy",
+                        "\"2 d\", \"4 d\"",
+                        "standAlone.system.billOfMaterials.total"),
                 swept("simulation", "loads[0].power", "\"10 W\", \"300 W\"", "reliability.lowestStateOfCharge"));
     }
 

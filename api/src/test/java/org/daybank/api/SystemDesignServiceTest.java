@@ -3,6 +3,7 @@ package org.daybank.api;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.net.http.HttpResponse;
 import java.util.regex.Pattern;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The whole job asked over HTTP: badly in every way that happens, for the impossible, and with a catalogue of one's own. */
 class SystemDesignServiceTest {
     private static final String PATH = "/v1/system-design";
+    private static final String VOLTAGES = "/noDesign/rejected/rejectedVoltages";
     private static final Schemas SCHEMAS = new Schemas();
     private static RunningService service;
     private static String larkspurRidge;
@@ -134,14 +136,14 @@ class SystemDesignServiceTest {
     @Test
     void whatNothingSatisfiesIsAnsweredWithReasons() {
         JsonNode result = design(with("730 W", "60 kW")).path("result");
-        assertThat(result.path("complete").asBoolean()).isFalse();
-        assertThat(result.has("billOfMaterials")).isFalse();
-        assertThat(result.path("missing").findValuesAsText("voltage")).hasSize(3);
+        assertThat(result.path("kind").asText()).isEqualTo("noDesign");
+        assertThat(result.fieldNames()).toIterable().containsExactly("kind", "noDesign");
+        assertThat(result.at(VOLTAGES)).hasSize(3);
         // 60 kW and the other AC loads, with a margin of a quarter, are more than any inverter of the sample gives
-        assertThat(result.path("missing"))
-                .allSatisfy(voltage -> assertThat(voltage.path("reasons")).anySatisfy(reason -> {
+        assertThat(result.at(VOLTAGES))
+                .allSatisfy(voltage -> assertThat(voltage.path("failedChecks")).anySatisfy(reason -> {
                     assertThat(reason.path("rule").asText()).isEqualTo("continuousPower");
-                    assertThat(reason.at("/actual/value").asDouble()).isGreaterThan(60_000 * 1.25);
+                    assertThat(reason.at("/value/value").asDouble()).isGreaterThan(60_000 * 1.25);
                     assertThat(reason.path("message").asText()).startsWith("The nearest, ");
                 }));
     }
@@ -150,12 +152,12 @@ class SystemDesignServiceTest {
     void theNearestProductIsTheOneThatMissesByTheLeast() {
         // the largest of the sample would also draw more from the bank than is planned for; the next smaller misses
         // less
-        JsonNode tooStrong = design(with("730 W", "60 kW")).at("/result/missing/2/reasons");
+        JsonNode tooStrong = design(with("730 W", "60 kW")).at("/result" + VOLTAGES + "/2/failedChecks");
         assertThat(tooStrong.findValuesAsText("message"))
                 .isNotEmpty()
                 .allSatisfy(sentence -> assertThat(sentence).contains("5000-48"));
         // two months without sun take more strings in parallel than any battery allows, whatever else is known of it
-        JsonNode tooLong = design(with("3 d", "60 d")).at("/result/missing/2/reasons");
+        JsonNode tooLong = design(with("3 d", "60 d")).at("/result" + VOLTAGES + "/2/failedChecks");
         assertThat(tooLong.findValuesAsText("rule")).contains("parallelStrings").doesNotContain("capacityInTheCold");
     }
 
@@ -164,8 +166,30 @@ class SystemDesignServiceTest {
         String nothing =
                 "\"catalog\": {\"modules\": [], \"batteries\": [], \"controllers\": [], \"inverters\": []}, \"service\"";
         JsonNode result = design(with("\"service\"", nothing)).path("result");
-        assertThat(result.path("complete").asBoolean()).isFalse();
-        assertThat(result.at("/missing/0/reasons/0/sentence").asText()).contains("no inverter");
+        assertThat(result.path("kind").asText()).isEqualTo("noDesign");
+        assertThat(result.at("/noDesign/failedChecks").findValuesAsText("message"))
+                .containsExactly(
+                        "The catalogue has no inverters.",
+                        "The catalogue has no batteries.",
+                        "The catalogue has no modules.",
+                        "The catalogue has no charge controllers.");
+    }
+
+    @Test
+    void whatTheColdOfThePoleRefusesIsAFieldOfTheRequest() {
+        ObjectNode request = (ObjectNode) RunningService.json(larkspurRidge);
+        ObjectNode site = request.putObject("site").put("latitude", -90).put("recordLow", "-82.8 Cel");
+        ObjectNode months = site.putObject("months");
+        months.putArray("clearness").add(0.6);
+        ArrayNode air = months.putArray("meanAir");
+        for (int celsius : new int[] {-28, -41, -54, -57, -58, -58, -60, -60, -59, -51, -38, -27}) {
+            air.add(celsius + " Cel");
+        }
+        JsonNode errors = refused(request.toString()).path("errors");
+        assertThat(errors).hasSize(1);
+        String pointer = errors.at("/0/pointer").asText();
+        assertThat(pointer).isEqualTo("/site/recordLow");
+        assertThat(request.at(pointer).isMissingNode()).isFalse();
     }
 
     @Test
@@ -190,7 +214,8 @@ class SystemDesignServiceTest {
         catalog.remove("stock");
         request.set("catalog", catalog);
         JsonNode answer = design(request.toString());
-        assertThat(answer.at("/result/array/product").asText()).startsWith("OWN-");
+        assertThat(answer.at("/result/standAlone/system/array/product").asText())
+                .startsWith("OWN-");
         assertReproducible(answer);
     }
 

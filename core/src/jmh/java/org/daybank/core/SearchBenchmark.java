@@ -4,7 +4,7 @@ import java.util.concurrent.TimeUnit;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
 import org.daybank.core.design.DesignBriefBuilder;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.SystemDesigner;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -31,7 +31,7 @@ public class SearchBenchmark {
             .build();
 
     @Benchmark
-    public SystemDesign wholeJob() {
+    public DesignOutcome wholeJob() {
         return SystemDesigner.design(brief, catalog);
     }
 }

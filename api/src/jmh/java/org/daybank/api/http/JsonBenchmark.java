@@ -11,7 +11,7 @@ import org.daybank.api.wire.Binder;
 import org.daybank.api.wire.Bound;
 import org.daybank.api.wire.Json;
 import org.daybank.core.catalog.Catalog;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.api.request.DesignAnswer;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -31,9 +31,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class JsonBenchmark {
-    private static final Calculation<SystemDesignRequest, SystemDesign> DESIGN = Calculation.calculation(
-                    "/v1/system-design", SystemDesignRequest.class, SystemDesign.class, SystemDesignRequest::answer)
-            .hazards(SystemDesign::hazards);
+    private static final Calculation<SystemDesignRequest, DesignAnswer> DESIGN = Calculation.calculation(
+                    "/v1/system-design", SystemDesignRequest.class, DesignAnswer.class, SystemDesignRequest::answer)
+            .hazards(answer -> answer.outcome().hazards());
     private static final Calculation<BankCapacityRequest, BankCapacityRequest.Answer> BANK = Calculation.calculation(
             "/v1/bank-capacity",
             BankCapacityRequest.class,
@@ -47,7 +47,7 @@ public class JsonBenchmark {
     private JsonNode bankTree;
     private Bound<SystemDesignRequest> briefAsked;
     private Bound<BankCapacityRequest> bankAsked;
-    private SystemDesign design;
+    private DesignAnswer design;
     private BankCapacityRequest.Answer capacity;
 
     /** Answers once. */

@@ -3,7 +3,6 @@ package org.daybank.api.request;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
-import org.daybank.core.design.SystemDesign;
 import org.daybank.core.design.SystemDesigner;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +21,11 @@ public record SystemDesignRequest(
     }
 
     /**
-     * Asks the library.
+     * Returns the outcome.
      *
-     * @param onOffer the products that count where the request names none
+     * @param onOffer the products where the request has none
      */
-    public SystemDesign answer(Catalog onOffer) {
-        return SystemDesigner.design(brief, catalog == null ? onOffer : catalog);
+    public DesignAnswer answer(Catalog onOffer) {
+        return DesignAnswer.of(SystemDesigner.design(brief, catalog == null ? onOffer : catalog));
     }
 }

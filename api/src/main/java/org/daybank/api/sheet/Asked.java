@@ -2,7 +2,7 @@ package org.daybank.api.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadEnergy;
 import org.daybank.core.site.Site;
@@ -11,8 +11,8 @@ import org.daybank.core.site.Site;
 final class Asked {
     private Asked() {}
 
-    static Html of(SystemDesign design) {
-        Site site = design.brief().resolved().site();
+    static Html of(DesignOutcome design) {
+        Site site = design.brief().site();
         Html html = new Html()
                 .element(
                         "p",
@@ -25,8 +25,8 @@ final class Asked {
                                         Words.of(design.brief().array().cableLength())));
         List<List<String>> rows = new ArrayList<>();
         // the budget of a backup holds the essential loads alone
-        List<Load> budgeted = design.energyBudget().demand().loads();
-        List<LoadEnergy> energies = design.energyBudget().table();
+        List<Load> budgeted = design.budget().demand().loads();
+        List<LoadEnergy> energies = design.budget().table();
         for (Load load : design.brief().loads()) {
             int place = budgeted.indexOf(load);
             rows.add(List.of(

@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
-import org.daybank.core.bank.Ventilation;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.BatterySystem;
 import org.daybank.core.quantity.CrossSection;
 
 /** What who builds the bank has to know of it. */
 final class BankFacts {
     private BankFacts() {}
 
-    static Html of(SystemDesign design, BankFit fit, BankLayout bank) {
+    static Html of(BatterySystem system) {
+        BankFit fit = system.bank();
+        BankLayout bank = system.bankLayout();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "Battery", bank.product() + ", " + Words.of(bank.battery().chemistry())));
@@ -31,11 +32,10 @@ final class BankFacts {
         rows.add(List.of(
                 "Coldest mean temperature",
                 Words.of(fit.temperature()) + (fit.heated() ? ", kept by its heater" : "")));
-        Ventilation air = design.ventilation();
-        if (air != null) {
+        system.ventilation().ifPresent(air -> {
             rows.add(List.of("Fresh air", Words.of(air.flow())));
             rows.add(List.of("Openings, below and above", area(air.openings()) + " each"));
-        }
+        });
         rows.add(List.of("Mass", Words.of(bank.mass())));
         return new Html().table("The bank", List.of("What", "How much"), rows);
     }

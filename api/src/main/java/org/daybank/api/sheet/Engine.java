@@ -1,8 +1,9 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
+import org.daybank.core.design.BatterySystem;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.EngineBackup;
-import org.daybank.core.design.SystemDesign;
 import org.daybank.core.generator.EngineOrModules;
 import org.daybank.core.generator.GeneratorSize;
 import org.daybank.core.generator.WinterSource;
@@ -11,9 +12,10 @@ import org.daybank.core.generator.WinterSource;
 final class Engine {
     private Engine() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        EngineBackup engine = design.generator();
+        EngineBackup engine =
+                design.batterySystem().flatMap(BatterySystem::generator).orElse(null);
         if (engine == null) {
             return html;
         }
@@ -32,7 +34,7 @@ final class Engine {
                                 Words.hours(size.yearlyHours()),
                                 Words.of(size.yearlyFuel()),
                                 size.yearlyFuelCost()));
-        EngineOrModules choice = engine.engineOrModules();
+        EngineOrModules choice = engine.engineOrModules().orElse(null);
         if (choice != null) {
             html.element(
                     "p",

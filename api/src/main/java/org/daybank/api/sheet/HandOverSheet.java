@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.SystemKind;
 import org.daybank.core.schema.Assumption;
 import org.daybank.core.working.Hazard;
@@ -16,10 +16,10 @@ public final class HandOverSheet {
     /**
      * The page.
      *
-     * @param design complete or not
+     * @param design a design, or the reasons why there is none
      * @param assumptions what it stands on
      */
-    public static String of(SystemDesign design, List<Assumption> assumptions) {
+    public static String of(DesignOutcome design, List<Assumption> assumptions) {
         Map<String, Html> sections = sections(design, assumptions);
         String name = design.brief().name();
         Html page = new Html()
@@ -61,7 +61,7 @@ public final class HandOverSheet {
         return lines.close();
     }
 
-    private static Map<String, Html> sections(SystemDesign design, List<Assumption> assumptions) {
+    private static Map<String, Html> sections(DesignOutcome design, List<Assumption> assumptions) {
         Map<String, Html> sections = new LinkedHashMap<>();
         sections.put("Summary", Summary.of(design));
         sections.put("What is required.", Missing.of(design));

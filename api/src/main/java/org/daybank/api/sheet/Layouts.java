@@ -2,11 +2,11 @@ package org.daybank.api.sheet;
 
 import java.util.Collections;
 import java.util.List;
-import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ArrayLayout;
-import org.daybank.core.design.GridFeed;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.BatterySystem;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.GridDesign;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.TrackerStrings;
@@ -16,37 +16,34 @@ import org.daybank.core.inverter.UnitStrings;
 final class Layouts {
     private Layouts() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        ArrayLayout array = design.array();
-        if (array != null) {
-            html.add(Rows.figure(
-                    "strings",
-                    "Modules: %s in parallel, each of %s in series; strings on each controller: %s"
-                            .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
-                    Collections.nCopies(array.strings(), array.series())));
-        }
-        BankFit fit = design.bank();
-        BankLayout bank = fit == null ? null : fit.layout();
-        if (fit != null && bank != null) {
-            html.add(Rows.figure(
-                    "batteries",
-                    "Batteries: %s in parallel, each of %s in series; %s nominal, %s in all"
-                            .formatted(
-                                    Words.counted(bank.parallel(), "string"),
-                                    bank.series(),
-                                    Words.of(bank.trueNominal()),
-                                    Words.of(bank.ratedCapacity())),
-                    Collections.nCopies(bank.parallel(), bank.series())));
-            html.add(BankFacts.of(design, fit, bank));
-        }
-        GridFeed feed = design.grid();
-        if (feed != null && feed.stringInverters() != null) {
-            strings(html, feed.stringInverters());
-        } else if (feed != null && feed.microinverters() != null) {
-            branches(html, feed.microinverters());
+        design.batterySystem().ifPresent(system -> onBank(html, system));
+        if (design instanceof GridDesign grid) {
+            grid.system().stringInverters().ifPresent(fit -> strings(html, fit));
+            grid.system().microinverters().ifPresent(fit -> branches(html, fit));
         }
         return html;
+    }
+
+    private static void onBank(Html html, BatterySystem system) {
+        ArrayLayout array = system.array();
+        html.add(Rows.figure(
+                "strings",
+                "Modules: %s in parallel, each of %d in series; strings on each controller: %s"
+                        .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
+                Collections.nCopies(array.strings(), array.series())));
+        BankLayout bank = system.bankLayout();
+        html.add(Rows.figure(
+                "batteries",
+                "Batteries: %s in parallel, each of %d in series; %s nominal, %s in all"
+                        .formatted(
+                                Words.counted(bank.parallel(), "string"),
+                                bank.series(),
+                                Words.of(bank.trueNominal()),
+                                Words.of(bank.ratedCapacity())),
+                Collections.nCopies(bank.parallel(), bank.series())));
+        html.add(BankFacts.of(system));
     }
 
     private static String shared(ArrayLayout array) {

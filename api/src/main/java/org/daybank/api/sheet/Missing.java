@@ -1,19 +1,27 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
-import org.daybank.core.design.NominalVoltage;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.NoDesign;
+import org.daybank.core.design.RejectedVoltage;
 import org.daybank.core.working.Check;
 
-/** What stood in the way of a complete design, and what else should be known. */
+/** The reasons why there is no design, and the checks of one. */
 final class Missing {
     private Missing() {}
 
-    /** For each voltage the rules that the nearest product breaks. */
-    static Html of(SystemDesign design) {
+    /** The rules that the nearest product fails, for each voltage where there are several. */
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        for (NominalVoltage.PassedOver voltage : design.missing()) {
-            html.element("h3", "At " + Words.of(voltage.voltage())).list(Rejected.sentences(voltage.reasons()));
+        if (design instanceof NoDesign none) {
+            List<RejectedVoltage> voltages = none.rejected().rejectedVoltages();
+            if (voltages.isEmpty()) {
+                html.list(Rejected.sentences(none.failedChecks()));
+            }
+            for (RejectedVoltage voltage : voltages) {
+                html.element("h3", "At " + Words.of(voltage.voltage()))
+                        .list(Rejected.sentences(voltage.failedChecks()));
+            }
         }
         return html;
     }

@@ -4,8 +4,13 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.array.ArraySize;
-import org.daybank.core.design.GridFeed;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.BackupDesign;
+import org.daybank.core.design.DesignEvidence;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.EnergyBalance;
+import org.daybank.core.design.GridDesign;
+import org.daybank.core.design.GridEnergy;
+import org.daybank.core.design.StandAloneDesign;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.simulation.Reliability;
@@ -17,22 +22,25 @@ final class Months {
 
     private Months() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        ArraySize balance = design.monthlyBalance();
-        GridFeed feed = design.grid();
-        if (balance != null) {
-            balance(html, balance);
-        } else if (feed != null) {
-            feed(html, feed, design.energyBudget().months());
+        if (design instanceof StandAloneDesign standAlone) {
+            onBank(html, standAlone.energy(), standAlone.evidence());
+        } else if (design instanceof BackupDesign backup) {
+            onBank(html, backup.energy(), backup.evidence());
+        } else if (design instanceof GridDesign grid) {
+            feed(html, grid.energy());
         } else {
-            need(html, design.energyBudget().months());
-        }
-        Reliability years = design.availability();
-        if (years != null && years.months().size() == Month.values().length) {
-            charge(html, years);
+            need(html, design.budget().months());
         }
         return html;
+    }
+
+    private static void onBank(Html html, EnergyBalance energy, DesignEvidence evidence) {
+        balance(html, energy.monthlyBalance());
+        evidence.availability()
+                .filter(years -> years.months().size() == Month.values().length)
+                .ifPresent(years -> charge(html, years));
     }
 
     private static void balance(Html html, ArraySize balance) {
@@ -67,7 +75,8 @@ final class Months {
                         .toList());
     }
 
-    private static void feed(Html html, GridFeed feed, List<MonthBudget> months) {
+    private static void feed(Html html, GridEnergy feed) {
+        List<MonthBudget> months = feed.budget().months();
         figure(
                 html,
                 Plot.bars(

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ChargerFit;
-import org.daybank.core.design.GridFeed;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.BatterySystem;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.GridDesign;
+import org.daybank.core.design.GridSystem;
 import org.daybank.core.design.SystemKind;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.Service;
@@ -15,7 +17,6 @@ import org.daybank.core.load.Supply;
 import org.daybank.core.wiring.CircuitKind;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.DeviceKind;
-import org.daybank.core.wiring.WiringPlan;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,7 +32,7 @@ final class OneLine {
     private static final int SPINE = 40;
     private static final int BRANCH = 408;
 
-    private final SystemDesign design;
+    private final DesignOutcome design;
     private final List<Box> spine = new ArrayList<>();
 
     /**
@@ -49,38 +50,31 @@ final class OneLine {
     private record Branch(
             String title, String detail, @Nullable CircuitSizing circuit) {}
 
-    private OneLine(SystemDesign design) {
+    private OneLine(DesignOutcome design) {
         this.design = design;
     }
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         OneLine diagram = new OneLine(design);
-        GridFeed feed = design.grid();
-        if (feed == null) {
-            diagram.onBank();
-        } else {
-            diagram.feed(feed);
+        design.batterySystem().ifPresent(diagram::onBank);
+        if (design instanceof GridDesign grid) {
+            diagram.feed(grid.system());
         }
         return diagram.spine.isEmpty() ? new Html() : diagram.draw();
     }
 
     private @Nullable CircuitSizing circuit(CircuitKind kind) {
-        WiringPlan wiring = design.wiring();
-        return wiring == null
-                ? null
-                : wiring.circuits().stream()
-                        .filter(circuit -> circuit.kind() == kind)
-                        .findFirst()
-                        .orElse(null);
+        return design.wiring().stream()
+                .flatMap(wiring -> wiring.circuits().stream())
+                .filter(circuit -> circuit.kind() == kind)
+                .findFirst()
+                .orElse(null);
     }
 
-    private void onBank() {
-        ChargerFit charger = design.charger();
-        InverterFit inverter = design.inverter();
-        BankLayout bank = design.bank() == null ? null : design.bank().layout();
-        if (charger == null || bank == null) {
-            return;
-        }
+    private void onBank(BatterySystem system) {
+        ChargerFit charger = system.chargeController();
+        InverterFit inverter = system.inverter().orElse(null);
+        BankLayout bank = system.bankLayout();
         part(
                 "Array, " + Words.of(charger.array().power()),
                 "%s × %s, %s in series, %s parallel"
@@ -137,20 +131,19 @@ final class OneLine {
         return branches;
     }
 
-    private void feed(GridFeed feed) {
+    private void feed(GridSystem feed) {
         part(
                 "Array, " + Words.of(feed.arrayPower()),
                 "%s × %s".formatted(feed.modules(), feed.module()),
                 circuit(CircuitKind.ARRAY_TO_CONTROLLER),
                 List.of());
-        var strings = feed.stringInverters();
-        var units = feed.microinverters();
         CircuitSizing toGrid = circuit(CircuitKind.GRID);
-        if (strings != null) {
-            part("String inverter", "%s × %s".formatted(strings.count(), strings.product()), toGrid, List.of());
-        } else if (units != null) {
-            part("Microinverters", "%s × %s".formatted(units.count(), units.product()), toGrid, List.of());
-        }
+        feed.stringInverters()
+                .ifPresent(fit ->
+                        part("String inverter", "%d × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
+        feed.microinverters()
+                .ifPresent(fit ->
+                        part("Microinverters", "%d × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
         part("Main panel", service(), null, List.of(new Branch("Loads", loads(Supply.AC), null)));
         part("Grid", "through the meter and the main switch", null, List.of());
     }

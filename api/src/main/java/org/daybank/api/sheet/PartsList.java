@@ -4,18 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.design.Alternative;
 import org.daybank.core.design.AutonomyPoint;
+import org.daybank.core.design.BackupDesign;
 import org.daybank.core.design.BillLine;
 import org.daybank.core.design.BillOfMaterials;
+import org.daybank.core.design.DesignAlternatives;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.FrontierPoint;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.StandAloneDesign;
 
 /** Parts and prices, and what else there was to choose from. */
 final class PartsList {
     private PartsList() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        BillOfMaterials bill = design.billOfMaterials();
+        BillOfMaterials bill = design.billOfMaterials().orElse(null);
         if (bill == null) {
             return html;
         }
@@ -31,25 +34,35 @@ final class PartsList {
         rows.add(List.of("total", "", "", "", bill.total().toString()));
         html.table("Parts", List.of("Part", "Model", "Count", "Price of one", "Price"), rows);
         html.element("p", "Cable, protection, mounting and work are not in this list.");
-        if (!design.alternatives().isEmpty()) {
+        if (design instanceof StandAloneDesign standAlone) {
+            alternatives(html, standAlone.alternatives());
+        } else if (design instanceof BackupDesign backup) {
+            alternatives(html, backup.alternatives());
+        }
+        return html;
+    }
+
+    private static void alternatives(Html html, DesignAlternatives alternatives) {
+        if (!alternatives.designs().isEmpty()) {
             html.table(
                     "Other complete designs",
                     List.of("Bus", "Chemistry", "Controller", "Parts", "Price", "Dearer by"),
-                    design.alternatives().stream().map(PartsList::row).toList());
+                    alternatives.designs().stream().map(PartsList::row).toList());
         }
-        if (!design.autonomyPrices().isEmpty()) {
+        if (!alternatives.autonomyPrices().isEmpty()) {
             html.table(
                     "What autonomy costs",
                     List.of("Autonomy", "Price", "Batteries", "Modules"),
-                    design.autonomyPrices().stream().map(PartsList::row).toList());
+                    alternatives.autonomyPrices().stream().map(PartsList::row).toList());
         }
-        if (!design.frontier().isEmpty()) {
+        if (!alternatives.availabilityFrontier().isEmpty()) {
             html.table(
                     "What availability costs",
                     List.of("Price", "Availability", "Array to load", "Autonomy", "Bus", "Modules", "Batteries"),
-                    design.frontier().stream().map(PartsList::row).toList());
+                    alternatives.availabilityFrontier().stream()
+                            .map(PartsList::row)
+                            .toList());
         }
-        return html;
     }
 
     private static List<String> row(Alternative other) {

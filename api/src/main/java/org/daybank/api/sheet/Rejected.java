@@ -1,9 +1,17 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
-import org.daybank.core.design.NominalVoltage;
-import org.daybank.core.design.SystemDesign;
+import java.util.stream.Collectors;
+import org.daybank.core.bank.BankSelection;
+import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.EvaluatedProducts;
+import org.daybank.core.design.ModuleSelection;
+import org.daybank.core.design.ProductSelections;
+import org.daybank.core.design.RejectedVoltage;
 import org.daybank.core.inverter.GridInverterSelection;
+import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 
@@ -13,77 +21,74 @@ final class Rejected {
 
     private Rejected() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Rejected section = new Rejected();
-        if (design.nominalVoltage() != null) {
-            design.nominalVoltage().passedOver().forEach(section::voltage);
-        }
-        if (design.modules() != null) {
-            section.kind(
-                    "Modules",
-                    design.modules().ranked().stream()
-                            .map(choice -> choice.product())
-                            .toList(),
-                    design.modules().rejected());
-        }
-        if (design.batteries() != null) {
-            section.kind(
-                    "Batteries",
-                    design.batteries().ranked().stream()
-                            .map(fit -> fit.product())
-                            .toList(),
-                    design.batteries().rejected());
-        }
-        if (design.controllers() != null) {
-            section.kind(
-                    "Charge controllers",
-                    design.controllers().ranked().stream()
-                            .map(fit -> fit.product())
-                            .toList(),
-                    design.controllers().rejected());
-        }
-        if (design.inverters() != null) {
-            section.kind(
-                    "Inverters",
-                    design.inverters().ranked().stream()
-                            .map(fit -> fit.product())
-                            .toList(),
-                    design.inverters().rejected());
-        }
-        if (design.gridInverters() != null) {
-            section.grid(design.gridInverters());
-        }
+        design.<Rejected>fold(
+                standAlone -> section.onBank(standAlone.rejected()),
+                backup -> section.onBank(backup.rejected()),
+                grid -> section.modules(grid.rejected().modules())
+                        .grid(grid.rejected().inverters()),
+                none -> section.evaluated(none.rejected()));
         return section.html;
     }
 
-    private void grid(GridInverterSelection inverters) {
-        kind(
-                "String inverters",
-                inverters.stringInverters().ranked().stream()
-                        .map(fit -> fit.product())
-                        .toList(),
-                inverters.stringInverters().rejected());
-        kind(
-                "Microinverters",
-                inverters.microinverters().ranked().stream()
-                        .map(fit -> fit.product())
-                        .toList(),
-                inverters.microinverters().rejected());
+    private Rejected onBank(ProductSelections products) {
+        products.rejectedVoltages().forEach(this::voltage);
+        modules(products.modules()).batteries(products.batteries()).controllers(products.chargeControllers());
+        products.inverters().ifPresent(this::inverters);
+        return this;
     }
 
-    private void voltage(NominalVoltage.PassedOver passed) {
-        html.element("h3", "A bus of " + Words.of(passed.voltage())).list(sentences(passed.reasons()));
+    private Rejected evaluated(EvaluatedProducts products) {
+        products.modules().ifPresent(this::modules);
+        products.batteries().ifPresent(this::batteries);
+        products.chargeControllers().ifPresent(this::controllers);
+        products.inverters().ifPresent(this::inverters);
+        products.gridInverters().ifPresent(this::grid);
+        return this;
     }
 
-    private void kind(String kind, List<String> ranked, List<Rejection> rejected) {
+    private Rejected modules(ModuleSelection modules) {
+        return kind("Modules", modules.ranked(), modules.rejected());
+    }
+
+    private Rejected batteries(BankSelection batteries) {
+        return kind("Batteries", batteries.ranked(), batteries.rejected());
+    }
+
+    private Rejected controllers(ChargerSelection controllers) {
+        return kind("Charge controllers", controllers.ranked(), controllers.rejected());
+    }
+
+    private Rejected inverters(InverterSelection inverters) {
+        return kind("Inverters", inverters.ranked(), inverters.rejected());
+    }
+
+    private Rejected grid(GridInverterSelection inverters) {
+        return kind(
+                        "String inverters",
+                        inverters.stringInverters().ranked(),
+                        inverters.stringInverters().rejected())
+                .kind(
+                        "Microinverters",
+                        inverters.microinverters().ranked(),
+                        inverters.microinverters().rejected());
+    }
+
+    private void voltage(RejectedVoltage rejected) {
+        html.element("h3", "A bus of " + Words.of(rejected.voltage())).list(sentences(rejected.failedChecks()));
+    }
+
+    private Rejected kind(String kind, List<? extends Assessment> ranked, List<Rejection> rejected) {
         html.element("h3", kind);
         html.element(
                 "p",
                 ranked.isEmpty()
                         ? "None fits."
-                        : "These fit, the first ranked first: " + String.join(", ", ranked) + ".");
+                        : "These fit, the first ranked first: "
+                                + ranked.stream().map(Assessment::product).collect(Collectors.joining(", ")) + ".");
         if (rejected.isEmpty()) {
-            return;
+            return this;
         }
         html.open("dl");
         for (Rejection rejection : rejected) {
@@ -93,6 +98,7 @@ final class Rejected {
                     .close();
         }
         html.close();
+        return this;
     }
 
     static List<String> sentences(List<Check> checks) {

@@ -6,8 +6,8 @@ import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.Diversion;
-import org.daybank.core.design.EngineBackup;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.BatterySystem;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.generator.GeneratorSize;
 import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterFit;
@@ -22,29 +22,29 @@ final class Settings {
 
     private Settings() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
+        return design.batterySystem()
+                .map(system -> of(system, design.brief().service()))
+                .orElseGet(Html::new);
+    }
+
+    private static Html of(BatterySystem system, Service service) {
         Html html = new Html();
-        ChargeSettings settings = design.chargeSettings();
-        ChargerFit charger = design.charger();
-        BankLayout bank = design.bank() == null ? null : design.bank().layout();
-        if (settings == null || charger == null || bank == null) {
-            return html;
-        }
+        ChargeSettings settings = system.chargeSettings();
+        ChargerFit charger = system.chargeController();
         Settings controller = new Settings();
-        controller.charging(settings, charger, bank);
+        controller.charging(settings, charger, system.bankLayout());
         html.table("Charge controller " + charger.product(), HEADS, controller.rows);
-        InverterFit inverter = design.inverter();
-        if (inverter != null) {
+        system.inverter().ifPresent(inverter -> {
             Settings unit = new Settings();
-            unit.inverter(settings, inverter, design.brief().service());
+            unit.inverter(settings, inverter, service);
             html.table("Inverter " + inverter.product(), HEADS, unit.rows);
-        }
-        EngineBackup engine = design.generator();
-        if (engine != null) {
+        });
+        system.generator().ifPresent(engine -> {
             Settings rule = new Settings();
             rule.engine(engine.size());
             html.table("Engine generator, where there is one", HEADS, rule.rows);
-        }
+        });
         return html.element("p", "The battery's own instructions win over every value here.");
     }
 

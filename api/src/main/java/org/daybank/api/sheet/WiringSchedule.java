@@ -1,8 +1,9 @@
 package org.daybank.api.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import org.daybank.core.design.DesignBrief;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.SystemKind;
 import org.daybank.core.wiring.CircuitSizing;
 import org.daybank.core.wiring.StringVoltages;
@@ -13,9 +14,9 @@ import org.daybank.core.working.Check;
 final class WiringSchedule {
     private WiringSchedule() {}
 
-    static Html of(SystemDesign design) {
+    static Html of(DesignOutcome design) {
         Html html = new Html();
-        WiringPlan wiring = design.wiring();
+        WiringPlan wiring = design.wiring().orElse(null);
         if (wiring == null) {
             return html;
         }
@@ -59,20 +60,22 @@ final class WiringSchedule {
                                 wiring.yearlyLoss()
                                         .map(loss -> " and lose %s a year".formatted(Words.of(loss)))
                                         .orElse("")));
-        StringVoltages voltages = design.stringVoltages();
-        if (voltages != null) {
-            html.table(
-                    "The same array at other string voltages",
-                    List.of(
-                            "In series",
-                            "Strings",
-                            "Voltage",
-                            "Current",
-                            "Conductors",
-                            "Metal",
-                            "Controllers that stand it"),
-                    voltages.rows().stream().map(WiringSchedule::row).toList());
-        }
+        design.<Optional<StringVoltages>>fold(
+                        standAlone -> Optional.of(standAlone.alternatives().stringVoltages()),
+                        backup -> Optional.of(backup.alternatives().stringVoltages()),
+                        grid -> Optional.empty(),
+                        none -> Optional.empty())
+                .ifPresent(voltages -> html.table(
+                        "The same array at other string voltages",
+                        List.of(
+                                "In series",
+                                "Strings",
+                                "Voltage",
+                                "Current",
+                                "Conductors",
+                                "Metal",
+                                "Controllers that stand it"),
+                        voltages.rows().stream().map(WiringSchedule::row).toList()));
         return html;
     }
 

@@ -91,7 +91,7 @@ async function design() {
     find('json').textContent = JSON.stringify(found, null, 1);
     const page = await ask(PATH + '.html', brief);
     await showSheet(await page.text(), found.given.name);
-    find('status').textContent = (found.result.complete ? 'Designed' : 'No complete design; the sheet says why')
+    find('status').textContent = (found.result.kind === 'noDesign' ? 'No design; the sheet gives the reasons' : 'Designed')
         + ` in ${millis} ms, on the way there and back included.`;
   } catch (broken) {
     find('status').textContent = 'The service does not answer.';

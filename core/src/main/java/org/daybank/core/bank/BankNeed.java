@@ -67,6 +67,9 @@ public record BankNeed(
         @Assumed(value = "5 Cel", source = "above the limit of charging, with a reserve")
         Temperature heaterSetPoint)
         implements BankNeedBuilder.With, Resolvable<BankNeed.Resolved> {
+    /** The lowest temperature around a bank that any battery is evaluated for. */
+    public static final Temperature MINIMUM_TEMPERATURE = Temperature.celsius(-60);
+
     /** Largest resistance of a cable from the bank to an inverter and back. */
     public static final Resistance MOST_CABLE = Resistance.ohms(1);
 

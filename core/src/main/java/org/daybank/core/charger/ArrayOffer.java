@@ -7,6 +7,7 @@ import org.daybank.core.array.ModuleOutput;
 import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.quantity.Energy;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Validation;
@@ -94,6 +95,16 @@ public record ArrayOffer(
     /** The module. */
     public PvModule module() {
         return extremes.module();
+    }
+
+    /**
+     * Returns the power of modules in full sun, light on their backs included as in the yield.
+     *
+     * @param rated power of the modules at standard test conditions
+     * @param whenNew what soiling and the like leave of it
+     */
+    public static Power fullSunPower(Power rated, PvModule module, Ratio whenNew) {
+        return rated.times(module.bifacialGain().onePlus()).times(whenNew);
     }
 
     /** What one module brings the bank in a year through a controller whose output is never full. */

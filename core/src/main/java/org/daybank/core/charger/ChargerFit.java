@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.daybank.core.array.ModuleExtremes;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.NotRepeated;
+import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.working.Assessment;
 import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
@@ -115,6 +117,38 @@ public record ChargerFit(
             }
         }
         return best;
+    }
+
+    /**
+     * Returns whether a controller passes the rules that no module and no size of the bank changes: nominal voltage, chemistry
+     * and required functions. Where it does not, no array makes it fit.
+     */
+    public static boolean suits(ChargerNeed need, ChargeController controller) {
+        return ChargerRules.ofController(need, controller).stream().allMatch(Check::passed);
+    }
+
+    /**
+     * Returns whether a string of some length charges in the hottest sun and stays within the voltage limits on the coldest
+     * morning. Where none does, no number of the module fits.
+     */
+    public static boolean permitsString(
+            ChargerNeed need, ModuleExtremes extremes, ChargeController controller, ChargerPolicy policy) {
+        StringLengths lengths = new StringLengths(need, extremes, controller, policy);
+        return lengths.minimum() <= lengths.maximum();
+    }
+
+    /** Returns the power that one controller gives in the hottest air at the bank's nominal voltage. */
+    public static Power ratedOutput(ChargerNeed need, ChargeController controller) {
+        return ChargerRules.ratedOutput(need, controller);
+    }
+
+    /**
+     * Returns the share of the year's energy that is lost where the output of the controllers is full.
+     *
+     * @param fullSunShare output of the controllers over the power of the array in full sun
+     */
+    public static Ratio clipping(IrradianceDistribution sunshine, double fullSunShare) {
+        return ChargerRules.clipping(sunshine, fullSunShare);
     }
 
     private static boolean better(ChargerFit next, ChargerFit best) {

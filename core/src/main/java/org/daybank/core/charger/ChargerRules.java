@@ -14,6 +14,7 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.working.Check;
 
 /** The rules for one controller, module and need. */
@@ -28,37 +29,30 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
     }
 
     private Voltage inputLimit() {
+        return inputLimit(controller, policy);
+    }
+
+    /** The input voltage limit of a controller less the reserve for the open-circuit voltage. */
+    static Voltage inputLimit(ChargeController controller, ChargerPolicy policy) {
         return controller
                 .maximumInputVoltage()
                 .times(policy.openCircuitReserve().complement());
     }
 
     private Voltage operatingLimit() {
-        return need.resolved().chargingVoltage().plus(controller.headroom());
+        return strings().operatingLimit();
     }
 
-    /** The shortest string that works in the hottest sun; on the direct path the one the module's group says. */
+    private StringLengths strings() {
+        return new StringLengths(need, extremes(), controller, policy);
+    }
+
     int leastInSeries() {
-        Voltage group = offer.module().nominalGroup();
-        if (direct() && group != null) {
-            return (int) Math.max(1, Math.rint(need.nominalVoltage().dividedBy(group)));
-        }
-        Voltage least = controller.kind() == ControllerKind.STEP_UP_MPPT
-                        || controller.minimumInputVoltage().compareTo(operatingLimit()) > 0
-                ? controller.minimumInputVoltage()
-                : operatingLimit();
-        return (int) Math.max(1, Math.ceil(least.dividedBy(extremes().hottestMaximumPower()) - 1e-12));
+        return strings().minimum();
     }
 
-    /** The longest string that neither the controller nor the module's insulation refuses on the coldest morning. */
     int mostInSeries() {
-        if (direct()) {
-            return leastInSeries();
-        }
-        Voltage limit = inputLimit().compareTo(offer.module().systemVoltage()) < 0
-                ? inputLimit()
-                : offer.module().systemVoltage();
-        return (int) Math.floor(limit.dividedBy(extremes().coldestOpenCircuit()) + 1e-12);
+        return strings().maximum();
     }
 
     /** Judges the fewest strings of a length that hold the modules of the offer. */
@@ -72,7 +66,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         int count = Math.min(strings, (strings + stringsOnOne(series) - 1) / stringsOnOne(series));
         ArrayLayout layout = ArrayLayout.shared(offer.module(), series, strings, count);
         List<Check> checks = new ArrayList<>();
-        judgeBank(checks);
+        judgeBank(need, controller, checks);
         judgeStrings(layout, checks);
         judgeCurrents(layout, count, checks);
         judgeFunctions(layout, checks);
@@ -186,9 +180,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
 
     /** What comes out in full sun, light on the back included as in the yield. */
     private Power fullSun(int strings, int series) {
-        return rated(strings, series)
-                .times(offer.module().bifacialGain().onePlus())
-                .times(offer.whenNew())
+        return ArrayOffer.fullSunPower(rated(strings, series), offer.module(), offer.whenNew())
                 .times(controller.efficiency());
     }
 
@@ -197,9 +189,19 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         if (direct()) {
             return Ratio.ZERO;
         }
-        Power most = controller.outputCurrentIn(need.hottestAir()).times(need.trueNominal());
-        double fullSunShare = most.dividedBy(fullSun(layout.stringsOnEach().get(0), layout.series()));
-        return offer.sunshine().shareAbove(Irradiance.wattsPerSquareMetre(1000 * fullSunShare));
+        Power most = ratedOutput(need, controller);
+        return clipping(
+                offer.sunshine(), most.dividedBy(fullSun(layout.stringsOnEach().get(0), layout.series())));
+    }
+
+    /** What a controller gives in the hottest air at the bank's nominal voltage. */
+    static Power ratedOutput(ChargerNeed need, ChargeController controller) {
+        return controller.outputCurrentIn(need.hottestAir()).times(need.trueNominal());
+    }
+
+    /** Share of the year's energy lost where the output is full at a share of full sun. */
+    static Ratio clipping(IrradianceDistribution sunshine, double fullSunShare) {
+        return sunshine.shareAbove(Irradiance.wattsPerSquareMetre(1000 * fullSunShare));
     }
 
     private Current charging(ArrayLayout layout, Voltage bank) {
@@ -218,7 +220,15 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         return total;
     }
 
-    private void judgeBank(List<Check> checks) {
+    /** The rules for a controller alone, which no module and no bank size changes. */
+    static List<Check> ofController(ChargerNeed need, ChargeController controller) {
+        List<Check> checks = new ArrayList<>();
+        judgeBank(need, controller, checks);
+        judgeEquipment(need, controller, checks);
+        return checks;
+    }
+
+    private static void judgeBank(ChargerNeed need, ChargeController controller, List<Check> checks) {
         checks.add(Check.that(
                 ControllerRule.BUS_VOLTAGE,
                 controller.busVoltages().contains(need.nominalVoltage()),
@@ -311,7 +321,7 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
         checks.add(Check.atMost(ControllerRule.BANK_CHARGE_CURRENT, charging, need.maximumChargeCurrent()));
     }
 
-    private void judgeFunctions(ArrayLayout layout, List<Check> checks) {
+    private static void judgeEquipment(ChargerNeed need, ChargeController controller, List<Check> checks) {
         for (ControllerFunction function : need.functions()) {
             checks.add(Check.that(
                     ControllerRule.FUNCTION,
@@ -321,6 +331,10 @@ record ChargerRules(ChargerNeed need, ArrayOffer offer, ChargeController control
                             "functions",
                             controller.functions().isEmpty() ? "nothing besides charging" : controller.functions())));
         }
+    }
+
+    private void judgeFunctions(ArrayLayout layout, List<Check> checks) {
+        judgeEquipment(need, controller, checks);
         if (asked(ControllerFunction.LOAD_OUTPUT)) {
             checks.add(Check.atMost(
                     ControllerRule.LOAD_OUTPUT_CURRENT,

@@ -3,53 +3,55 @@ package org.daybank.core.design;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.daybank.core.bank.Chemistry;
+import org.daybank.core.design.search.CandidateSystem;
+import org.daybank.core.design.search.ProductEvaluation;
+import org.daybank.core.design.search.VoltageSearch;
 import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.TimeSpan;
-import org.daybank.core.quantity.Voltage;
 
 /**
- * What a longer or shorter autonomy costs: the cheapest system of the chosen bus and chemistry that keeps every rule.
+ * The price of a longer or shorter autonomy: that of the cheapest system of the selected voltage and chemistry.
  *
- * @param autonomy that its bank is sized with
+ * @param autonomy that the bank is sized for
  * @param price of its parts
  * @param battery model of its batteries
  * @param batteries how many
  * @param modules how many
  */
 public record AutonomyPoint(TimeSpan autonomy, Money price, String battery, int batteries, int modules) {
-    /** Of the autonomy that was asked for. */
+    /** Shares of the required autonomy. */
     private static final List<Double> SHARES = List.of(0.5, 1.0, 1.5, 2.0);
 
-    private static final TimeSpan LONGEST = TimeSpan.days(60);
-    private static final TimeSpan SHORTEST = TimeSpan.hours(12);
+    private static final TimeSpan MAXIMUM = TimeSpan.days(60);
+    private static final TimeSpan MINIMUM = TimeSpan.hours(12);
 
     /**
-     * Half to twice the autonomy that was asked for, as far as anything keeps every rule.
+     * From half to twice the required autonomy, as far as there is a system that passes every rule.
      *
-     * @param chosen for that autonomy
-     * @param search looks for a brief what {@code Search} finds
+     * @param selected for the required autonomy
+     * @param evaluation evaluates the same products for another brief
      */
-    static List<AutonomyPoint> around(DesignBrief brief, Candidate chosen, Function<DesignBrief, Search> search) {
-        Voltage voltage = chosen.nominalVoltage();
-        Chemistry chemistry = chosen.layout().battery().chemistry();
-        TimeSpan asked = brief.policy().bank().autonomy();
+    static List<AutonomyPoint> around(
+            DesignBrief brief, CandidateSystem selected, Function<DesignBrief, ProductEvaluation> evaluation) {
+        TimeSpan required = brief.policy().bank().autonomy();
         return SHARES.stream()
-                .map(asked::times)
-                .filter(autonomy -> autonomy.compareTo(SHORTEST) >= 0 && autonomy.compareTo(LONGEST) <= 0)
+                .map(required::times)
+                .filter(autonomy -> autonomy.compareTo(MINIMUM) >= 0 && autonomy.compareTo(MAXIMUM) <= 0)
                 .flatMap(autonomy -> {
-                    if (autonomy.equals(asked)) {
-                        return Stream.of(of(asked, chosen));
+                    if (autonomy.equals(required)) {
+                        return Stream.of(of(required, selected));
                     }
                     DesignBrief other = brief.withPolicy(
                             brief.policy().withBank(brief.policy().bank().withAutonomy(autonomy)));
-                    return search.apply(other).cheapest(voltage, chemistry).stream()
+                    return VoltageSearch.cheapest(
+                                    evaluation.apply(other), selected.nominalVoltage(), selected.chemistry())
+                            .stream()
                             .map(found -> of(autonomy, found));
                 })
                 .toList();
     }
 
-    private static AutonomyPoint of(TimeSpan autonomy, Candidate found) {
+    private static AutonomyPoint of(TimeSpan autonomy, CandidateSystem found) {
         return new AutonomyPoint(
                 autonomy,
                 found.price(),

@@ -1,10 +1,10 @@
 package org.daybank.core.design;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.grid.BackupHours;
 import org.daybank.core.grid.BackupNeed;
 import org.daybank.core.grid.GridHours;
@@ -14,7 +14,6 @@ import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
-import org.daybank.core.quantity.Money;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
@@ -22,9 +21,9 @@ import org.daybank.core.site.HourCalendar;
 import org.daybank.core.site.HourlySeries;
 
 /**
- * The job for a house on the grid whose essential loads a bank carries while the grid is away: inverter, bank and array are sized
- * as if the panel of the essential loads stood alone, the inverter besides for taking the grid in. The hours are not run: how
- * long the grid stays away is not known.
+ * The design of a house on the grid whose bank supplies the essential loads during an outage: inverter, bank and array are
+ * sized as for a stand-alone panel of the essential loads, the inverter besides for its AC input. The hours are not simulated,
+ * since the length of outages is unknown.
  */
 final class BackupDesigner {
     private static final Current ANY_CURRENT = Current.amperes(2000);
@@ -34,52 +33,62 @@ final class BackupDesigner {
 
     private BackupDesigner() {}
 
-    static SystemDesign design(DesignBrief brief, Catalog catalog) {
+    static DesignOutcome design(DesignBrief brief, Catalog catalog) {
         List<Load> essentials = brief.loads().stream().filter(Load::essential).toList();
-        DesignBrief unproved = brief.withPolicy(
-                brief.policy().withSystem(brief.policy().system().withSimulatedYears(0)));
-        SystemDesign panel = BankDesigner.design(unproved.withLoads(essentials).withWeather(null), catalog);
-        if (!panel.complete()) {
-            return panel.withBrief(brief);
-        }
-        // the whole house is there for comparison: no cable is laid for it, so that its current has no limit
-        Optional<Candidate> whole = BankDesigner.cheapest(
-                unproved.withWeather(null)
-                        .withPolicy(unproved.policy()
-                                .withSystem(unproved.policy().system().withBankCurrent(ANY_CURRENT))),
-                catalog);
-        return panel.withBrief(brief).withEssentialPanel(compare(essentials, panel, whole, backup(brief, panel)));
+        DesignBrief unsimulated = brief.withWeather(null)
+                .withPolicy(brief.policy().withSystem(brief.policy().system().withSimulatedYears(0)));
+        return BankDesigner.design(unsimulated.withLoads(essentials), catalog)
+                .fold(
+                        panel -> {
+                            // the system for the whole house is a comparison: no cable is laid for it, so that its
+                            // current has no limit
+                            Optional<CandidateSystem> whole = BankDesigner.cheapest(
+                                    unsimulated.withPolicy(unsimulated
+                                            .policy()
+                                            .withSystem(unsimulated
+                                                    .policy()
+                                                    .system()
+                                                    .withBankCurrent(ANY_CURRENT))),
+                                    catalog);
+                            return new BackupDesign(
+                                    brief,
+                                    compare(essentials, panel.system(), whole, backup(brief, panel.system())),
+                                    panel.system(),
+                                    panel.energy(),
+                                    panel.evidence(),
+                                    panel.alternatives(),
+                                    panel.rejected());
+                        },
+                        backup -> backup,
+                        grid -> grid,
+                        none -> new NoDesign(brief, none.failedChecks(), none.energy(), none.rejected()));
     }
 
     private static EssentialPanel compare(
-            List<Load> essentials, SystemDesign panel, Optional<Candidate> whole, BackupHours backup) {
-        List<String> names = essentials.stream().map(Load::name).toList();
-        Energy bank = bank(panel).ratedEnergy();
-        Power array = SystemDesign.part(panel.array()).power();
-        Money price = SystemDesign.part(panel.billOfMaterials()).total();
-        if (whole.isEmpty()) {
-            return new EssentialPanel(names, bank, array, price, null, null, null, null, null, backup);
-        }
-        Candidate house = whole.get();
-        Energy wholeBank = house.layout().ratedEnergy();
-        Power wholeArray = house.charger().array().power();
+            List<Load> essentials, BatterySystem panel, Optional<CandidateSystem> whole, BackupHours backup) {
+        Energy bank = panel.bankLayout().ratedEnergy();
+        Power array = panel.array().power();
         return new EssentialPanel(
-                names,
+                essentials.stream().map(Load::name).toList(),
                 bank,
                 array,
-                price,
-                wholeBank,
-                wholeArray,
-                house.price(),
-                Ratio.of(1 - bank.dividedBy(wholeBank)),
-                Ratio.of(1 - array.dividedBy(wholeArray)),
+                panel.billOfMaterials().total(),
+                whole.map(house -> {
+                    Energy wholeBank = house.layout().ratedEnergy();
+                    Power wholeArray = house.charger().array().power();
+                    return new EssentialPanel.WholeHouse(
+                            wholeBank,
+                            wholeArray,
+                            house.price(),
+                            Ratio.of(1 - bank.dividedBy(wholeBank)),
+                            Ratio.of(1 - array.dividedBy(wholeArray)));
+                }),
                 backup);
     }
 
-    /** How long the full bank carries the panel in an outage without any sun, whenever it begins. */
-    private static BackupHours backup(DesignBrief brief, SystemDesign panel) {
-        BankLayout bank = bank(panel);
-        InverterFit inverter = panel.inverter();
+    /** How long the full bank supplies the panel in an outage without sun, from any hour of the year. */
+    private static BackupHours backup(DesignBrief brief, BatterySystem panel) {
+        BankLayout bank = panel.bankLayout();
         LoadProfile loads = brief.profile();
         HourCalendar calendar = new HourCalendar(ANY_COMMON_YEAR, HourCalendar.COMMON);
         return BackupHours.of(
@@ -96,11 +105,9 @@ final class BackupDesigner {
                 new GridHours(
                         HourlySeries.watts(new double[calendar.hours()]),
                         LoadHours.atBank(
-                                loads.essentials(inverter == null ? loads.stated() : inverter.curve()), calendar),
+                                loads.essentials(
+                                        panel.inverter().map(InverterFit::curve).orElse(loads.stated())),
+                                calendar),
                         calendar));
-    }
-
-    private static BankLayout bank(SystemDesign design) {
-        return Objects.requireNonNull(SystemDesign.part(design.bank()).layout());
     }
 }

@@ -5,11 +5,14 @@ import static org.daybank.core.working.Message.value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.design.search.AvailabilitySearch;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.Supply;
 import org.daybank.core.quantity.Current;
@@ -19,16 +22,16 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
-/** Rules across the parts of a system on a bank that do not rule a design out but should be known. */
+/** Rules across the parts of a system on a bank, which a design need not pass. */
 final class BankChecks {
     private BankChecks() {}
 
     static List<Check> of(
             DesignBrief brief,
-            Candidate chosen,
+            CandidateSystem chosen,
             ChargerFit charger,
             ChargeSettings settings,
-            Steering.@Nullable Outcome outcome) {
+            AvailabilitySearch.@Nullable Result result) {
         List<Check> checks = new ArrayList<>();
         brief.loads().stream()
                 .filter(load -> load.supply() == Supply.DC)
@@ -44,34 +47,34 @@ final class BankChecks {
                 worn.compareTo(Ratio.ONE) <= 0,
                 value("endOfLifeFraction", brief.policy().bank().endOfLifeFraction()),
                 value("worn", worn)));
-        TimeSpan recovery = recovery(chosen);
+        Optional<TimeSpan> recovery = recovery(chosen);
         TimeSpan longest = brief.policy().system().longestRecovery();
         checks.add(
-                recovery == null
+                recovery.isEmpty()
                         ? Check.that(DesignRule.RECOVERY, false).variant("never")
-                        : Check.atMost(DesignRule.RECOVERY, recovery, longest));
-        if (outcome != null) {
-            checks.addAll(outcome.simulation().checks());
-            Ratio asked = brief.wishes().availability();
-            if (asked != null) {
-                checks.add(reached(asked, outcome));
+                        : Check.atMost(DesignRule.RECOVERY, recovery.get(), longest));
+        if (result != null) {
+            checks.addAll(result.simulation().checks());
+            Ratio required = brief.wishes().availability();
+            if (required != null) {
+                checks.add(reached(required, result));
             }
         }
         return checks;
     }
 
-    private static Check reached(Ratio asked, Steering.Outcome outcome) {
-        Ratio availability = outcome.simulation().reliability().availability();
+    private static Check reached(Ratio required, AvailabilitySearch.Result result) {
+        Ratio availability = result.simulation().reliability().availability();
         return Check.that(
                 DesignRule.AVAILABILITY,
-                outcome.reached(),
+                result.reached(),
                 value("availability", availability),
-                value("asked", asked),
-                value("simulated", outcome.simulated()));
+                value("required", required),
+                value("simulated", result.simulated()));
     }
 
-    /** Cells that are cool take less; told where the coldest spell makes a difference. */
-    private static void coldCharge(Candidate chosen, ChargerFit charger, List<Check> checks) {
+    /** Cool cells accept less current; only where the lowest temperature makes a difference. */
+    private static void coldCharge(CandidateSystem chosen, ChargerFit charger, List<Check> checks) {
         Current cold = chosen.bank().coldChargeCurrent();
         if (cold != null && cold.compareTo(chosen.layout().maximumChargeCurrent()) < 0) {
             checks.add(Check.atMost(
@@ -96,7 +99,7 @@ final class BankChecks {
         }
     }
     /** What the autonomy takes of the bank that is laid out, once it is worn and as cold as it gets. */
-    private static Ratio wornDepth(DesignBrief brief, Candidate chosen) {
+    private static Ratio wornDepth(DesignBrief brief, CandidateSystem chosen) {
         BankCapacity capacity = Objects.requireNonNull(chosen.bank().capacity());
         double left = chosen.layout()
                         .capacityAt(capacity.demand().resolved().runningCurrent())
@@ -106,11 +109,11 @@ final class BankChecks {
         return Ratio.of(capacity.autonomyCharge().ampereHours() / left);
     }
     /** Time to refill the deepest discharge from the surplus of the design month. */
-    static @Nullable TimeSpan recovery(Candidate chosen) {
+    static Optional<TimeSpan> recovery(CandidateSystem chosen) {
         ArraySize.MonthlyYield month = chosen.size().inDesignMonth();
         double surplus = month.yield().wattHours() - month.need().wattHours();
         if (surplus <= 0) {
-            return null;
+            return Optional.empty();
         }
         Chemistry chemistry = chosen.layout().battery().chemistry();
         double emptied = Objects.requireNonNull(chosen.bank().capacity())
@@ -118,6 +121,6 @@ final class BankChecks {
                         .times(chemistry.trueNominal(chosen.nominalVoltage()))
                         .wattHours()
                 / chemistry.traits().energyEfficiency().fraction();
-        return TimeSpan.days(emptied / surplus);
+        return Optional.of(TimeSpan.days(emptied / surplus));
     }
 }

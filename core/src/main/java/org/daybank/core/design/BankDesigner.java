@@ -7,29 +7,36 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.daybank.core.array.ChargePath;
 import org.daybank.core.array.ModuleExtremes;
-import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.ChargeSettings;
-import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
-import org.daybank.core.load.EnergyBudget;
+import org.daybank.core.design.search.AvailabilitySearch;
+import org.daybank.core.design.search.CandidateSystem;
+import org.daybank.core.design.search.DeliveryRule;
+import org.daybank.core.design.search.FailureAnalysis;
+import org.daybank.core.design.search.ModuleYields;
+import org.daybank.core.design.search.ProductEvaluation;
+import org.daybank.core.design.search.SystemSelection;
+import org.daybank.core.design.search.VoltageSearch;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.sun.MonthlySun;
+import org.daybank.core.working.Check;
 import org.jspecify.annotations.Nullable;
 
-/** The job for systems on a bank: loads, bank, array, controller, inverter, proof. */
+/** The design of a system on a bank: selection of the parts, checks, simulation, alternatives. */
 final class BankDesigner {
     private final DesignBrief brief;
     private final Catalog catalog;
     private final LoadProfile loads;
     private final MonthlySun sun;
     private final ModuleYields yields;
+    private final DeliveryRule delivery;
 
     private BankDesigner(DesignBrief brief, Catalog catalog) {
         this.brief = brief;
@@ -40,179 +47,190 @@ final class BankDesigner {
                 brief.resolved().site(),
                 ArraySun.spread(brief, sun.plane()),
                 brief.policy().array());
+        this.delivery = new DeliveryRule(catalog, brief.wishes());
     }
 
-    /** The cheapest complete design at the lowest bus voltage that does, with the cheapest of other voltages and chemistries beside it. */
-    static SystemDesign design(DesignBrief brief, Catalog catalog) {
+    /** The cheapest system at the lowest nominal voltage that has any, or the reasons why there is none. */
+    static DesignOutcome design(DesignBrief brief, Catalog catalog) {
         return new BankDesigner(brief, catalog).design();
     }
 
-    /** Only its parts. */
-    static Optional<Candidate> cheapest(DesignBrief brief, Catalog catalog) {
-        return new BankDesigner(brief, catalog).draft().chosen();
+    /** Only the selected system, without its evaluation. */
+    static Optional<CandidateSystem> cheapest(DesignBrief brief, Catalog catalog) {
+        return new BankDesigner(brief, catalog).selection().selected();
     }
 
-    private Draft draft() {
-        return Draft.of(brief, new Search(brief, catalog, loads, yields));
+    private SystemSelection selection() {
+        return SystemSelection.of(brief, new ProductEvaluation(brief, catalog, loads, yields));
     }
 
-    private SystemDesign design() {
-        Draft draft = draft();
-        if (draft.chosen().isEmpty()) {
-            return incomplete(draft);
+    private DesignOutcome design() {
+        SystemSelection first = selection();
+        if (first.selected().isEmpty()) {
+            return none(first);
         }
-        if (!Proof.wanted(brief)) {
-            return tell(draft, null).build();
+        if (!DesignSimulation.required(brief)) {
+            return evaluated(first, first.selected().orElseThrow(), null, Optional.empty());
         }
-        Proof proof = new Proof(brief, catalog, sun.plane());
-        return proved(outcome(draft, proof), proof);
+        DesignSimulation simulation = new DesignSimulation(brief, catalog, sun.plane());
+        AvailabilitySearch.Result result = simulated(first, simulation);
+        CandidateSystem selected = result.selection().selected().orElseThrow();
+        return evaluated(
+                result.selection(),
+                selected,
+                result,
+                EngineBackup.of(
+                        brief,
+                        selected,
+                        chargeSettings(result.selection(), selected).absorption(),
+                        result.simulation(),
+                        engine -> simulation.of(selected, engine)));
     }
 
-    /** The first draft as it runs, or what an availability that was asked for makes of it. */
-    private Steering.Outcome outcome(Draft draft, Proof proof) {
+    /** The first selection with its simulation, or the selection that has the required availability. */
+    private AvailabilitySearch.Result simulated(SystemSelection first, DesignSimulation simulation) {
         Ratio availability = brief.wishes().availability();
         if (availability == null) {
-            Simulation run = proof.of(draft.chosen().orElseThrow());
-            return new Steering.Outcome(draft, run, true, 1, List.of());
+            Simulation run = simulation.of(first.selected().orElseThrow());
+            return new AvailabilitySearch.Result(first, run, true, 1, List.of());
         }
-        return new Steering(draft, other -> Draft.of(other, search(other)), proof::of, sun.plane())
-                .climb(availability)
+        return new AvailabilitySearch(
+                        first, other -> SystemSelection.of(other, evaluation(other)), simulation::of, sun.plane())
+                .find(availability)
                 .orElseThrow();
     }
 
-    /** The same search for a brief that differs in its policy alone. */
-    private Search search(DesignBrief other) {
-        return new Search(other, catalog, other.profile(), yields);
+    /** The same products for a brief that differs in its policy alone. */
+    private ProductEvaluation evaluation(DesignBrief other) {
+        return new ProductEvaluation(other, catalog, other.profile(), yields);
     }
 
-    /** Nothing is whole: every product of the catalogue held against what is asked at the voltage that came nearest. */
-    private SystemDesign incomplete(Draft draft) {
-        List<DeadEnd> ends = ends(draft);
-        DeadEnd nearest = DeadEnd.furthest(ends);
-        return SystemDesignBuilder.builder()
-                .brief(draft.brief())
-                .complete(false)
-                .missing(passedOver(ends))
-                .sun(sun)
-                .energyBudget(loads.budget())
-                .checks(List.of())
-                .frontier(List.of())
-                .alternatives(List.of())
-                .autonomyPrices(List.of())
-                .batteries(nearest.batteries())
-                .controllers(nearest.controllers())
-                .modules(nearest.modules())
-                .inverters(nearest.inverters())
-                .build();
+    private NoDesign none(SystemSelection selection) {
+        List<FailureAnalysis> failures = selection.failures();
+        FailureAnalysis nearest = FailureAnalysis.nearest(failures);
+        return new NoDesign(
+                brief,
+                nearest.failedChecks(),
+                new RequiredEnergy(sun, loads.budget()),
+                new EvaluatedProducts(
+                        rejectedVoltages(failures),
+                        Optional.of(nearest.modules()),
+                        Optional.of(nearest.batteries()),
+                        Optional.of(nearest.controllers()),
+                        nearest.inverters(),
+                        Optional.empty()));
     }
 
-    private static List<DeadEnd> ends(Draft draft) {
-        List<Chemistry> chemistries = draft.brief().wishes().chemistries();
-        return draft.without().stream()
-                .map(voltage -> DeadEnd.of(draft.search(), chemistries, voltage))
+    private static List<RejectedVoltage> rejectedVoltages(List<FailureAnalysis> failures) {
+        return failures.stream()
+                .map(failure -> new RejectedVoltage(failure.voltage(), failure.failedChecks()))
                 .toList();
     }
 
-    private static List<NominalVoltage.PassedOver> passedOver(List<DeadEnd> ends) {
-        return ends.stream()
-                .map(end -> new NominalVoltage.PassedOver(end.voltage(), end.reasons()))
-                .toList();
+    private static ChargeSettings chargeSettings(SystemSelection selection, CandidateSystem selected) {
+        return selection
+                .evaluation()
+                .requirements()
+                .settings(selected.nominalVoltage(), selected.chemistry())
+                .forBattery(selected.layout().battery());
     }
 
-    /** With what the hours show. */
-    private SystemDesign proved(Steering.Outcome outcome, Proof proof) {
-        Candidate chosen = outcome.draft().chosen().orElseThrow();
-        SystemDesignBuilder design = tell(outcome.draft(), outcome);
-        ChargeSettings settings = SystemDesign.part(design.chargeSettings());
-        return design.availability(outcome.simulation().reliability())
-                .frontier(outcome.frontier())
-                .generator(EngineBackup.of(
-                                brief,
-                                chosen,
-                                settings.absorption(),
-                                outcome.simulation(),
-                                engine -> proof.of(chosen, engine))
-                        .orElse(null))
-                .build();
-    }
-
-    private SystemDesignBuilder tell(Draft draft, Steering.@Nullable Outcome outcome) {
-        Search search = draft.search();
-        Candidate chosen = draft.chosen().orElseThrow();
-        Voltage voltage = chosen.nominalVoltage();
-        BankLayout layout = chosen.layout();
-        Chemistry chemistry = layout.battery().chemistry();
-        EnergyBudget budget = chosen.budget();
-        ModuleExtremes extremes = yields.extremes(chosen.charger().array().module());
-        ChargerSelection controllers = search.offer(extremes, voltage, chemistry, budget)
-                .map(offer -> search.controllers(voltage, layout, offer))
+    private StandAloneDesign evaluated(
+            SystemSelection selection,
+            CandidateSystem selected,
+            AvailabilitySearch.@Nullable Result result,
+            Optional<EngineBackup> generator) {
+        DesignBrief designed = selection.brief();
+        ProductEvaluation evaluation = selection.evaluation();
+        Voltage voltage = selected.nominalVoltage();
+        ModuleExtremes extremes = yields.extremes(selected.charger().array().module());
+        ChargerSelection controllers = evaluation
+                .offer(extremes, voltage, selected.chemistry(), selected.budget())
+                .map(offer -> evaluation.controllers(voltage, selected.layout(), offer))
                 .orElseThrow();
         ChargerFit charger = controllers.ranked().stream()
-                .filter(fit -> fit.product().equals(chosen.charger().product()))
+                .filter(fit -> fit.product().equals(selected.charger().product()))
                 .findFirst()
-                .orElse(chosen.charger());
-        ChargeSettings settings = search.needs().settings(voltage, chemistry).forBattery(layout.battery());
-        return SystemDesignBuilder.builder()
-                .brief(draft.brief())
-                .complete(true)
-                .missing(List.of())
-                .sun(sun)
-                .energyBudget(budget)
-                .nominalVoltage(new NominalVoltage(voltage, passedOver(ends(draft))))
-                .bank(chosen.bank())
+                .orElse(selected.charger());
+        ChargeSettings settings = chargeSettings(selection, selected);
+        DesignWiring wiring = new DesignWiring(designed);
+        BatterySystem system = BatterySystemBuilder.builder()
+                .nominalVoltage(voltage)
+                .bank(selected.bank())
                 .array(charger.array())
                 .moduleExtremes(extremes)
-                .charger(charger)
-                .inverter(chosen.inverter())
-                .monthlyBalance(chosen.size())
-                .trackingGain(search.comparison(extremes, voltage, chemistry, trackingEfficiency(brief, charger)))
-                .recovery(BankChecks.recovery(chosen))
+                .chargeController(charger)
+                .inverter(Optional.ofNullable(selected.inverter()))
                 .chargeSettings(settings)
-                .batteryLife(BankYear.life(draft.brief(), chosen, outcome == null ? null : outcome.simulation())
-                        .orElse(null))
-                .ventilation(Ventilation.of(layout).orElse(null))
-                .billOfMaterials(chosen.bill())
-                .checks(BankChecks.of(draft.brief(), chosen, charger, settings, outcome))
-                .parts(SystemParts.of(chosen, sun.plane()))
-                .frontier(List.of())
-                .alternatives(alternatives(draft, chosen))
-                .autonomyPrices(AutonomyPoint.around(draft.brief(), chosen, this::search))
-                .batteries(search.batteries(voltage, chosen.inverter(), chosen.controllerDraw()))
-                .controllers(controllers)
-                .modules(search.modules(voltage, layout, budget, charger.controller()))
-                .inverters(chosen.inverter() == null ? null : search.inverters(voltage, chemistry));
+                .ventilation(Ventilation.of(selected.layout()))
+                .generator(generator)
+                .wiring(wiring.onBank(selected, charger, extremes, settings))
+                .billOfMaterials(BillOfMaterials.of(selected))
+                .parts(selected.parts(sun.plane()))
+                .build();
+        return new StandAloneDesign(
+                designed,
+                system,
+                new EnergyBalance(
+                        sun,
+                        selected.budget(),
+                        selected.size(),
+                        evaluation.comparison(
+                                extremes, voltage, selected.chemistry(), trackingEfficiency(designed, charger)),
+                        BankChecks.recovery(selected)),
+                new DesignEvidence(
+                        Stream.concat(
+                                        BankChecks.of(designed, selected, charger, settings, result).stream(),
+                                        unavailable(system.billOfMaterials()))
+                                .toList(),
+                        Optional.ofNullable(result)
+                                .map(found -> found.simulation().reliability()),
+                        BankYear.life(designed, selected, result == null ? null : result.simulation())),
+                new DesignAlternatives(
+                        alternatives(selection, selected),
+                        AutonomyPoint.around(designed, selected, this::evaluation),
+                        result == null ? List.of() : result.frontier(),
+                        wiring.stringVoltages(charger.array(), extremes, voltage, catalog)),
+                new ProductSelections(
+                        rejectedVoltages(selection.failures()),
+                        evaluation.modules(voltage, selected.layout(), selected.budget(), charger.controller()),
+                        evaluation.batteries(voltage, selected.inverter(), selected.controllerDraw()),
+                        controllers,
+                        selected.inverter() == null
+                                ? Optional.empty()
+                                : Optional.of(evaluation.inverters(voltage, selected.chemistry()))));
     }
 
-    /** Of the controller chosen where it tracks, else of a typical one. */
+    private Stream<Check> unavailable(BillOfMaterials bill) {
+        return bill.lines().stream().flatMap(line -> delivery.unavailable(line.product(), line.count()).stream());
+    }
+
+    /** The efficiency of the selected controller where it tracks, else the assumed one. */
     private static Ratio trackingEfficiency(DesignBrief brief, ChargerFit charger) {
         return charger.controller().kind().path() == ChargePath.TRACKING
                 ? charger.controller().efficiency()
                 : brief.policy().array().chargerEfficiency();
     }
 
-    /** Of other voltages and chemistries, and with other kinds of controller than the one chosen. */
-    private static List<Alternative> alternatives(Draft draft, Candidate chosen) {
-        ControllerKind kind = chosen.charger().controller().kind();
-        Stream<Candidate> otherwiseCharged = Arrays.stream(ControllerKind.values())
+    /** Systems of other voltages and chemistries, and with other kinds of controller than the selected one. */
+    private static List<Alternative> alternatives(SystemSelection selection, CandidateSystem selected) {
+        ControllerKind kind = selected.charger().controller().kind();
+        Stream<CandidateSystem> withOtherControllers = Arrays.stream(ControllerKind.values())
                 .filter(other -> other != kind && other != ControllerKind.SHUNT)
                 .flatMap(
-                        other -> draft
-                                .search()
-                                .cheapest(
-                                        chosen.nominalVoltage(),
-                                        chosen.layout().battery().chemistry(),
-                                        other)
+                        other -> VoltageSearch.cheapest(
+                                selection.evaluation(), selected.nominalVoltage(), selected.chemistry(), other)
                                 .stream());
-        return Stream.concat(draft.complete().stream(), otherwiseCharged)
-                .filter(candidate -> !candidate.equals(chosen))
-                .sorted(Comparator.comparing(Candidate::price))
-                .limit(draft.brief().policy().system().alternatives())
+        return Stream.concat(selection.systems().stream(), withOtherControllers)
+                .filter(candidate -> !candidate.equals(selected))
+                .sorted(Comparator.comparing(CandidateSystem::price))
+                .limit(selection.brief().policy().system().alternatives())
                 .map(candidate -> new Alternative(
                         candidate.nominalVoltage(),
                         candidate.layout().battery().chemistry(),
                         candidate.charger().controller().kind(),
-                        candidate.bill(),
-                        candidate.price().plus(chosen.price().times(-1))))
+                        BillOfMaterials.of(candidate),
+                        candidate.price().plus(selected.price().times(-1))))
                 .toList();
     }
 }

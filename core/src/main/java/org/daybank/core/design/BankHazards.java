@@ -9,6 +9,7 @@ import org.daybank.core.bank.BatteryFamily;
 import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.Ventilation;
+import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Mass;
 import org.daybank.core.quantity.Temperature;
@@ -16,22 +17,25 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.HazardCode;
 
-/** What can hurt someone or something at a bank. */
+/** The hazards of a bank. */
 final class BankHazards {
     private static final Mass ONE_PERSON_LIFTS = Mass.kilograms(25);
 
-    private final SystemDesign design;
+    private final DesignBrief brief;
+    private final BatterySystem system;
     private final HazardList hazards;
 
-    private BankHazards(SystemDesign design, HazardList hazards) {
-        this.design = design;
+    private BankHazards(DesignBrief brief, BatterySystem system, HazardList hazards) {
+        this.brief = brief;
+        this.system = system;
         this.hazards = hazards;
     }
 
-    /** Adds those of the bank of a complete design. */
-    static void of(SystemDesign design, BankFit bank, HazardList hazards) {
-        BankHazards found = new BankHazards(design, hazards);
-        BankLayout layout = SystemDesign.part(bank.layout());
+    /** Adds those of the bank of a system. */
+    static void of(DesignBrief brief, BatterySystem system, HazardList hazards) {
+        BankHazards found = new BankHazards(brief, system, hazards);
+        BankFit bank = system.bank();
+        BankLayout layout = system.bankLayout();
         found.any(layout);
         if (layout.battery().chemistry().family() == BatteryFamily.LEAD_ACID) {
             found.leadAcid(layout, bank);
@@ -43,7 +47,7 @@ final class BankHazards {
     /** A bank of any chemistry. */
     private void any(BankLayout layout) {
         hazards.add(Hazard.of(HazardCode.BANK_ARC, "bank", value("trueNominal", layout.trueNominal())));
-        Voltage highest = highestBus(SystemDesign.part(design.chargeSettings()));
+        Voltage highest = highestBus(system.chargeSettings());
         if (highest.compareTo(Hazards.TOUCHABLE_DC) > 0) {
             hazards.add(Hazard.of(HazardCode.BUS_VOLTAGE, "bank", value("highest", highest)));
         }
@@ -54,9 +58,7 @@ final class BankHazards {
                 "bank",
                 value(
                         "currentAtRating",
-                        design.inverter() == null
-                                ? layout.maximumDischargeCurrent()
-                                : design.inverter().currentAtRating())));
+                        system.inverter().map(InverterFit::currentAtRating).orElse(layout.maximumDischargeCurrent()))));
         hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, "bank"));
         if (layout.battery().mass().compareTo(ONE_PERSON_LIFTS) > 0) {
             hazards.add(Hazard.of(
@@ -80,7 +82,7 @@ final class BankHazards {
 
     private void leadAcid(BankLayout layout, BankFit bank) {
         boolean vented = layout.battery().chemistry() == Chemistry.VENTED_LEAD_ACID;
-        Ventilation ventilation = design.ventilation();
+        Ventilation ventilation = system.ventilation().orElse(null);
         if (ventilation != null) {
             hazards.add(Hazard.of(
                     HazardCode.HYDROGEN,
@@ -109,9 +111,9 @@ final class BankHazards {
                     "bank",
                     value("coldestCharge", bank.battery().resolved().coldestCharge())));
         }
-        Temperature recordLow = design.brief().resolved().site().recordLow();
-        boolean outdoors = design.brief().bank().location() == BankLocation.OUTDOORS;
-        SystemDesign.part(design.chargeSettings())
+        Temperature recordLow = brief.resolved().site().recordLow();
+        boolean outdoors = brief.bank().location() == BankLocation.OUTDOORS;
+        system.chargeSettings()
                 .chargingFrom()
                 .filter(coldest -> outdoors && !bank.heated() && recordLow.compareTo(coldest) < 0)
                 .ifPresent(coldest -> hazards.add(Hazard.of(

@@ -7,6 +7,7 @@ import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankUse;
 import org.daybank.core.bank.BankUse.Cycles;
 import org.daybank.core.bank.BatteryLife;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.load.MonthBudget;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Ratio;
@@ -27,7 +28,7 @@ final class BankYear {
     private BankYear() {}
 
     /** How long the bank lasts; nothing when its data sheet does not say. */
-    static Optional<BatteryLife> life(DesignBrief brief, Candidate chosen, @Nullable Simulation run) {
+    static Optional<BatteryLife> life(DesignBrief brief, CandidateSystem chosen, @Nullable Simulation run) {
         List<Cycles> cycles = run == null ? List.of() : counted(run);
         return BatteryLife.of(
                 chosen.layout(),
@@ -54,7 +55,7 @@ final class BankYear {
         return mean;
     }
 
-    private static List<Cycles> nightly(Candidate chosen) {
+    private static List<Cycles> nightly(CandidateSystem chosen) {
         Energy rated = chosen.layout().ratedEnergy();
         List<Cycles> nights = new ArrayList<>();
         for (MonthBudget month : chosen.budget().months()) {
@@ -69,7 +70,7 @@ final class BankYear {
         return Ratio.of(Math.max(SHALLOWEST.fraction(), Math.min(1, depth)));
     }
 
-    private static List<Temperature> temperatures(DesignBrief brief, Candidate chosen) {
+    private static List<Temperature> temperatures(DesignBrief brief, CandidateSystem chosen) {
         BankHousing housing = brief.bank();
         boolean heated = chosen.layout().battery().heater() != null;
         return brief.resolved().site().months().meanAir().stream()

@@ -3,9 +3,10 @@ package org.daybank.core.design;
 import org.daybank.core.quantity.Money;
 
 /**
- * One line of the parts list.
+ * One line of the bill of materials.
  *
- * @param part what it is for: {@code battery}, {@code module}, {@code chargeController}, {@code inverter}
+ * @param part what it is for: {@code battery}, {@code module}, {@code chargeController}, {@code inverter}, {@code stringInverter},
+ *     {@code microinverter}
  * @param product its model
  * @param count how many
  * @param unitPrice of one

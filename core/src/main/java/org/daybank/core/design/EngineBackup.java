@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.charger.ChargerFit;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.generator.EngineOrModules;
 import org.daybank.core.generator.GeneratorNeedBuilder;
 import org.daybank.core.generator.GeneratorSize;
@@ -26,21 +27,21 @@ import org.daybank.core.simulation.Simulation;
 import org.daybank.core.site.MonthlyClimate;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Working;
-import org.jspecify.annotations.Nullable;
 
 /**
- * An engine generator for the hours in which sun and bank are not enough. It is told, not ordered: the parts list goes without it.
+ * A generator for the hours in which sun and bank do not supply every load. It is a recommendation: the bill of materials does
+ * not contain it.
  *
- * @param size the generator; its months are those of the shortfall that the hours without it show
- * @param engineOrModules whether more modules are cheaper; absent where the catalogue's prices are in another currency than those
- *     of the policy, or where the month that lacks most has no sun
+ * @param size the generator; its months are those of the shortfall in the simulation without it
+ * @param engineOrModules whether more modules are cheaper; empty where the catalogue's prices are in another currency than
+ *     those of the policy, or where the month of the largest shortfall has no sun
  * @param availability what the same years show with it
  */
-public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineOrModules, Reliability availability) {
-    /** For a design whose hours lack something; nothing where they lack nothing. */
+public record EngineBackup(GeneratorSize size, Optional<EngineOrModules> engineOrModules, Reliability availability) {
+    /** For a system whose hours have a shortfall; empty where they have none. */
     static Optional<EngineBackup> of(
             DesignBrief brief,
-            Candidate chosen,
+            CandidateSystem chosen,
             Voltage absorption,
             Simulation without,
             Function<EngineRule, Simulation> with) {
@@ -53,7 +54,8 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                 size, compared(chosen, size), with.apply(size.rule()).reliability()));
     }
 
-    private static GeneratorSize size(DesignBrief brief, Candidate chosen, Voltage absorption, Reliability alone) {
+    private static GeneratorSize size(
+            DesignBrief brief, CandidateSystem chosen, Voltage absorption, Reliability alone) {
         Power meanLoads = Power.watts(chosen.budget().months().stream()
                         .map(MonthBudget::acEnergy)
                         .mapToDouble(Energy::wattHours)
@@ -74,7 +76,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     }
 
     /** What the bank takes, within the charger of the inverter where it has one, and no faster than is planned. */
-    private static Current chargeCurrent(DesignBrief brief, Candidate chosen) {
+    private static Current chargeCurrent(DesignBrief brief, CandidateSystem chosen) {
         BankLayout layout = chosen.layout();
         Current planned =
                 layout.ratedCapacity().dividedBy(brief.policy().system().engineFills());
@@ -89,7 +91,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
     }
 
     /** What the loads lacked, as it would have left the bank: with the losses of its month. */
-    private static List<Energy> shortfall(Candidate chosen, Reliability alone) {
+    private static List<Energy> shortfall(CandidateSystem chosen, Reliability alone) {
         List<Energy> missing = new ArrayList<>();
         for (SimulatedMonth month : alone.months()) {
             MonthBudget day = chosen.budget().months().get(month.month().getValue() - 1);
@@ -101,7 +103,7 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
         return missing;
     }
 
-    private static @Nullable EngineOrModules compared(Candidate chosen, GeneratorSize size) {
+    private static Optional<EngineOrModules> compared(CandidateSystem chosen, GeneratorSize size) {
         ChargerFit charger = chosen.charger();
         Month darkest = size.months().stream()
                 .max(Comparator.comparing(month -> month.shortfall().wattHours()))
@@ -113,26 +115,26 @@ public record EngineBackup(GeneratorSize size, @Nullable EngineOrModules engineO
                 .currency()
                 .equals(size.policy().pricePerKilowatt().currency());
         if (!oneCurrency || monthly.wattHours() < 1) {
-            return null;
+            return Optional.empty();
         }
-        return EngineOrModules.of(
+        return Optional.of(EngineOrModules.of(
                 size,
                 MoreModulesBuilder.builder()
                         .pricePerModule(charger.priceWithArray()
                                 .times(BigDecimal.valueOf(1.0 / charger.array().modules())))
                         .moduleYield(monthly)
-                        .build());
+                        .build()));
     }
 
-    /** What can hurt someone beside an engine. */
+    /** Returns the hazards of the generator. */
     public List<Hazard> hazards() {
         return size.hazards();
     }
 
-    /** The steps behind its size and behind the comparison. */
+    /** Returns the steps of its size and of the comparison. */
     public Working working() {
         Working.Builder steps = Working.builder().all(size.working());
-        Optional.ofNullable(engineOrModules).map(EngineOrModules::working).ifPresent(steps::all);
+        engineOrModules.map(EngineOrModules::working).ifPresent(steps::all);
         return steps.build();
     }
 }

@@ -6,10 +6,10 @@ import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 
 /**
- * A design that no cheaper one of those simulated is as available as.
+ * A simulated design that no cheaper one is as available as.
  *
  * @param price of its parts
- * @param availability share of the hours in which every load got all it asked
+ * @param availability share of the hours in which every load is supplied in full
  * @param arrayToLoadRatio that its array was sized with
  * @param autonomy that its bank was sized with
  * @param nominalVoltage what its bus is called

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.daybank.core.working.Hazard;
 
-/** Hazards as they are found. */
+/** Hazards in the order in which they are found. */
 final class HazardList {
     private final List<Hazard> hazards = new ArrayList<>();
 
@@ -13,12 +13,23 @@ final class HazardList {
         hazards.add(hazard);
     }
 
-    /** Adds what was found elsewhere. */
+    /** Adds the hazards of a part. */
     void addAll(List<Hazard> found) {
         hazards.addAll(found);
     }
 
-    /** Returns everything found, in order. */
+    /** Adds those hazards of which none of the same code and subject is present. */
+    void addMissing(List<Hazard> found) {
+        for (Hazard hazard : found) {
+            if (hazards.stream()
+                    .noneMatch(present ->
+                            present.code() == hazard.code() && present.subject().equals(hazard.subject()))) {
+                hazards.add(hazard);
+            }
+        }
+    }
+
+    /** Everything found, in order. */
     List<Hazard> all() {
         return List.copyOf(hazards);
     }

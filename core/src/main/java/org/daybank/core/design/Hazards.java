@@ -3,12 +3,11 @@ package org.daybank.core.design;
 import static org.daybank.core.working.Message.value;
 
 import java.util.List;
-import java.util.Set;
 import org.daybank.core.array.ModuleExtremes;
-import org.daybank.core.bank.BankFit;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.charger.ArrayLayout;
 import org.daybank.core.charger.Diversion;
+import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.inverter.UnitStrings;
 import org.daybank.core.quantity.Current;
@@ -21,79 +20,62 @@ import org.daybank.core.working.Hazard;
 import org.daybank.core.working.HazardCode;
 
 /**
- * What can hurt someone or something in a design. A hazard appears when its cause is in the design, not always and not never;
- * each names the part or circuit, says what can happen here and what to do, and defers to local codes.
+ * The hazards of a design. A hazard is present exactly when its cause is in the design; each names the part or circuit, says
+ * what can happen there and what to do, and defers to local codes.
  */
 final class Hazards {
     /** DC above this is dangerous to touch; IEC 60364-4-41 takes 60 V where skin is wet and contact large. */
     static final Voltage TOUCHABLE_DC = Voltage.volts(60);
 
-    /** What the circuits tell and the design does not tell already. */
-    private static final Set<HazardCode> OF_CIRCUITS_ALONE =
-            Set.of(HazardCode.CIRCUIT_DOES_NOT_FIT, HazardCode.ALUMINIUM_TERMINALS);
-
     private static final Length LONG_RUN = Length.metres(30);
     private static final Length EXPOSED_HEIGHT = Length.metres(1000);
 
     private final HazardList hazards = new HazardList();
-    private final SystemDesign design;
+    private final DesignBrief brief;
+    private final WiringPlan wiring;
 
-    private Hazards(SystemDesign design) {
-        this.design = design;
+    private Hazards(DesignBrief brief, WiringPlan wiring) {
+        this.brief = brief;
+        this.wiring = wiring;
     }
 
-    /** The hazards of a complete design, the gravest first within each part; none while nothing is chosen. */
-    static List<Hazard> of(SystemDesign design) {
-        if (!design.complete()) {
-            return List.of();
+    /** The hazards of a system on a bank, the gravest first within each part. */
+    static List<Hazard> of(DesignBrief brief, BatterySystem system) {
+        Hazards all = new Hazards(brief, system.wiring());
+        BankHazards.of(brief, system, all.hazards);
+        Diversion diversion = system.chargeController().diversion();
+        if (diversion != null) {
+            all.hazards.addAll(List.of(diversion.hazard()));
         }
-        Hazards all = new Hazards(design);
-        BankFit bank = design.bank();
-        if (bank != null) {
-            all.onBank(bank);
-        }
-        GridFeed feed = design.grid();
-        if (feed != null) {
-            all.feed(feed, SystemDesign.part(design.moduleExtremes()));
-        }
-        switch (design.brief().kind()) {
+        ArrayLayout array = system.array();
+        all.arrayVoltage(system.moduleExtremes().coldestOpenCircuit(array.series()), "array to controller");
+        all.array("array to controller", array.shortCircuitCurrent(), array.power());
+        system.inverter().ifPresent(all::inverter);
+        switch (brief.kind()) {
             case STAND_ALONE -> {}
             case MOBILE -> all.mobile();
             case GRID_INTERACTIVE, GRID_BACKUP -> all.grid();
         }
-        all.system();
-        EngineBackup engine = design.generator();
-        if (engine != null) {
-            all.hazards.addAll(engine.hazards());
+        if (brief.bank().location() == BankLocation.INDOORS) {
+            all.hazards.add(Hazard.of(HazardCode.BANK_INDOORS, "bank"));
         }
-        WiringPlan wiring = design.wiring();
-        if (wiring != null) {
-            all.hazards.addAll(wiring.hazards().stream()
-                    .filter(hazard -> OF_CIRCUITS_ALONE.contains(hazard.code()))
-                    .toList());
-        }
+        system.generator().ifPresent(generator -> all.hazards.addAll(generator.hazards()));
+        all.hazards.addMissing(system.wiring().hazards());
         return all.hazards.all();
     }
 
-    private void onBank(BankFit bank) {
-        BankHazards.of(design, bank, hazards);
-        Diversion diversion = SystemDesign.part(design.charger()).diversion();
-        if (diversion != null) {
-            hazards.addAll(List.of(diversion.hazard()));
-        }
-        ArrayLayout array = SystemDesign.part(design.array());
-        arrayVoltage(
-                SystemDesign.part(design.moduleExtremes()).coldestOpenCircuit(array.series()), "array to controller");
-        array("array to controller", array.shortCircuitCurrent(), array.power());
-        if (array.stringFuses()) {
-            stringFuses(array.stringsOnEach().get(0));
-        }
-        inverter();
+    /** The hazards of an array that feeds the grid, the gravest first within each part. */
+    static List<Hazard> of(DesignBrief brief, GridSystem system) {
+        Hazards all = new Hazards(brief, system.wiring());
+        all.feed(system);
+        all.grid();
+        all.hazards.addMissing(system.wiring().hazards());
+        return all.hazards.all();
     }
 
-    /** An array that feeds the grid. */
-    private void feed(GridFeed feed, ModuleExtremes extremes) {
-        StringInverterFit strings = feed.stringInverters();
+    private void feed(GridSystem system) {
+        ModuleExtremes extremes = system.moduleExtremes();
+        StringInverterFit strings = system.stringInverters().orElse(null);
         int longest = strings == null
                 ? 1
                 : strings.units().stream().mapToInt(UnitStrings::longest).max().orElse(1);
@@ -105,10 +87,7 @@ final class Hazards {
                         .orElse(1);
         String circuit = strings == null ? "module to microinverter" : "array to inverter";
         arrayVoltage(extremes.coldestOpenCircuit(longest), circuit);
-        array(circuit, extremes.module().shortCircuitCurrent().times(together), feed.arrayPower());
-        if (strings != null && strings.stringFuses()) {
-            stringFuses(together);
-        }
+        array(circuit, extremes.module().shortCircuitCurrent().times(together), system.arrayPower());
         if (strings != null) {
             storedCharge(strings.product());
             hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, circuit).variant("string"));
@@ -117,18 +96,18 @@ final class Hazards {
 
     private void grid() {
         hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
-        if (design.brief().kind() == SystemKind.GRID_BACKUP) {
+        if (brief.kind() == SystemKind.GRID_BACKUP) {
             hazards.add(Hazard.of(HazardCode.BACKUP_PANEL, "essential loads panel"));
             hazards.add(Hazard.of(HazardCode.SAFETY_SUPPLY, "essential loads panel"));
         }
     }
 
     private void mobile() {
-        if (design.brief().shore() != null) {
+        if (brief.shore() != null) {
             hazards.add(Hazard.of(HazardCode.SHORE_CONNECTION, "shore inlet"));
         }
         hazards.add(Hazard.of(HazardCode.VEHICLE, "bank"));
-        if (design.brief().alternator() != null) {
+        if (brief.alternator() != null) {
             hazards.add(Hazard.of(HazardCode.ALTERNATOR_LIMIT, "alternator"));
         }
     }
@@ -139,46 +118,30 @@ final class Hazards {
         }
     }
 
-    private void stringFuses(int strings) {
-        hazards.add(Hazard.of(HazardCode.STRING_FUSES, "string", value("strings", strings)));
-    }
-
     private void array(String circuit, Current shortCircuit, Power power) {
         hazards.add(Hazard.of(HazardCode.CONNECTORS_UNDER_LOAD, circuit, value("shortCircuit", shortCircuit)));
         hazards.add(Hazard.of(HazardCode.ARRAY_FAULTS, circuit, value("power", power)));
         hazards.add(Hazard.of(HazardCode.WIND_AND_SNOW, "array"));
-        boolean exposed = design.brief().resolved().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
-        WiringPlan wiring = design.wiring();
-        boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
-        if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
+        boolean exposed = brief.resolved().site().elevation().compareTo(EXPOSED_HEIGHT) > 0;
+        boolean due = wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
+        if (due || exposed || brief.array().cableLength().compareTo(LONG_RUN) > 0) {
             hazards.add(Hazard.of(
                     HazardCode.SURGE_PROTECTION,
                     circuit,
-                    value("length", design.brief().array().cableLength()),
-                    value("elevation", design.brief().resolved().site().elevation())));
+                    value("length", brief.array().cableLength())));
         }
     }
 
-    private void inverter() {
-        if (design.inverter() == null) {
-            return;
-        }
+    private void inverter(InverterFit inverter) {
         hazards.add(Hazard.of(
                 HazardCode.LIVE_OUTPUT,
                 "AC output",
-                value("voltage", design.brief().service().voltage())));
+                value("voltage", brief.service().voltage())));
         hazards.add(Hazard.of(HazardCode.NEUTRAL_EARTH_BOND, "AC output"));
-        storedCharge(design.inverter().product());
+        storedCharge(inverter.product());
     }
 
     private void storedCharge(String product) {
         hazards.add(Hazard.of(HazardCode.STORED_CHARGE, "inverter", value("product", product)));
-    }
-
-    private void system() {
-        hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits"));
-        if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
-            hazards.add(Hazard.of(HazardCode.BANK_INDOORS, "bank"));
-        }
     }
 }

@@ -103,29 +103,6 @@ public record SystemParts(
                 .done();
     }
 
-    /** The parts of a candidate on a plane. */
-    static SystemParts of(Candidate candidate, Plane plane) {
-        ArrayLayout array = candidate.charger().array();
-        return SystemPartsBuilder.builder()
-                .nominalVoltage(candidate.nominalVoltage())
-                .module(array.product())
-                .series(array.series())
-                .strings(array.strings())
-                .tilt(plane.tilt())
-                .azimuth(plane.azimuth())
-                .controller(candidate.charger().product())
-                .controllers(candidate.charger().count())
-                .battery(candidate.layout().product())
-                .parallel(candidate.layout().parallel())
-                .inverter(
-                        candidate.inverter() == null
-                                ? null
-                                : candidate.inverter().product())
-                .inverters(
-                        candidate.inverter() == null ? 1 : candidate.inverter().count())
-                .build();
-    }
-
     /** How the array lies. */
     Plane plane() {
         return new Plane(tilt, azimuth);

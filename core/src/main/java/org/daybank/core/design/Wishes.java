@@ -89,8 +89,8 @@ public record Wishes(
         return new Wishes(null, List.of(Chemistry.values()), List.of(), List.of(), null, null);
     }
 
-    /** The voltages to look at. */
-    List<Voltage> voltages() {
+    /** Returns the system nominal voltages to search, lowest first. */
+    public List<Voltage> voltages() {
         return nominalVoltage == null ? VOLTAGES : List.of(nominalVoltage);
     }
 }

@@ -84,6 +84,11 @@ public record InverterFit(
         return new InverterCurve(one.rating().times(count), one.k0(), one.k1(), one.k2());
     }
 
+    /** Returns whether an inverter is made for the system nominal voltage; where it is not, no number of it fits. */
+    public static boolean suits(InverterNeed need, Inverter inverter) {
+        return inverter.nominalVoltage().equals(need.nominalVoltage());
+    }
+
     /** Holds an inverter against the need. */
     public static InverterFit of(InverterNeed need, Inverter inverter, InverterPolicy policy) {
         Stack stack = Stack.of(inverter, need.service().phases());
@@ -102,7 +107,7 @@ public record InverterFit(
         List<Check> checks = new ArrayList<>();
         checks.add(Check.that(
                 InverterRule.NOMINAL_VOLTAGE,
-                inverter.nominalVoltage().equals(need.nominalVoltage()),
+                suits(need, inverter),
                 value("nominalVoltage", need.nominalVoltage()),
                 value("nominalVoltage2", inverter.nominalVoltage())));
         checks.add(Check.atMost(

@@ -39,11 +39,11 @@ public final class DesignGrid {
      * @param bank place of its bank among the sizes, from 0
      * @throws IndexOutOfBoundsException when there is no such size
      */
-    public DesignOutcome at(int array, int bank) {
+    public SizedSystemResult at(int array, int bank) {
         Power arraySize = arraySizes.get(array);
         Energy bankSize = bankSizes.get(bank);
         int design = array * bankSizes.size() + bank;
-        return new DesignOutcome(
+        return new SizedSystemResult(
                 arraySize,
                 bankSize,
                 TimeSpan.hours(tallies.lossHours[design] / years),

@@ -2,12 +2,19 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.daybank.core.design.Designs.alternatives;
+import static org.daybank.core.design.Designs.evidence;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.List;
-import java.util.Objects;
+import org.daybank.core.Refused;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.simulation.Reliability;
 import org.daybank.core.simulation.Simulation;
 import org.daybank.core.site.WeatherYear;
@@ -18,7 +25,7 @@ import org.daybank.core.working.Check;
 import org.junit.jupiter.api.Test;
 
 class AvailabilityTest {
-    private static SystemDesign design(DesignBrief brief) {
+    private static DesignOutcome design(DesignBrief brief) {
         return SystemDesigner.design(brief, Catalog.sample());
     }
 
@@ -30,15 +37,15 @@ class AvailabilityTest {
         return LarkspurRidge.BRIEF.withPolicy(DesignPolicy.standard().withSystem(policy));
     }
 
-    private static Reliability availability(SystemDesign design) {
-        return Objects.requireNonNull(design.availability());
+    private static Reliability availability(DesignOutcome design) {
+        return evidence(design).availability().orElseThrow();
     }
 
-    private static long price(SystemDesign design) {
-        return SystemDesign.part(design.billOfMaterials()).total().minorUnits();
+    private static long price(DesignOutcome design) {
+        return design.billOfMaterials().orElseThrow().total().minorUnits();
     }
 
-    private static Check check(SystemDesign design, String rule) {
+    private static Check check(DesignOutcome design, String rule) {
         return design.checks().stream()
                 .filter(check -> check.rule().code().equals(rule))
                 .findFirst()
@@ -59,13 +66,12 @@ class AvailabilityTest {
 
     @Test
     void thePartsOfADesignCanBeRunAgain() {
-        SystemDesign design = design(LarkspurRidge.BRIEF);
+        DesignOutcome design = design(LarkspurRidge.BRIEF);
 
         Simulation again = SystemSimulator.run(
-                new SimulationBrief(LarkspurRidge.BRIEF, Objects.requireNonNull(design.parts()), null, null),
-                Catalog.sample());
+                new SimulationBrief(LarkspurRidge.BRIEF, system(design).parts(), null, null), Catalog.sample());
 
-        assertThat(again.reliability()).isEqualTo(design.availability());
+        assertThat(again.reliability()).isEqualTo(availability(design));
         assertThat(again.byYear())
                 .hasSize(5)
                 .allSatisfy(
@@ -74,16 +80,16 @@ class AvailabilityTest {
 
     @Test
     void anAvailabilityThatIsAskedForSteersTheDesign() {
-        SystemDesign plain = design(LarkspurRidge.BRIEF);
+        DesignOutcome plain = design(LarkspurRidge.BRIEF);
         double before = availability(plain).availability().fraction();
         double asked = 1 - (1 - before) / 4;
 
-        SystemDesign steered = design(asking(asked));
+        DesignOutcome steered = design(asking(asked));
 
         assertThat(availability(steered).availability().fraction()).isGreaterThanOrEqualTo(asked);
         assertThat(check(steered, "availability").passed()).isTrue();
         assertThat(price(steered)).isGreaterThan(price(plain));
-        List<FrontierPoint> frontier = steered.frontier();
+        List<FrontierPoint> frontier = alternatives(steered).availabilityFrontier();
         assertThat(frontier.get(0).price().minorUnits()).isEqualTo(price(plain));
         assertThat(frontier.get(frontier.size() - 1).price().minorUnits()).isEqualTo(price(steered));
         for (int i = 1; i < frontier.size(); i++) {
@@ -96,7 +102,7 @@ class AvailabilityTest {
 
     @Test
     void whatTheRulesGiveIsEnoughForAModestWish() {
-        SystemDesign modest = design(asking(0.5));
+        DesignOutcome modest = design(asking(0.5));
 
         assertThat(price(modest)).isEqualTo(price(design(LarkspurRidge.BRIEF)));
         assertThat(check(modest, "availability").message().toString()).endsWith("Designs simulated: 1.");
@@ -104,20 +110,40 @@ class AvailabilityTest {
 
     @Test
     void theLimitOfSimulatedDesignsIsReportedWhenItIsReached() {
-        SystemDesign capped = design(with(SystemPolicy.standard().withMostSimulated(2))
+        DesignOutcome capped = design(with(SystemPolicy.standard().withMostSimulated(2))
                 .withWishes(Wishes.none().withAvailability(Ratio.ONE)));
 
-        assertThat(capped.complete()).isTrue();
+        assertThat(isDesign(capped)).isTrue();
         assertThat(check(capped, "availability").passed()).isFalse();
         assertThat(check(capped, "availability").message().toString())
                 .contains("not reached. Designs simulated: 2; a higher limit (policy mostSimulated)");
     }
 
     @Test
-    void withoutYearsNothingIsSimulated() {
-        SystemDesign unproved = design(with(SystemPolicy.standard().withSimulatedYears(0)));
+    void partsAndBriefMayNotContradictEachOther() {
+        SystemParts parts = system(design(LarkspurRidge.BRIEF)).parts();
+        SystemParts other = parts.withTilt(parts.tilt().plus(Angle.degrees(1))).withAzimuth(Angle.degrees(170));
+        DesignBrief fixed = LarkspurRidge.BRIEF.withArray(new ArrayWish(parts.tilt(), parts.azimuth(), null));
 
-        assertThat(unproved.availability()).isNull();
+        assertThat(Refused.problems(() -> new SimulationBrief(fixed, other, null, null)))
+                .extracting(Problem::path, Problem::message)
+                .containsExactly(
+                        tuple(
+                                "/parts/tilt",
+                                "parts.tilt must equal array.tilt %s, but was %s."
+                                        .formatted(parts.tilt(), other.tilt())),
+                        tuple(
+                                "/parts/azimuth",
+                                "parts.azimuth must equal array.azimuth %s, but was %s."
+                                        .formatted(parts.azimuth(), other.azimuth())));
+        assertThat(new SimulationBrief(fixed, parts, null, null).parts()).isEqualTo(parts);
+    }
+
+    @Test
+    void withoutYearsNothingIsSimulated() {
+        DesignOutcome unproved = design(with(SystemPolicy.standard().withSimulatedYears(0)));
+
+        assertThat(evidence(unproved).availability()).isEmpty();
         assertThat(price(unproved)).isEqualTo(price(design(LarkspurRidge.BRIEF)));
     }
 
@@ -134,7 +160,7 @@ class AvailabilityTest {
         WeatherYear weather = SyntheticWeather.year(
                 LarkspurRidge.BRIEF.site(), 9, 0, SunPolicy.standard(), SyntheticPolicy.standard());
 
-        SystemDesign design = design(LarkspurRidge.BRIEF.withWeather(weather.withPlace(weather.place())));
+        DesignOutcome design = design(LarkspurRidge.BRIEF.withWeather(weather.withPlace(weather.place())));
 
         assertThat(availability(design).years()).isEqualTo(1);
         assertThat(availability(design).lossOfLoadProbability().low()).isNull();
@@ -150,9 +176,8 @@ class AvailabilityTest {
 
     @Test
     void partsThatAreNotOnOfferAreRefusedAllAtOnce() {
-        SystemParts parts = Objects.requireNonNull(design(LarkspurRidge.BRIEF).parts())
-                .withModule("PL-1")
-                .withBattery("BK-9");
+        SystemParts parts =
+                system(design(LarkspurRidge.BRIEF)).parts().withModule("PL-1").withBattery("BK-9");
 
         assertThatThrownBy(() -> SystemSimulator.run(
                         new SimulationBrief(LarkspurRidge.BRIEF, parts, null, null), Catalog.sample()))
@@ -163,7 +188,7 @@ class AvailabilityTest {
 
     @Test
     void controllersTakeWholeStrings() {
-        SystemParts parts = Objects.requireNonNull(design(LarkspurRidge.BRIEF).parts());
+        SystemParts parts = system(design(LarkspurRidge.BRIEF)).parts();
 
         assertThatThrownBy(() -> parts.withControllers(3))
                 .isInstanceOf(InvalidInput.class)

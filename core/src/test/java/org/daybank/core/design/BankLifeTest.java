@@ -2,6 +2,8 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.evidence;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.Collections;
 import java.util.List;
@@ -57,15 +59,14 @@ class BankLifeTest {
 
     @Test
     void withoutHoursADischargeEachNight() {
-        SystemDesign design = SystemDesigner.design(simulated(EVENINGS, 0), Catalog.sample());
-        BankLayout bank =
-                Objects.requireNonNull(SystemDesign.part(design.bank()).layout());
-        BatteryLife life = SystemDesign.part(design.batteryLife());
+        DesignOutcome design = SystemDesigner.design(simulated(EVENINGS, 0), Catalog.sample());
+        BankLayout bank = system(design).bankLayout();
+        BatteryLife life = evidence(design).batteryLife().orElseThrow();
 
         // 100 W · 4 h / 0.97 = 412.371 Wh in the dark, and half a day of what the controller draws: dark for 12 h, give
         // or take
         // a twentieth of an hour
-        double own = SystemDesign.part(design.charger()).selfConsumption().watts() * 12;
+        double own = system(design).chargeController().selfConsumption().watts() * 12;
         double depth = (400 / 0.97 + own) / bank.ratedEnergy().wattHours();
         assertThat(life.use().cycles())
                 .hasSize(12)
@@ -85,12 +86,12 @@ class BankLifeTest {
     @Test
     void theHoursCountTheCycles() {
         DesignBrief brief = simulated(EVENINGS, 2);
-        SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
-        BatteryLife life = SystemDesign.part(design.batteryLife());
+        DesignOutcome design = SystemDesigner.design(brief, Catalog.sample());
+        BatteryLife life = evidence(design).batteryLife().orElseThrow();
         List<SimulatedYear> years = SystemSimulator.run(
                         SimulationBriefBuilder.builder()
                                 .brief(brief)
-                                .parts(SystemDesign.part(design.parts()))
+                                .parts(system(design).parts())
                                 .build(),
                         Catalog.sample())
                 .byYear();
@@ -110,13 +111,15 @@ class BankLifeTest {
     void aProjectTwiceAsLongTakesMoreBanks() {
         DesignBrief brief = simulated(EVENINGS, 0);
         DesignPolicy policy = brief.policy();
-        BatteryLife life =
-                SystemDesign.part(SystemDesigner.design(brief, Catalog.sample()).batteryLife());
-        BatteryLife longer = SystemDesign.part(SystemDesigner.design(
+        BatteryLife life = evidence(SystemDesigner.design(brief, Catalog.sample()))
+                .batteryLife()
+                .orElseThrow();
+        BatteryLife longer = evidence(SystemDesigner.design(
                         brief.withPolicy(policy.withLife(policy.life()
                                 .withProjectLife(policy.life().projectLife().times(2)))),
-                        Catalog.sample())
-                .batteryLife());
+                        Catalog.sample()))
+                .batteryLife()
+                .orElseThrow();
 
         assertThat(longer.life()).isEqualTo(life.life());
         assertThat(longer.replacements()).isGreaterThan(life.replacements());

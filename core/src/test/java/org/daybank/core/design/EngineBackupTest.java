@@ -2,6 +2,8 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.evidence;
+import static org.daybank.core.design.Designs.system;
 
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.generator.GeneratorMonth;
@@ -13,9 +15,9 @@ import org.junit.jupiter.api.Test;
 
 /** What an engine would add to the field station, whose winter is longer than its bank. */
 class EngineBackupTest {
-    private static final SystemDesign DESIGN = SystemDesigner.design(LarkspurRidge.BRIEF, Catalog.sample());
-    private static final EngineBackup ENGINE = SystemDesign.part(DESIGN.generator());
-    private static final Reliability ALONE = SystemDesign.part(DESIGN.availability());
+    private static final DesignOutcome DESIGN = SystemDesigner.design(LarkspurRidge.BRIEF, Catalog.sample());
+    private static final EngineBackup ENGINE = system(DESIGN).generator().orElseThrow();
+    private static final Reliability ALONE = evidence(DESIGN).availability().orElseThrow();
 
     @Test
     void isToldWhereTheHoursLackSomething() {
@@ -37,7 +39,7 @@ class EngineBackupTest {
 
     @Test
     void chargesWithinBankAndInverter() {
-        var layout = SystemDesign.part(SystemDesign.part(DESIGN.bank()).layout());
+        var layout = system(DESIGN).bankLayout();
         Current planned = layout.ratedCapacity().dividedBy(TimeSpan.hours(10));
         assertThat(ENGINE.size().chargeCurrent())
                 .isLessThanOrEqualTo(planned)
@@ -46,8 +48,8 @@ class EngineBackupTest {
 
     @Test
     void comparesWithModulesAsTheyAreBought() {
-        var charger = SystemDesign.part(DESIGN.charger());
-        var compared = SystemDesign.part(ENGINE.engineOrModules());
+        var charger = system(DESIGN).chargeController();
+        var compared = ENGINE.engineOrModules().orElseThrow();
         Money each = compared.more().pricePerModule();
         assertThat(each.times(charger.array().modules()).minorUnits())
                 .isCloseTo(charger.priceWithArray().minorUnits(), within((long)
@@ -59,7 +61,7 @@ class EngineBackupTest {
         DesignBrief unproved = LarkspurRidge.BRIEF.withPolicy(LarkspurRidge.BRIEF
                 .policy()
                 .withSystem(LarkspurRidge.BRIEF.policy().system().withSimulatedYears(0)));
-        assertThat(SystemDesigner.design(unproved, Catalog.sample()).generator())
-                .isNull();
+        assertThat(system(SystemDesigner.design(unproved, Catalog.sample())).generator())
+                .isEmpty();
     }
 }

@@ -1,6 +1,10 @@
 package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.grid;
+import static org.daybank.core.design.Designs.gridInverters;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.none;
 
 import java.util.List;
 import org.daybank.core.array.PvModule;
@@ -42,7 +46,7 @@ class GridDesignerTest {
                 .build();
     }
 
-    private static SystemDesign design(GridWish wish, Microinverter... units) {
+    private static DesignOutcome design(GridWish wish, Microinverter... units) {
         return SystemDesigner.design(
                 QuarryLane.BRIEF.withGrid(wish),
                 new Catalog(List.of(MODULE), List.of(), List.of(), List.of(), List.of(), List.of(units), List.of()));
@@ -51,9 +55,10 @@ class GridDesignerTest {
     @Test
     void throughEachInverterAsManyModulesAsItTakes() {
         // What one module brings in a year through the single unit, over 0.98 and over the use: x
-        double one = SystemDesign.part(SystemDesign.part(design(new GridWish(1, null, null, null), SINGLE)
-                                .grid())
-                        .coverage())
+        double one = grid(design(new GridWish(1, null, null, null), SINGLE))
+                .energy()
+                .coverage()
+                .orElseThrow()
                 .fraction();
         double x = one / 0.98;
         // Wished: 11.712 x. Through 98 % 11.712 / 0.98 = 11.95: 12 modules, 12 · 105 = 1260 EUR of units, 12 · 151 =
@@ -61,14 +66,12 @@ class GridDesignerTest {
         // modules: 3072 EUR. Through 90 % 11.712 / 0.90 = 13.01: 14 modules on 4 units, 1600 + 2114 = 3714 EUR. The 12
         // modules
         // of the one on three units of the other for 1200 EUR would be cheaper, but bring 10.8 x.
-        GridFeed feed = SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), SINGLE, FOURFOLD)
-                .grid());
-        assertThat(SystemDesign.part(feed.microinverters()).product()).isEqualTo("single");
-        assertThat(feed.modules()).isEqualTo(12);
-        assertThat(SystemDesign.part(feed.coverage()).fraction()).isGreaterThanOrEqualTo(11.712 * x);
-        GridFeed fourfold = SystemDesign.part(design(new GridWish(null, null, Ratio.of(11.712 * x), null), FOURFOLD)
-                .grid());
-        assertThat(fourfold.modules()).isEqualTo(14);
+        GridDesign feed = grid(design(new GridWish(null, null, Ratio.of(11.712 * x), null), SINGLE, FOURFOLD));
+        assertThat(feed.system().microinverters().orElseThrow().product()).isEqualTo("single");
+        assertThat(feed.system().modules()).isEqualTo(12);
+        assertThat(feed.energy().coverage().orElseThrow().fraction()).isGreaterThanOrEqualTo(11.712 * x);
+        GridDesign fourfold = grid(design(new GridWish(null, null, Ratio.of(11.712 * x), null), FOURFOLD));
+        assertThat(fourfold.system().modules()).isEqualTo(14);
     }
 
     @Test
@@ -83,11 +86,10 @@ class GridDesignerTest {
                 .power(Power.watts(100))
                 .fullPowerUpTo(Temperature.celsius(60))
                 .build();
-        SystemDesign design = design(new GridWish(12, null, null, null), weak, small);
+        DesignOutcome design = design(new GridWish(12, null, null, null), weak, small);
 
-        assertThat(design.complete()).isFalse();
-        var rejected =
-                SystemDesign.part(design.gridInverters()).microinverters().rejected();
+        assertThat(isDesign(design)).isFalse();
+        var rejected = gridInverters(design).orElseThrow().microinverters().rejected();
         assertThat(rejected).extracting(Rejection::product).containsExactly("weak", "small");
         assertThat(rejected.get(0).failedChecks())
                 .extracting(check -> check.rule().code())
@@ -96,10 +98,7 @@ class GridDesignerTest {
                 .extracting(check -> check.rule().code())
                 .containsExactly("modulePower");
         // the nearest of them is the reason
-        assertThat(design.missing().get(0).reasons())
-                .extracting(check -> check.rule().code())
-                .containsExactly("modulePower");
-        assertThat(design.missing().get(0).reasons().get(0).message().toString())
-                .contains("small");
+        assertThat(none(design).failedChecks()).extracting(Check::rule).containsExactly("modulePower");
+        assertThat(none(design).failedChecks().get(0).message().toString()).contains("small");
     }
 }

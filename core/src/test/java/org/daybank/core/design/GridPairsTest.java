@@ -1,6 +1,10 @@
 package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.grid;
+import static org.daybank.core.design.Designs.gridInverters;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.none;
 
 import java.util.Comparator;
 import java.util.HashMap;
@@ -60,30 +64,29 @@ class GridPairsTest {
             Stream.<GridInverter>concat(SAMPLE.stringInverters().stream(), SAMPLE.microinverters().stream())
                     .map(inverter -> new Pair(module, inverter))
                     .forEach(pair -> {
-                        SystemDesign alone = SystemDesigner.design(brief, pair.shelf());
-                        if (alone.complete()) {
+                        DesignOutcome alone = SystemDesigner.design(brief, pair.shelf());
+                        if (isDesign(alone)) {
                             prices.put(
-                                    pair,
-                                    SystemDesign.part(alone.billOfMaterials()).total());
+                                    pair, alone.billOfMaterials().orElseThrow().total());
                         }
                     });
         }
-        SystemDesign design = SystemDesigner.design(brief, SAMPLE);
+        DesignOutcome design = SystemDesigner.design(brief, SAMPLE);
 
         Money cheapest = prices.values().stream().min(Comparator.naturalOrder()).orElseThrow();
-        assertThat(SystemDesign.part(design.billOfMaterials()).total()).isEqualTo(cheapest);
-        GridFeed feed = SystemDesign.part(design.grid());
-        String model = SystemDesign.part(design.moduleExtremes()).module().model();
-        boolean strings = feed.stringInverters() != null;
+        assertThat(design.billOfMaterials().orElseThrow().total()).isEqualTo(cheapest);
+        GridDesign feed = grid(design);
+        String model = feed.system().moduleExtremes().module().model();
+        boolean strings = feed.system().stringInverters().isPresent();
         Optional<Money> other = prices.entrySet().stream()
                 .filter(pair -> pair.getKey().module().model().equals(model))
                 .filter(pair -> pair.getKey().inStrings() != strings)
                 .map(Map.Entry::getValue)
                 .min(Comparator.naturalOrder());
-        assertThat(Optional.ofNullable(feed.otherKind())).isEqualTo(other);
-        assertThat(feed.coverage() == null
+        assertThat(feed.alternatives().otherInverterKind()).isEqualTo(other);
+        assertThat(feed.energy().coverage().isEmpty()
                         || brief.grid().modules() != null
-                        || feed.coverage().compareTo(brief.grid().coverage()) >= 0)
+                        || feed.energy().coverage().get().compareTo(brief.grid().coverage()) >= 0)
                 .isTrue();
     }
 
@@ -100,11 +103,16 @@ class GridPairsTest {
                 List.of());
         Catalog noInverters = new Catalog(SAMPLE.modules(), List.of(), List.of(), List.of());
         for (Catalog shelf : List.of(noModules, noInverters)) {
-            SystemDesign design = SystemDesigner.design(brief, shelf);
-            assertThat(design.complete()).isFalse();
-            assertThat(design.missing()).hasSize(1);
-            assertThat(design.gridInverters()).isNull();
-            assertThat(design.billOfMaterials()).isNull();
+            DesignOutcome design = SystemDesigner.design(brief, shelf);
+            assertThat(isDesign(design)).isFalse();
+            assertThat(none(design).failedChecks())
+                    .extracting(check -> check.message().toString())
+                    .containsExactly(
+                            shelf.modules().isEmpty()
+                                    ? "The catalogue has no modules."
+                                    : "The catalogue has no string inverters or microinverters.");
+            assertThat(gridInverters(design)).isEmpty();
+            assertThat(design.billOfMaterials()).isEmpty();
         }
     }
 }

@@ -1,6 +1,8 @@
 package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.grid;
+import static org.daybank.core.design.Designs.isDesign;
 
 import java.util.List;
 import java.util.Map;
@@ -48,11 +50,9 @@ class CautionsOfKindsTest {
     @ParameterizedTest
     @MethodSource("briefs")
     void theKindBringsItsOwn(DesignBrief brief) {
-        SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
-        assertThat(design.complete()).as("%s", design.missing()).isTrue();
-        Set<String> told = design.hazards().stream()
-                .map(hazard -> hazard.code().code())
-                .collect(Collectors.toCollection(TreeSet::new));
+        DesignOutcome design = SystemDesigner.design(brief, Catalog.sample());
+        assertThat(isDesign(design)).as("%s", design).isTrue();
+        Set<String> told = design.hazards().stream().map(Hazard::code).collect(Collectors.toCollection(TreeSet::new));
 
         SystemKind kind = brief.kind();
         boolean grid = kind == SystemKind.GRID_INTERACTIVE || kind == SystemKind.GRID_BACKUP;
@@ -65,10 +65,9 @@ class CautionsOfKindsTest {
         addIf(expected, kind != SystemKind.GRID_INTERACTIVE, "bankArc", "bankShortCircuit");
         assertThat(told.stream().filter(OF_KINDS::contains)).containsExactlyInAnyOrderElementsOf(expected);
 
-        GridFeed feed = design.grid();
-        if (feed != null) {
+        if (design instanceof GridDesign feed) {
             // a string that is long enough to matter, and an inverter with capacitors behind it
-            boolean strings = feed.stringInverters() != null;
+            boolean strings = feed.system().stringInverters().isPresent();
             assertThat(told.contains("storedCharge")).isEqualTo(strings);
             assertThat(told.contains("reversePolarity")).isEqualTo(strings);
         }
@@ -77,14 +76,13 @@ class CautionsOfKindsTest {
     /** The workshop's one string, on an inverter with capacitors: some 500 V on the coldest morning. */
     @Test
     void anArrayInStringsIsWarnedOfAsOne() {
-        SystemDesign design = SystemDesigner.design(QuarryLane.BRIEF, Catalog.sample());
-        Map<String, Hazard> told = design.hazards().stream()
-                .collect(Collectors.toMap(hazard -> hazard.code().code(), hazard -> hazard, (a, b) -> a));
+        DesignOutcome design = SystemDesigner.design(QuarryLane.BRIEF, Catalog.sample());
+        Map<String, Hazard> told =
+                design.hazards().stream().collect(Collectors.toMap(Hazard::code, hazard -> hazard, (a, b) -> a));
 
         assertThat(told.get("directVoltage").subject()).isEqualTo("array to inverter");
         assertThat(told.get("connectorsUnderLoad").subject()).isEqualTo("array to inverter");
-        StringInverterFit strings =
-                SystemDesign.part(SystemDesign.part(design.grid()).stringInverters());
+        StringInverterFit strings = grid(design).system().stringInverters().orElseThrow();
         assertThat(told.get("storedCharge").text().toString()).contains(strings.product());
         assertThat(told.get("reversePolarity").text().toString())
                 .isEqualTo("A string connected the wrong way round destroys the inverter.");

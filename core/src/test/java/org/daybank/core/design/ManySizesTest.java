@@ -3,9 +3,9 @@ package org.daybank.core.design;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.List;
-import java.util.Objects;
 import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.catalog.Catalog;
@@ -13,15 +13,15 @@ import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.schema.InvalidInput;
-import org.daybank.core.simulation.DesignOutcome;
 import org.daybank.core.simulation.ManyDesigns;
 import org.daybank.core.simulation.Reliability;
+import org.daybank.core.simulation.SizedSystemResult;
 import org.junit.jupiter.api.Test;
 
 /** Larkspur Ridge with its array and bank in other sizes. */
 class ManySizesTest {
-    private static final SystemParts PARTS = Objects.requireNonNull(
-            SystemDesigner.design(LarkspurRidge.BRIEF, Catalog.sample()).parts());
+    private static final SystemParts PARTS =
+            system(SystemDesigner.design(LarkspurRidge.BRIEF, Catalog.sample())).parts();
 
     @Test
     void theStationAsItIsIsNotOneSinceItsLoadsAreOfTwoRanks() {
@@ -52,8 +52,8 @@ class ManySizesTest {
         Power array = module.times(PARTS.series() * PARTS.strings());
         Energy bank = many.bankOfTheSystem();
 
-        DesignOutcome own = many.run(List.of(array), List.of(bank)).at(0, 0);
-        DesignOutcome half = many.run(List.of(array.dividedBy(2)), List.of(bank.dividedBy(2)))
+        SizedSystemResult own = many.run(List.of(array), List.of(bank)).at(0, 0);
+        SizedSystemResult half = many.run(List.of(array.dividedBy(2)), List.of(bank.dividedBy(2)))
                 .at(0, 0);
 
         Reliability simulated = SystemSimulator.run(brief, Catalog.sample()).reliability();

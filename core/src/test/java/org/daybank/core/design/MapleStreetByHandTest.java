@@ -2,12 +2,17 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.backup;
+import static org.daybank.core.design.Designs.energy;
+import static org.daybank.core.design.Designs.inverters;
+import static org.daybank.core.design.Designs.system;
 import static org.daybank.core.design.Margins.assertMargin;
 import static org.daybank.core.design.Margins.rules;
 
 import java.time.Month;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.daybank.core.array.ArraySize;
 import org.daybank.core.array.YieldModel;
 import org.daybank.core.bank.BankCapacity;
@@ -30,10 +35,10 @@ import org.junit.jupiter.api.Test;
  * sample catalogue. The arithmetic in the comments keeps five to seven digits, hence the tolerances.
  */
 class MapleStreetByHandTest {
-    private static final SystemDesign DESIGN = SystemDesigner.design(MapleStreet.BRIEF, Catalog.sample());
+    private static final DesignOutcome DESIGN = SystemDesigner.design(MapleStreet.BRIEF, Catalog.sample());
 
     /** The same with yields in proportion to irradiance, as one can reckon them by hand. */
-    private static final SystemDesign PROPORTIONAL = SystemDesigner.design(
+    private static final DesignOutcome PROPORTIONAL = SystemDesigner.design(
             MapleStreet.BRIEF.withPolicy(MapleStreet.BRIEF
                     .policy()
                     .withArray(MapleStreet.BRIEF.policy().array().withYieldModel(YieldModel.PROPORTIONAL))),
@@ -42,16 +47,15 @@ class MapleStreetByHandTest {
     @Test
     void onlyTheEssentialLoadsCount() {
         // fridges 2 · 140 W · 24 h · 0.45 = 3024 Wh, lights 8 · 11 W · 6 h = 528 Wh, rack 95 W · 24 h = 2280 Wh
-        assertThat(DESIGN.energyBudget().table())
+        assertThat(DESIGN.budget().table())
                 .extracting(LoadEnergy::name)
                 .containsExactly("vaccine fridge", "emergency light", "network rack");
-        assertThat(DESIGN.energyBudget().in(Month.DECEMBER).acEnergy().wattHours())
-                .isCloseTo(5832, within(1e-9));
+        assertThat(DESIGN.budget().in(Month.DECEMBER).acEnergy().wattHours()).isCloseTo(5832, within(1e-9));
     }
 
     @Test
     void peakAndSurge() {
-        PeakLoad peak = DESIGN.energyBudget().peak();
+        PeakLoad peak = DESIGN.budget().peak();
         // 280 + 88 + 95 = 463 W; power factors .7, .6, .6: 285.657 + 117.333 + 126.667 = 529.657 var; 703.495 VA
         assertThat(peak.running()).isEqualTo(Power.watts(463));
         assertThat(peak.runningApparent().voltAmperes()).isCloseTo(703.495, within(1e-3));
@@ -64,7 +68,7 @@ class MapleStreetByHandTest {
 
     @Test
     void inverterOnTwoLines() {
-        InverterFit inverter = SystemDesign.part(DESIGN.inverter());
+        InverterFit inverter = system(DESIGN).inverter().orElseThrow();
         // A WR-C4400-48U feeds both lines: 2290, and 4000 W / 0.905 / 42 V = 105.2355 A of 125 A: 0.15812. Two
         // WR-C3600-48U
         // cost 3780 and draw 6000 / 0.905 / 42 = 157.9 A
@@ -85,14 +89,13 @@ class MapleStreetByHandTest {
         assertMargin(inverter.checks(), "surge", 0.63360);
         // The grid comes in: 451.621 / 120 V = 3.76351 A of 60 A: 0.93727
         assertMargin(inverter.checks(), "transferCurrent", 0.93727);
-        Map<String, List<String>> broken =
-                rules(SystemDesign.part(DESIGN.inverters()).rejected());
+        Map<String, List<String>> broken = rules(inverters(DESIGN).orElseThrow().rejected());
         assertThat(broken.get("WR-C3600-48U")).containsExactly("bankCurrent");
         // made for 24 V, to 32 V, not 56 V; two units, one on each line: 2 · 2200 / 0.89 / 21 = 235.4 A; no AC input
         assertThat(broken.get("WR-S2500-24U"))
                 .containsExactly("nominalVoltage", "highestBankVoltage", "bankCurrent", "transferCurrent");
         // at 12 V nothing makes 120 V, at 24 V nothing takes the grid in
-        assertThat(SystemDesign.part(DESIGN.nominalVoltage()).voltage()).isEqualTo(Voltage.volts(48));
+        assertThat(system(DESIGN).nominalVoltage()).isEqualTo(Voltage.volts(48));
     }
 
     @Test
@@ -100,7 +103,7 @@ class MapleStreetByHandTest {
         // 4000 W, idle 24 W, 94.5 % at its best, 90.5 % at full load. k0 = 0.006, root 0.0774597; 1/0.905 − 1/0.945 =
         // 0.0467713,
         // root 0.2162668; √k2 = 0.2937264, k2 = 0.0862752; k1 = 0.0582011 − 2 · 0.0774597 · 0.2937264 = 0.0126972
-        InverterCurve curve = DESIGN.energyBudget().inverter();
+        InverterCurve curve = DESIGN.budget().inverter();
         assertThat(curve.k1().fraction()).isCloseTo(0.0126972, within(2e-7));
         assertThat(curve.k2().fraction()).isCloseTo(0.0862752, within(2e-7));
         // Fridges 280 W · 0.45 = 126 W, variance 280² · 0.45 · 0.55 = 19404; rack 95 W; lights 88 W from 17 to 23:
@@ -108,17 +111,16 @@ class MapleStreetByHandTest {
         //    6 hours: 24 + 1.0126972 · 309 + 2.156881e-5 · (95481 + 19404) = 24 + 312.92342 + 2.47793 = 339.40135
         // 18 · 249.27803 + 6 · 339.40135 = 6523.4127 Wh; controller HN-T40 0.7 W · 24 h = 16.8 Wh: 6540.2127 Wh, every
         // day
-        MonthBudget december = DESIGN.energyBudget().in(Month.DECEMBER);
+        MonthBudget december = DESIGN.budget().in(Month.DECEMBER);
         assertThat(december.inverterLoss().wattHours()).isCloseTo(6523.4127 - 5832, within(1e-3));
         assertThat(december.dailyEnergy().wattHours()).isCloseTo(6540.2127, within(1e-3));
-        assertThat(DESIGN.energyBudget().heaviestRun().worstDailyEnergy().wattHours())
-                .isCloseTo(6540.2127, within(1e-3));
+        assertThat(DESIGN.budget().heaviestRun().worstDailyEnergy().wattHours()).isCloseTo(6540.2127, within(1e-3));
     }
 
     @Test
     void bankForOneDay() {
-        BankFit bank = SystemDesign.part(DESIGN.bank());
-        BankCapacity capacity = SystemDesign.part(bank.capacity());
+        BankFit bank = system(DESIGN).bank();
+        BankCapacity capacity = Objects.requireNonNull(bank.capacity());
         // Indoors, 12 °C: 0.95 + 0.05 · 2/15 = 0.956667
         assertThat(capacity.temperatureFactor().fraction()).isCloseTo(0.956667, within(5e-7));
         // 6540.2127 / 51.2 V = 127.7385 Ah; / 0.8 = 159.6732 Ah, by the day no less; / 0.956667 · 1.1 = 183.5963 Ah
@@ -126,7 +128,7 @@ class MapleStreetByHandTest {
         assertThat(capacity.byDailyDepth().ampereHours()).isCloseTo(159.6732, within(1e-4));
         assertThat(capacity.requiredCapacity().ampereHours()).isCloseTo(183.5963, within(2e-4));
         // two of 100 Ah
-        BankLayout layout = SystemDesign.part(bank.layout());
+        BankLayout layout = Objects.requireNonNull(bank.layout());
         assertThat(layout.product()).isEqualTo("BK-L48-100");
         assertThat(layout.parallel()).isEqualTo(2);
         // 16 · 2.9 V = 46.4 V; (24 + 1.0126972 · 463 + 0.0862752 · 463² / 4000) / 46.4 = 497.5025 / 46.4 = 10.7220 A of
@@ -164,7 +166,7 @@ class MapleStreetByHandTest {
 
     @Test
     void modulesForDecember() {
-        ArraySize size = SystemDesign.part(PROPORTIONAL.monthlyBalance());
+        ArraySize size = energy(PROPORTIONAL).monthlyBalance();
         // Day from 7.32379 to 16.67621. At the bank, + 0.7 W: 249.97803 and 340.10135 W with light
         // Dark: 6 h · 340.10135 + (7.32379 + 0.32379 + 1) h · 249.97803 = 2040.608 + 2161.702 = 4202.31 Wh, of
         // 6540.2127: 0.642534
@@ -181,12 +183,12 @@ class MapleStreetByHandTest {
         // 6808.445 · 1.1 / 1303.89 = 5.7438, at the most 5.9135: six modules
         assertThat(size.exactModules().fraction()).isBetween(5.7438, 5.9136);
         assertThat(size.modules()).isEqualTo(6);
-        assertThat(SystemDesign.part(DESIGN.monthlyBalance()).modules()).isEqualTo(6);
+        assertThat(energy(DESIGN).monthlyBalance().modules()).isEqualTo(6);
     }
 
     @Test
     void stringsAndController() {
-        ChargerFit charger = SystemDesign.part(DESIGN.charger());
+        ChargerFit charger = system(DESIGN).chargeController();
         assertThat(charger.product()).isEqualTo("HN-T40");
         assertThat(charger.array().product()).isEqualTo("PL-435N");
         // Coldest 39.4 V · (1 + 0.0025 · 43) = 43.6355 V; hottest: cells 41 + 23/800 · 1000 = 69.75 °C, 32.9 · (1 −
@@ -208,8 +210,8 @@ class MapleStreetByHandTest {
     @Test
     void panelAndPrice() {
         // 6 · 179 + 289 + 2 · 1149 + 2290 = 5951
-        assertThat(SystemDesign.part(DESIGN.billOfMaterials()).total()).hasToString("5951.00 EUR");
-        EssentialPanel panel = SystemDesign.part(DESIGN.essentialPanel());
+        assertThat(DESIGN.billOfMaterials().orElseThrow().total()).hasToString("5951.00 EUR");
+        EssentialPanel panel = backup(DESIGN).essentialPanel();
         // 200 Ah · 51.2 V = 10.24 kWh; 6 · 435 W = 2610 W
         assertThat(panel.bank().kilowattHours()).isCloseTo(10.24, within(1e-12));
         assertThat(panel.array().watts()).isCloseTo(2610, within(1e-9));
@@ -219,8 +221,9 @@ class MapleStreetByHandTest {
         // 20 669 Wh on a working day, so 26 501 Wh, 4.54 times the panel's 5832 Wh. The inverters' losses do not grow
         // as much,
         // the bank is rounded to whole strings: more than three times the bank
-        double wholeBank = SystemDesign.part(panel.wholeBank()).kilowattHours();
+        EssentialPanel.WholeHouse house = panel.wholeHouse().orElseThrow();
+        double wholeBank = house.bank().kilowattHours();
         assertThat(wholeBank).isGreaterThan(26.501 / 0.8 * 1.1);
-        assertThat(SystemDesign.part(panel.bankSpared()).fraction()).isCloseTo(1 - 10.24 / wholeBank, within(1e-12));
+        assertThat(house.bankSaved().fraction()).isCloseTo(1 - 10.24 / wholeBank, within(1e-12));
     }
 }

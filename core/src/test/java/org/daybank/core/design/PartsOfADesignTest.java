@@ -2,6 +2,8 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.controllers;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.List;
 import org.daybank.core.bank.BankLayout;
@@ -30,7 +32,7 @@ class PartsOfADesignTest {
             .hoursPerDay(2.0)
             .build();
 
-    private static SystemDesign lanternsWith(ControllerFunction function) {
+    private static DesignOutcome lanternsWith(ControllerFunction function) {
         DesignPolicy policy = LarkspurRidge.BRIEF.policy();
         return SystemDesigner.design(
                 LarkspurRidge.BRIEF
@@ -42,16 +44,16 @@ class PartsOfADesignTest {
 
     @Test
     void theLoadOutputCarriesTheDcLoads() {
-        SystemDesign design = lanternsWith(ControllerFunction.LOAD_OUTPUT);
-        Check carried = SystemDesign.part(design.charger()).checks().stream()
-                .filter(limit -> limit.rule().code().equals("loadOutputCurrent"))
+        DesignOutcome design = lanternsWith(ControllerFunction.LOAD_OUTPUT);
+        Check carried = system(design).chargeController().checks().stream()
+                .filter(limit -> limit.rule().equals("loadOutputCurrent"))
                 .findFirst()
                 .orElseThrow();
 
         // 120 W / 0.97 / (6 · 1.9 V) = 10.852 A: an output of 10 A is too small for them
         assertThat(carried.value().orElseThrow().baseValue()).isCloseTo(10.852, within(1e-3));
         assertThat(carried.passed()).isTrue();
-        assertThat(SystemDesign.part(design.controllers()).rejected())
+        assertThat(controllers(design).rejected())
                 .filteredOn(rejection -> rejection.product().equals("HN-P10"))
                 .flatExtracting(Rejection::failedChecks)
                 .extracting(check -> check.rule().code())
@@ -60,9 +62,9 @@ class PartsOfADesignTest {
 
     @Test
     void aDiversionLoadTakesHalfAsMuchAgainAsTheArray() {
-        SystemDesign design = lanternsWith(ControllerFunction.DIVERSION_CONTROL);
-        ChargerFit charger = SystemDesign.part(design.charger());
-        Diversion diversion = SystemDesign.part(charger.diversion());
+        DesignOutcome design = lanternsWith(ControllerFunction.DIVERSION_CONTROL);
+        ChargerFit charger = system(design).chargeController();
+        Diversion diversion = Objects.requireNonNull(charger.diversion());
 
         assertThat(diversion.load().watts())
                 .isCloseTo(1.5 * charger.array().power().watts(), within(1e-9));
@@ -74,17 +76,17 @@ class PartsOfADesignTest {
 
     @Test
     void aStartLeavesTheInverterItsVoltage() {
-        SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
-        BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
-        InverterFit inverter = SystemDesign.part(design.inverter());
-        Check sag = SystemDesign.part(design.bank()).checks().stream()
-                .filter(limit -> limit.rule().code().equals("surgeSag"))
+        DesignOutcome design = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
+        BankLayout bank = system(design).bankLayout();
+        InverterFit inverter = system(design).inverter().orElseThrow();
+        Check sag = system(design).bank().checks().stream()
+                .filter(limit -> limit.rule().equals("surgeSag"))
                 .findFirst()
                 .orElseThrow();
         double cutOff = inverter.inverter().lowestInput().volts();
-        double start = (design.energyBudget().peak().surge().watts()
+        double start = (design.budget().peak().surge().watts()
                                 / inverter.inverter().fullLoadEfficiency().fraction()
-                        + design.energyBudget().dcPeak().watts())
+                        + design.budget().dcPeak().watts())
                 / cutOff;
 
         // 51.2 V less what bank and cable take: the bank half as much again as full and warm, the cable 1 % at the
@@ -98,11 +100,11 @@ class PartsOfADesignTest {
 
     @Test
     void coolCellsAreChargedMoreSlowly() {
-        SystemDesign design = SystemDesigner.design(
+        DesignOutcome design = SystemDesigner.design(
                 LarkspurRidge.BRIEF.withWishes(
                         new Wishes(null, List.of(Chemistry.LITHIUM_IRON_PHOSPHATE), null, null, null, null)),
                 SAMPLE);
-        BankLayout bank = SystemDesign.part(SystemDesign.part(design.bank()).layout());
+        BankLayout bank = system(design).bankLayout();
         Check cold = design.checks().stream()
                 .filter(check -> check.rule().code().equals("coldChargeCurrent"))
                 .findFirst()
@@ -110,9 +112,8 @@ class PartsOfADesignTest {
 
         // heated to 5 °C: 0.3 C of each string, those after the first nine tenths of it
         double one = 0.3 * bank.ratedCapacity().ampereHours() / bank.parallel();
-        assertThat(cold.limit().orElseThrow().baseValue())
-                .isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
-        assertThat(cold.value().orElseThrow().baseValue())
-                .isEqualTo(SystemDesign.part(design.charger()).chargingCurrent().amperes());
+        assertThat(valueOf(cold.limit())).isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
+        assertThat(valueOf(cold.value()))
+                .isEqualTo(system(design).chargeController().chargingCurrent().amperes());
     }
 }

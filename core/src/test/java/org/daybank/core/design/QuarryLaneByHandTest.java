@@ -2,6 +2,8 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.grid;
+import static org.daybank.core.design.Designs.gridInverters;
 import static org.daybank.core.design.Margins.assertMargin;
 import static org.daybank.core.design.Margins.rules;
 
@@ -22,13 +24,13 @@ import org.junit.jupiter.api.Test;
  * tolerances.
  */
 class QuarryLaneByHandTest {
-    private static final SystemDesign DESIGN = SystemDesigner.design(
+    private static final DesignOutcome DESIGN = SystemDesigner.design(
             QuarryLane.BRIEF.withPolicy(QuarryLane.BRIEF
                     .policy()
                     .withArray(QuarryLane.BRIEF.policy().array().withYieldModel(YieldModel.PROPORTIONAL))),
             Catalog.sample());
 
-    private static final GridFeed FEED = SystemDesign.part(DESIGN.grid());
+    private static final GridDesign FEED = grid(DESIGN);
 
     @Test
     void whatTheWorkshopUsesInAYear() {
@@ -36,7 +38,7 @@ class QuarryLaneByHandTest {
         // · 9.5
         // = 6840, compressor 4000 · 2 = 8000, office 350 · 10 = 3500: 36 115 Wh. Five days of seven, 365.25 days:
         // 36 115 · 5/7 · 365.25 = 9 422 145.5 Wh
-        assertThat(FEED.yearlyUse().wattHours()).isCloseTo(9_422_145.5, within(0.1));
+        assertThat(FEED.energy().yearlyUse().wattHours()).isCloseTo(9_422_145.5, within(0.1));
     }
 
     @Test
@@ -77,17 +79,17 @@ class QuarryLaneByHandTest {
         // Wished: 0.9 · 9 422 145.5 = 8 479 931 Wh. Through 97.7 %: 8 479 931 / (431 697 · 0.977) = 20.106, at the most
         // 20.810:
         // 21 modules
-        assertThat(FEED.module()).isEqualTo("PL-410");
-        assertThat(FEED.modules()).isEqualTo(21);
-        assertThat(FEED.yearlyYield().wattHours()).isBetween(21 * 417_089 * 0.977, 21 * 431_697 * 0.977);
-        assertThat(SystemDesign.part(FEED.coverage()).fraction()).isGreaterThanOrEqualTo(0.9);
+        assertThat(FEED.system().module()).isEqualTo("PL-410");
+        assertThat(FEED.system().modules()).isEqualTo(21);
+        assertThat(FEED.energy().yearlyYield().wattHours()).isBetween(21 * 417_089 * 0.977, 21 * 431_697 * 0.977);
+        assertThat(FEED.energy().coverage().orElseThrow().fraction()).isGreaterThanOrEqualTo(0.9);
         // twenty would not do, even in a year of mean days: 20 · 431 697 · 0.977 = 8 435 359 Wh
-        assertThat(FEED.yearlyYield().wattHours() / 21 * 20).isLessThan(8_479_931);
+        assertThat(FEED.energy().yearlyYield().wattHours() / 21 * 20).isLessThan(8_479_931);
     }
 
     @Test
     void oneStringOnOneInverter() {
-        StringInverterFit fit = SystemDesign.part(FEED.stringInverters());
+        StringInverterFit fit = FEED.system().stringInverters().orElseThrow();
         // 21 · 410 = 8610 W; over 8000 W 1.07625
         assertThat(fit.product()).isEqualTo("TG-T8");
         assertThat(fit.count()).isEqualTo(1);
@@ -113,7 +115,7 @@ class QuarryLaneByHandTest {
 
     @Test
     void whyNotTheOthers() {
-        var selection = SystemDesign.part(DESIGN.gridInverters());
+        var selection = gridInverters(DESIGN).orElseThrow();
         Map<String, List<String>> broken = rules(selection.stringInverters().rejected());
         // 8610 W / 15 000 W = 0.574, / 25 000 W = 0.3444
         assertThat(broken.get("TG-T15")).containsExactly("dcAcRatio");
@@ -122,12 +124,13 @@ class QuarryLaneByHandTest {
         // Microinverters: through 96.5 % it takes 8 479 931 / (431 697 · 0.965) = 20.356 modules, at the most 21.07
         // TM-1600T, four modules each: six of them, 6 · 398 = 2388, with the modules 3171 + 2388 = 5559; with a 22nd
         // module 5710
-        assertThat(SystemDesign.part(FEED.otherKind())).isIn(Money.of("5559", "EUR"), Money.of("5710", "EUR"));
+        assertThat(FEED.alternatives().otherInverterKind().orElseThrow())
+                .isIn(Money.of("5559", "EUR"), Money.of("5710", "EUR"));
     }
 
     @Test
     void price() {
         // 21 · 151 + 1390 = 4561
-        assertThat(SystemDesign.part(DESIGN.billOfMaterials()).total()).hasToString("4561.00 EUR");
+        assertThat(DESIGN.billOfMaterials().orElseThrow().total()).hasToString("4561.00 EUR");
     }
 }

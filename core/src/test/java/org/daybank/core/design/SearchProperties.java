@@ -1,6 +1,8 @@
 package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.statistics.Statistics;
 import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.catalog.Catalog;
@@ -64,15 +67,17 @@ class SearchProperties {
                 .min(Comparator.comparingDouble(EveryCombination.Found::volts)
                         .thenComparing(EveryCombination.Found::shunt)
                         .thenComparing(EveryCombination.Found::minorUnits));
-        SystemDesign design = SystemDesigner.design(brief, shelf);
+        DesignOutcome design = SystemDesigner.design(brief, shelf);
 
-        assertThat(design.complete()).isEqualTo(first.isPresent());
+        assertThat(isDesign(design)).isEqualTo(first.isPresent());
+        Statistics.label("catalogues with a design")
+                .collect(isDesign(design))
+                .coverage(counted -> counted.checkQuery(any -> true).count(catalogues -> catalogues >= 100));
         first.ifPresent(expected -> {
-            assertThat(SystemDesign.part(design.nominalVoltage()).voltage().volts())
-                    .isEqualTo(expected.volts());
-            assertThat(SystemDesign.part(design.charger()).controller().kind() == ControllerKind.SHUNT)
+            assertThat(system(design).nominalVoltage().volts()).isEqualTo(expected.volts());
+            assertThat(system(design).chargeController().controller().kind() == ControllerKind.SHUNT)
                     .isEqualTo(expected.shunt());
-            assertThat(SystemDesign.part(design.billOfMaterials()).total().minorUnits())
+            assertThat(design.billOfMaterials().orElseThrow().total().minorUnits())
                     .isEqualTo(expected.minorUnits());
         });
     }

@@ -73,7 +73,7 @@ class SearchTest {
 
     private static BillOfMaterials bill(DesignBrief brief, Battery battery, ChargeController... controllers) {
         Catalog shelf = new Catalog(List.of(MODULE), List.of(battery), List.of(controllers), List.of());
-        return SystemDesign.part(SystemDesigner.design(brief, shelf).billOfMaterials());
+        return SystemDesigner.design(brief, shelf).billOfMaterials().orElseThrow();
     }
 
     @Test

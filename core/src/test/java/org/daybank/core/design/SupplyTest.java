@@ -1,6 +1,8 @@
 package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.batteries;
+import static org.daybank.core.design.Designs.isDesign;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,17 +17,17 @@ import org.junit.jupiter.api.Test;
 /** What the customer cannot wait for is rejected with its reason, and the design is made of the rest. */
 class SupplyTest {
     private static final Catalog SAMPLE = Catalog.sample();
-    private static final SystemDesign UNHURRIED = design(SAMPLE, null);
+    private static final DesignOutcome UNHURRIED = design(SAMPLE, null);
     private static final BillLine BATTERY = line(UNHURRIED, "battery");
     private static final BillLine MODULE = line(UNHURRIED, "module");
 
-    private static SystemDesign design(Catalog catalog, TimeSpan within) {
+    private static DesignOutcome design(Catalog catalog, TimeSpan within) {
         return SystemDesigner.design(
                 LarkspurRidge.BRIEF.withWishes(Wishes.none().withDeliveredWithin(within)), catalog);
     }
 
-    private static BillLine line(SystemDesign design, String part) {
-        return SystemDesign.part(design.billOfMaterials()).lines().stream()
+    private static BillLine line(DesignOutcome design, String part) {
+        return design.billOfMaterials().orElseThrow().lines().stream()
                 .filter(line -> line.part().equals(part))
                 .findFirst()
                 .orElseThrow();
@@ -63,42 +65,76 @@ class SupplyTest {
     }
 
     @Test
-    void withoutTheWishNoStockIsAskedFor() {
+    void withoutTheWishAScarceProductIsSelectedWithAFailedCheck() {
         StockLine none = new StockLine(BATTERY.product(), 0, null);
-        assertThat(design(allButOne(none), null).billOfMaterials()).isEqualTo(UNHURRIED.billOfMaterials());
+        DesignOutcome design = design(allButOne(none), null);
+        assertThat(design.billOfMaterials()).isEqualTo(UNHURRIED.billOfMaterials());
+        assertThat(design.checks())
+                .filteredOn(check -> check.rule().equals("delivery"))
+                .singleElement()
+                .satisfies(check -> {
+                    assertThat(check.passed()).isFalse();
+                    assertThat(check.message().toString())
+                            .isEqualTo(
+                                    "Required number %s of %s exceeds the stock 0, and the lead time of the others is unknown."
+                                            .formatted(BATTERY.count(), BATTERY.product()));
+                });
+    }
+
+    @Test
+    void whatIsInStockOrOnOrderNeedsNoRemark() {
+        StockLine onOrder = new StockLine(BATTERY.product(), 0, TimeSpan.days(9));
+        assertThat(design(allButOne(onOrder), null).checks())
+                .extracting(Check::rule)
+                .doesNotContain("delivery");
+        StockLine enough = new StockLine(BATTERY.product(), BATTERY.count(), null);
+        assertThat(design(allButOne(enough), null).checks())
+                .extracting(Check::rule)
+                .doesNotContain("delivery");
+    }
+
+    @Test
+    void whatIsOutOfStockWithoutALeadTimeIsNotSelectedWhereATimeIsRequired() {
+        StockLine none = new StockLine(BATTERY.product(), 0, null);
+        DesignOutcome design = design(allButOne(none), TimeSpan.days(730));
+        assertThat(line(design, "battery").product()).isNotEqualTo(BATTERY.product());
+        assertThat(brokenDelivery(batteries(design).rejected(), BATTERY.product())
+                        .message()
+                        .toString())
+                .contains("the lead time of the others is unknown");
     }
 
     @Test
     void oneBatteryTooFewInStockAndAnotherIsChosen() {
         int wanted = BATTERY.count();
-        SystemDesign enough = design(allButOne(new StockLine(BATTERY.product(), wanted, null)), TimeSpan.ZERO);
+        DesignOutcome enough = design(allButOne(new StockLine(BATTERY.product(), wanted, null)), TimeSpan.ZERO);
         assertThat(line(enough, "battery").product()).isEqualTo(BATTERY.product());
 
-        SystemDesign tooFew =
+        DesignOutcome tooFew =
                 design(allButOne(new StockLine(BATTERY.product(), wanted - 1, TimeSpan.days(9))), TimeSpan.ZERO);
         assertThat(line(tooFew, "battery")).isNotEqualTo(BATTERY);
-        assertThat(SystemDesign.part(tooFew.billOfMaterials()).total())
-                .isGreaterThan(SystemDesign.part(UNHURRIED.billOfMaterials()).total());
-        Check check = brokenDelivery(SystemDesign.part(tooFew.batteries()).rejected(), BATTERY.product());
+        assertThat(tooFew.billOfMaterials().orElseThrow().total())
+                .isGreaterThan(UNHURRIED.billOfMaterials().orElseThrow().total());
+        Check check = brokenDelivery(batteries(tooFew).rejected(), BATTERY.product());
         assertThat(check.value()).isEqualTo(TimeSpan.days(9));
         assertThat(check.limit()).isEqualTo(TimeSpan.ZERO);
         assertThat(check.message().toString())
                 .contains(BATTERY.product())
-                .contains(wanted - 1 + " are in stock")
+                .contains("in stock " + (wanted - 1))
                 .contains("9 d");
     }
 
     @Test
     void whatComesInTimeIsTaken() {
         StockLine onOrder = new StockLine(BATTERY.product(), 0, TimeSpan.days(9));
-        SystemDesign patient = design(allButOne(onOrder), TimeSpan.days(9));
+        DesignOutcome patient = design(allButOne(onOrder), TimeSpan.days(9));
         assertThat(line(patient, "battery")).isEqualTo(BATTERY);
     }
 
     @Test
     void aModuleNobodyKnowsTheStockOfIsNotPromised() {
-        SystemDesign design = design(stocked(model -> !model.equals(MODULE.product())), TimeSpan.days(30));
+        DesignOutcome design = design(stocked(model -> !model.equals(MODULE.product())), TimeSpan.days(30));
         assertThat(line(design, "module").product()).isNotEqualTo(MODULE.product());
-        assertThat(design.complete()).isTrue();
+        assertThat(isDesign(design)).isTrue();
     }
 }

@@ -2,14 +2,26 @@ package org.daybank.core.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.daybank.core.design.Designs.alternatives;
+import static org.daybank.core.design.Designs.batteries;
+import static org.daybank.core.design.Designs.controllers;
+import static org.daybank.core.design.Designs.energy;
+import static org.daybank.core.design.Designs.inverters;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.none;
+import static org.daybank.core.design.Designs.rejectedVoltages;
+import static org.daybank.core.design.Designs.system;
 
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.daybank.core.Refused;
 import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankLocation;
 import org.daybank.core.bank.Chemistry;
@@ -45,9 +57,9 @@ import org.junit.jupiter.api.Test;
 
 class SystemDesignerTest {
     private static final Catalog SAMPLE = Catalog.sample();
-    private static final SystemDesign LARKSPUR = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
+    private static final DesignOutcome LARKSPUR = SystemDesigner.design(LarkspurRidge.BRIEF, SAMPLE);
 
-    private static SystemDesign design(DesignBrief brief) {
+    private static DesignOutcome design(DesignBrief brief) {
         return SystemDesigner.design(brief, SAMPLE);
     }
 
@@ -59,49 +71,49 @@ class SystemDesignerTest {
 
     @Test
     void withoutAcLoadsThereIsNoInverter() {
-        SystemDesign design = design(dcOnly());
+        DesignOutcome design = design(dcOnly());
 
-        assertThat(design.complete()).isTrue();
-        assertThat(design.inverter()).isNull();
-        assertThat(design.inverters()).isNull();
-        assertThat(SystemDesign.part(design.billOfMaterials()).lines())
+        assertThat(isDesign(design)).isTrue();
+        assertThat(system(design).inverter()).isEmpty();
+        assertThat(inverters(design)).isEmpty();
+        assertThat(design.billOfMaterials().orElseThrow().lines())
                 .extracting(BillLine::part)
                 .containsExactly("module", "chargeController", "battery");
         // 23.5 W are no burden for 12 V
-        assertThat(SystemDesign.part(design.nominalVoltage()).voltage()).isEqualTo(Voltage.volts(12));
-        assertThat(SystemDesign.part(design.nominalVoltage()).passedOver()).isEmpty();
+        assertThat(system(design).nominalVoltage()).isEqualTo(Voltage.volts(12));
+        assertThat(rejectedVoltages(design)).isEmpty();
         // 564 Wh / 0.97 = 581.443 Wh and what the controller draws, nothing for an inverter
-        assertThat(design.energyBudget().in(Month.JULY).inverterLoss().wattHours())
-                .isCloseTo(0, within(1e-9));
-        assertThat(design.energyBudget().in(Month.JULY).dailyEnergy().wattHours())
+        assertThat(design.budget().in(Month.JULY).inverterLoss().wattHours()).isCloseTo(0, within(1e-9));
+        assertThat(design.budget().in(Month.JULY).dailyEnergy().wattHours())
                 .isCloseTo(
                         581.4433
                                 + 24
-                                        * SystemDesign.part(design.charger())
+                                        * system(design)
+                                                .chargeController()
                                                 .controller()
                                                 .selfConsumption()
                                                 .watts()
-                                        * SystemDesign.part(design.charger()).count(),
+                                        * system(design).chargeController().count(),
                         within(1e-4));
     }
 
     @Test
     void aBankIndoorsNeedsNoHeater() {
-        SystemDesign design = design(LarkspurRidge.BRIEF
+        DesignOutcome design = design(LarkspurRidge.BRIEF
                 .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                 .withBank(new BankHousing(BankLocation.INDOORS, null, null, null)));
 
         // the room gets down to 15 °C, where lithium delivers 0.95 + 0.05 · 5/15 = 0.966667
-        assertThat(SystemDesign.part(design.bank()).heated()).isFalse();
-        assertThat(SystemDesign.part(SystemDesign.part(design.bank()).capacity())
+        assertThat(system(design).bank().heated()).isFalse();
+        assertThat(Objects.requireNonNull(system(design).bank().capacity())
                         .temperatureFactor()
                         .fraction())
                 .isCloseTo(0.966667, within(1e-6));
-        assertThat(design.energyBudget().in(Month.JANUARY).standingEnergy())
-                .isEqualTo(design.energyBudget().in(Month.JULY).standingEnergy());
+        assertThat(design.budget().in(Month.JANUARY).standingEnergy())
+                .isEqualTo(design.budget().in(Month.JULY).standingEnergy());
         // nothing costs more than in the cold
-        assertThat(SystemDesign.part(design.billOfMaterials()).total())
-                .isLessThan(SystemDesign.part(LARKSPUR.billOfMaterials()).total());
+        assertThat(design.billOfMaterials().orElseThrow().total())
+                .isLessThan(LARKSPUR.billOfMaterials().orElseThrow().total());
     }
 
     @Test
@@ -113,44 +125,41 @@ class SystemDesignerTest {
                         .toList(),
                 SAMPLE.controllers(),
                 SAMPLE.inverters());
-        SystemDesign design = SystemDesigner.design(
+        DesignOutcome design = SystemDesigner.design(
                 LarkspurRidge.BRIEF
                         .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                         .withBank(new BankHousing(BankLocation.INDOORS, null, null, null)),
                 cautious);
 
-        assertThat(SystemDesign.part(design.chargeSettings()).chargingFrom()).contains(Temperature.celsius(3));
+        assertThat(system(design).chargeSettings().chargingFrom()).contains(Temperature.celsius(3));
     }
 
     @Test
     void aHeaterIndoorsWarmsFromWhatTheRoomIs() {
-        SystemDesign design = design(LarkspurRidge.BRIEF
+        DesignOutcome design = design(LarkspurRidge.BRIEF
                 .withWishes(Wishes.none().withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                 .withBank(new BankHousing(BankLocation.INDOORS, Temperature.celsius(-2), null, null)));
 
-        assertThat(SystemDesign.part(design.bank()).heated()).isTrue();
+        assertThat(system(design).bank().heated()).isTrue();
         // January: −6.1 °C outside, but the room gets no colder than −2 °C: 1.2 W/K · (5 − (−2)) K · 24 h = 201.6 Wh a
         // day
         // more than in July, when the room is warmer than the set point
-        assertThat(design.energyBudget().in(Month.JANUARY).standingEnergy().wattHours()
-                        - design.energyBudget().in(Month.JULY).standingEnergy().wattHours())
+        assertThat(design.budget().in(Month.JANUARY).standingEnergy().wattHours()
+                        - design.budget().in(Month.JULY).standingEnergy().wattHours())
                 .isCloseTo(201.6, within(1e-9));
     }
 
     @Test
     void wishesForAChemistry() {
         for (Chemistry chemistry : Chemistry.values()) {
-            SystemDesign design =
+            DesignOutcome design =
                     design(LarkspurRidge.BRIEF.withWishes(Wishes.none().withChemistries(List.of(chemistry))));
 
-            assertThat(design.complete())
-                    .as("%s: %s", chemistry, design.missing())
+            assertThat(isDesign(design))
+                    .as("%s: %s", chemistry, rejectedVoltages(design))
                     .isTrue();
-            assertThat(SystemDesign.part(SystemDesign.part(design.bank()).layout())
-                            .battery()
-                            .chemistry())
-                    .isEqualTo(chemistry);
-            assertThat(design.alternatives())
+            assertThat(system(design).bankLayout().battery().chemistry()).isEqualTo(chemistry);
+            assertThat(alternatives(design).designs())
                     .allSatisfy(other -> assertThat(other.chemistry()).isEqualTo(chemistry));
         }
     }
@@ -165,50 +174,52 @@ class SystemDesignerTest {
                         .map(controller -> controller.withChemistries(List.of(Chemistry.LITHIUM_IRON_PHOSPHATE)))
                         .toList(),
                 sample.inverters());
-        SystemDesign design = SystemDesigner.design(
+        DesignOutcome design = SystemDesigner.design(
                 LarkspurRidge.BRIEF.withWishes(Wishes.none().withChemistries(List.of(Chemistry.AGM))), lithiumOnly);
 
-        assertThat(design.complete()).isFalse();
-        assertThat(design.missing())
-                .flatExtracting(NominalVoltage.PassedOver::reasons)
+        assertThat(isDesign(design)).isFalse();
+        assertThat(rejectedVoltages(design))
+                .flatExtracting(RejectedVoltage::failedChecks)
                 .extracting(reason -> reason.message().toString())
                 .contains("No charge controller of the catalogue works at 48 V and can be set up for AGM.");
     }
 
     @Test
     void wishesForAVoltage() {
-        SystemDesign small = design(dcOnly().withWishes(Wishes.none().withNominalVoltage(Voltage.volts(24))));
-        assertThat(small.complete()).isTrue();
-        assertThat(SystemDesign.part(small.nominalVoltage()).voltage()).isEqualTo(Voltage.volts(24));
-        assertThat(SystemDesign.part(small.nominalVoltage()).passedOver()).isEmpty();
+        DesignOutcome small = design(dcOnly().withWishes(Wishes.none().withNominalVoltage(Voltage.volts(24))));
+        assertThat(isDesign(small)).isTrue();
+        assertThat(system(small).nominalVoltage()).isEqualTo(Voltage.volts(24));
+        assertThat(rejectedVoltages(small)).isEmpty();
 
         // the pump's start at 24 V draws too much from the bank: a brief that insists gets the reason
-        SystemDesign refused =
+        DesignOutcome refused =
                 design(LarkspurRidge.BRIEF.withWishes(Wishes.none().withNominalVoltage(Voltage.volts(24))));
-        assertThat(refused.complete()).isFalse();
-        assertThat(refused.missing())
-                .extracting(NominalVoltage.PassedOver::voltage)
+        assertThat(isDesign(refused)).isFalse();
+        assertThat(rejectedVoltages(refused))
+                .extracting(RejectedVoltage::voltage)
                 .containsExactly(Voltage.volts(24));
-        assertThat(refused.missing().get(0).reasons())
-                .extracting(check -> check.rule().code())
+        assertThat(rejectedVoltages(refused).get(0).failedChecks())
+                .extracting(Check::rule)
                 .containsExactly("bankCurrent");
     }
 
     @Test
     void wishesForFunctions() {
-        SystemDesign design = design(LarkspurRidge.BRIEF.withWishes(Wishes.none()
+        DesignOutcome design = design(LarkspurRidge.BRIEF.withWishes(Wishes.none()
                 .withControllerFunctions(List.of(ControllerFunction.GENERATOR_START))
                 .withInverterFunctions(List.of(InverterFunction.CHARGER))));
 
-        assertThat(SystemDesign.part(design.charger()).controller().functions())
+        assertThat(system(design).chargeController().controller().functions())
                 .contains(ControllerFunction.GENERATOR_START);
-        assertThat(SystemDesign.part(design.inverter()).inverter().functions()).contains(InverterFunction.CHARGER);
+        assertThat(system(design).inverter().orElseThrow().inverter().functions())
+                .contains(InverterFunction.CHARGER);
     }
 
     @Test
     void southOfTheEquatorTheArrayFacesNorthAndWinterIsJune() {
         Site north = LarkspurRidge.SITE;
-        List<Irradiation> sun = new ArrayList<>(SystemDesign.part(north.months().dailyIrradiation()));
+        List<Irradiation> sun =
+                new ArrayList<>(Objects.requireNonNull(north.months().dailyIrradiation()));
         List<Temperature> air = new ArrayList<>(north.months().meanAir());
         Collections.rotate(sun, 6);
         Collections.rotate(air, 6);
@@ -220,23 +231,23 @@ class SystemDesignerTest {
                         .build())
                 .build();
 
-        SystemDesign design =
+        DesignOutcome design =
                 design(LarkspurRidge.BRIEF.withSite(south).withArray(new ArrayWish(Angle.degrees(60), null, null)));
 
         assertThat(design.sun().plane().azimuth()).isEqualTo(Angle.ZERO);
-        assertThat(SystemDesign.part(design.monthlyBalance()).designMonth()).isEqualTo(Month.JUNE);
-        assertThat(design.energyBudget().heaviestRun().month()).isEqualTo(Month.JULY);
+        assertThat(energy(design).monthlyBalance().designMonth()).isEqualTo(Month.JUNE);
+        assertThat(design.budget().heaviestRun().month()).isEqualTo(Month.JULY);
         // June is 0.06° lower in the sky than December in the north, and the sun 6.5 % weaker outside the air: the same
         // irradiation means clearer days with more beam. It takes no more than the array of the north.
-        assertThat(SystemDesign.part(design.monthlyBalance()).exactModules())
-                .isLessThan(SystemDesign.part(LARKSPUR.monthlyBalance()).exactModules());
-        assertThat(SystemDesign.part(design.bank()).product())
-                .isEqualTo(SystemDesign.part(LARKSPUR.bank()).product());
+        assertThat(energy(design).monthlyBalance().exactModules())
+                .isLessThan(energy(LARKSPUR).monthlyBalance().exactModules());
+        assertThat(system(design).bank().product())
+                .isEqualTo(system(LARKSPUR).bank().product());
     }
 
     @Test
     void withoutATiltTheBestIsFound() {
-        SystemDesign free = design(LarkspurRidge.BRIEF.withArray(ArrayWish.free()));
+        DesignOutcome free = design(LarkspurRidge.BRIEF.withArray(ArrayWish.free()));
 
         assertThat(free.sun().plane().azimuth()).isEqualTo(Angle.degrees(180));
         // December, the hardest month, gets no more at any tilt
@@ -265,18 +276,18 @@ class SystemDesignerTest {
                         .build())
                 .build();
 
-        SystemDesign design = design(LarkspurRidge.BRIEF.withSite(polar));
+        DesignOutcome design = design(LarkspurRidge.BRIEF.withSite(polar));
 
         assertIncomplete(design);
-        assertThat(design.missing())
-                .extracting(NominalVoltage.PassedOver::voltage)
+        assertThat(rejectedVoltages(design))
+                .extracting(RejectedVoltage::voltage)
                 .containsExactly(Voltage.volts(12), Voltage.volts(24), Voltage.volts(48));
-        assertThat(design.missing().get(2).reasons())
-                .extracting(check -> check.rule().code())
+        assertThat(rejectedVoltages(design).get(2).failedChecks())
+                .extracting(Check::rule)
                 .containsExactly("array");
         // no controller helps: each says so, besides what else is wrong with it
-        assertThat(SystemDesign.part(design.controllers()).ranked()).isEmpty();
-        assertThat(SystemDesign.part(design.controllers()).rejected())
+        assertThat(controllers(design).ranked()).isEmpty();
+        assertThat(controllers(design).rejected())
                 .hasSameSizeAs(SAMPLE.controllers())
                 .allSatisfy(rejection -> assertThat(rejection.failedChecks())
                         .extracting(check -> check.rule().code())
@@ -284,27 +295,48 @@ class SystemDesignerTest {
     }
 
     @Test
+    void anAntarcticPlateauIsRefusedAtAFieldOfTheBrief() {
+        // means of −27 °C to −60 °C, once −82.8 °C: halfway from the coldest month to that it is −71.4 °C around the
+        // bank
+        Site pole = SiteBuilder.builder()
+                .latitude(Latitude.degrees(-90))
+                .recordLow(Temperature.celsius(-82.8))
+                .months(MonthlyClimateBuilder.builder()
+                        .dailyIrradiation(Arrays.stream(new double[] {9, 5, 1, 0, 0, 0, 0, 0, 0, 4, 8, 10})
+                                .mapToObj(Irradiation::kilowattHoursPerSquareMetre)
+                                .toList())
+                        .meanAir(DoubleStream.of(-28, -41, -54, -57, -58, -58, -60, -60, -59, -51, -38, -27)
+                                .mapToObj(Temperature::celsius)
+                                .toList())
+                        .build())
+                .build();
+
+        assertThat(Refused.places(() -> design(LarkspurRidge.BRIEF.withSite(pole))))
+                .containsExactly("/site/recordLow");
+    }
+
+    @Test
     void whereNothingIsCompleteEveryProductAnswers() {
         // the pump's start at 24 V draws too much from the bank, so that no inverter fits
-        SystemDesign refused = design(LarkspurRidge.BRIEF.withWishes(
+        DesignOutcome refused = design(LarkspurRidge.BRIEF.withWishes(
                 new Wishes(Voltage.volts(24), List.of(Chemistry.GEL), null, null, null, null)));
 
         assertIncomplete(refused);
-        assertThat(SystemDesign.part(refused.inverters()).ranked()).isEmpty();
-        assertThat(SystemDesign.part(refused.inverters()).rejected())
+        assertThat(inverters(refused).orElseThrow().ranked()).isEmpty();
+        assertThat(inverters(refused).orElseThrow().rejected())
                 .filteredOn(rejection -> rejection.product().equals("WR-S5000-48"))
                 .flatExtracting(Rejection::failedChecks)
                 .extracting(check -> check.rule().code())
                 // made for another bus; 4200 W / 0.915 / 42 V = 109 A would do
                 .containsExactly("nominalVoltage");
         // batteries of another chemistry fail by the wish, whatever they could carry
-        assertThat(SystemDesign.part(refused.batteries()).rejected())
+        assertThat(batteries(refused).rejected())
                 .filteredOn(rejection -> rejection.product().startsWith("BK-L"))
                 .hasSize(7)
                 .allSatisfy(rejection -> assertThat(rejection.failedChecks())
                         .extracting(check -> check.rule().code())
                         .contains("chemistry"));
-        assertThat(SystemDesign.part(refused.controllers()).rejected())
+        assertThat(controllers(refused).rejected())
                 .filteredOn(rejection -> rejection.product().equals("HN-T10"))
                 .flatExtracting(Rejection::failedChecks)
                 .extracting(check -> check.rule().code())
@@ -315,89 +347,101 @@ class SystemDesignerTest {
     void whatNoInverterMakes() {
         Service odd = new Service(Voltage.volts(160), Frequency.hertz(50), Phases.SINGLE);
 
-        SystemDesign design = design(LarkspurRidge.BRIEF.withService(odd));
+        DesignOutcome design = design(LarkspurRidge.BRIEF.withService(odd));
 
         assertIncomplete(design);
-        assertThat(design.missing().get(2).reasons())
-                .extracting(check -> check.rule().code())
+        assertThat(rejectedVoltages(design).get(2).failedChecks())
+                .extracting(Check::rule)
                 .contains("outputVoltage");
     }
 
     @Test
     void eachEmptyShelfIsTheReason() {
-        assertReason(new Catalog(SAMPLE.modules(), SAMPLE.batteries(), SAMPLE.controllers(), List.of()), "inverter");
-        assertReason(new Catalog(SAMPLE.modules(), List.of(), SAMPLE.controllers(), SAMPLE.inverters()), "battery");
         assertReason(
-                new Catalog(SAMPLE.modules(), SAMPLE.batteries(), List.of(), SAMPLE.inverters()), "chargeController");
-        assertReason(new Catalog(List.of(), SAMPLE.batteries(), SAMPLE.controllers(), SAMPLE.inverters()), "array");
+                new Catalog(SAMPLE.modules(), SAMPLE.batteries(), SAMPLE.controllers(), List.of()),
+                "inverter",
+                "The catalogue has no inverters.");
+        assertReason(
+                new Catalog(SAMPLE.modules(), List.of(), SAMPLE.controllers(), SAMPLE.inverters()),
+                "battery",
+                "The catalogue has no batteries.");
+        assertReason(
+                new Catalog(SAMPLE.modules(), SAMPLE.batteries(), List.of(), SAMPLE.inverters()),
+                "chargeController",
+                "The catalogue has no charge controllers.");
+        assertReason(
+                new Catalog(List.of(), SAMPLE.batteries(), SAMPLE.controllers(), SAMPLE.inverters()),
+                "array",
+                "The catalogue has no modules.");
     }
 
-    private static void assertReason(Catalog catalog, String rule) {
-        SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF, catalog);
+    private static void assertReason(Catalog catalog, String rule, String message) {
+        DesignOutcome design = SystemDesigner.design(LarkspurRidge.BRIEF, catalog);
         assertIncomplete(design);
-        assertThat(design.missing().get(2).reasons())
-                .extracting(check -> check.rule().code())
+        assertThat(rejectedVoltages(design).get(2).failedChecks())
+                .extracting(Check::rule)
                 .containsExactly(rule);
+        assertThat(none(design).failedChecks()).singleElement().satisfies(check -> {
+            assertThat(check.rule()).isEqualTo(rule);
+            assertThat(check.message().toString()).isEqualTo(message);
+        });
     }
 
-    private static void assertIncomplete(SystemDesign design) {
-        assertThat(design.complete()).isFalse();
-        assertThat(design.missing())
+    private static void assertIncomplete(DesignOutcome design) {
+        assertThat(isDesign(design)).isFalse();
+        assertThat(rejectedVoltages(design))
                 .isNotEmpty()
-                .allSatisfy(
-                        voltage -> assertThat(voltage.reasons()).isNotEmpty().noneMatch(Check::passed));
-        assertThat(design.billOfMaterials()).isNull();
+                .allSatisfy(voltage ->
+                        assertThat(voltage.failedChecks()).isNotEmpty().noneMatch(Check::passed));
+        assertThat(none(design).failedChecks()).isNotEmpty().noneMatch(Check::passed);
+        assertThat(design.billOfMaterials()).isEmpty();
         assertThat(design.hazards()).isEmpty();
         assertThat(design.working().steps()).isNotEmpty();
     }
 
     @Test
     void alternativesCostMoreAndSayHowMuch() {
-        assertThat(LARKSPUR.alternatives())
+        assertThat(alternatives(LARKSPUR).designs())
                 .hasSize(3)
                 .isSortedAccordingTo(
                         (a, b) -> a.bill().total().compareTo(b.bill().total()));
-        assertThat(LARKSPUR.alternatives())
-                .allSatisfy(other -> assertThat(SystemDesign.part(LARKSPUR.billOfMaterials())
-                                .total()
-                                .plus(other.dearerBy()))
+        assertThat(alternatives(LARKSPUR).designs())
+                .allSatisfy(other -> assertThat(
+                                LARKSPUR.billOfMaterials().orElseThrow().total().plus(other.dearerBy()))
                         .isEqualTo(other.bill().total()));
         DesignPolicy many = LarkspurRidge.BRIEF
                 .policy()
                 .withSystem(LarkspurRidge.BRIEF.policy().system().withAlternatives(20));
-        List<Alternative> all = design(LarkspurRidge.BRIEF.withPolicy(many)).alternatives();
-        assertThat(all).startsWith(LARKSPUR.alternatives().toArray(new Alternative[0]));
+        List<Alternative> all =
+                alternatives(design(LarkspurRidge.BRIEF.withPolicy(many))).designs();
+        assertThat(all).startsWith(alternatives(LARKSPUR).designs().toArray(new Alternative[0]));
         // the three other chemistries at the only voltage that does, and the same chemistry charged in another way
         assertThat(all)
                 .extracting(Alternative::chemistry)
                 .contains(Chemistry.VENTED_LEAD_ACID, Chemistry.AGM, Chemistry.GEL);
-        Chemistry chosen = SystemDesign.part(SystemDesign.part(LARKSPUR.bank()).layout())
-                .battery()
-                .chemistry();
-        ControllerKind kind = SystemDesign.part(LARKSPUR.charger()).controller().kind();
+        Chemistry chosen = system(LARKSPUR).bankLayout().battery().chemistry();
+        ControllerKind kind = system(LARKSPUR).chargeController().controller().kind();
         assertThat(all)
                 .isNotEmpty()
                 .noneMatch(other -> other.chemistry() == chosen
                         && other.controllerKind() == kind
-                        && other.nominalVoltage()
-                                .equals(SystemDesign.part(LARKSPUR.nominalVoltage())
-                                        .voltage()));
+                        && other.nominalVoltage().equals(system(LARKSPUR).nominalVoltage()));
         assertThat(all).anyMatch(other -> other.chemistry() == chosen && other.controllerKind() != kind);
         DesignPolicy one = LarkspurRidge.BRIEF
                 .policy()
                 .withSystem(LarkspurRidge.BRIEF.policy().system().withAlternatives(1));
-        assertThat(design(LarkspurRidge.BRIEF.withPolicy(one)).alternatives())
-                .containsExactly(LARKSPUR.alternatives().get(0));
+        assertThat(alternatives(design(LarkspurRidge.BRIEF.withPolicy(one))).designs())
+                .containsExactly(alternatives(LARKSPUR).designs().get(0));
     }
 
     @Test
     void aLongerAutonomyIsNoCheaper() {
-        List<AutonomyPoint> points = LARKSPUR.autonomyPrices();
+        List<AutonomyPoint> points = alternatives(LARKSPUR).autonomyPrices();
         // half to twice the three days asked for; that of three days is the design itself
         assertThat(points).extracting(point -> point.autonomy().days()).containsExactly(1.5, 3.0, 4.5, 6.0);
         assertThat(points).isSortedAccordingTo((a, b) -> a.price().compareTo(b.price()));
         assertThat(points.get(1).price())
-                .isEqualTo(SystemDesign.part(LARKSPUR.billOfMaterials()).total());
+                .isEqualTo(LARKSPUR.billOfMaterials().orElseThrow().total());
     }
 
     @Test
@@ -415,9 +459,8 @@ class SystemDesignerTest {
                         .hoursPerDay(0.2)
                         .build()));
         List<Check> peaks = Stream.concat(
-                        SystemDesign.part(design(post).inverters()).ranked().stream()
-                                .flatMap(fit -> fit.checks().stream()),
-                        SystemDesign.part(design(post).inverters()).rejected().stream()
+                        inverters(design(post)).orElseThrow().ranked().stream().flatMap(fit -> fit.checks().stream()),
+                        inverters(design(post)).orElseThrow().rejected().stream()
                                 .flatMap(rejection -> rejection.failedChecks().stream()))
                 .filter(check -> check.rule().code().equals("sourcePeak"))
                 .toList();
@@ -432,7 +475,7 @@ class SystemDesignerTest {
 
     @Test
     void theSameAnswerEveryTimeOnAnyThread() {
-        List<SystemDesign> again = IntStream.range(0, 4)
+        List<DesignOutcome> again = IntStream.range(0, 4)
                 .parallel()
                 .mapToObj(i -> design(LarkspurRidge.BRIEF))
                 .toList();
@@ -449,12 +492,11 @@ class SystemDesignerTest {
                 reversed(SAMPLE.controllers()),
                 reversed(SAMPLE.inverters()));
 
-        SystemDesign design = SystemDesigner.design(LarkspurRidge.BRIEF.withLoads(loads), reversed);
+        DesignOutcome design = SystemDesigner.design(LarkspurRidge.BRIEF.withLoads(loads), reversed);
 
         assertThat(design.billOfMaterials()).isEqualTo(LARKSPUR.billOfMaterials());
-        assertThat(design.energyBudget().heaviestRun().worstDailyEnergy().wattHours())
-                .isCloseTo(
-                        LARKSPUR.energyBudget().heaviestRun().worstDailyEnergy().wattHours(), within(1e-9));
+        assertThat(design.budget().heaviestRun().worstDailyEnergy().wattHours())
+                .isCloseTo(LARKSPUR.budget().heaviestRun().worstDailyEnergy().wattHours(), within(1e-9));
     }
 
     private static <T> List<T> reversed(List<T> products) {
@@ -474,14 +516,14 @@ class SystemDesignerTest {
                 .recordHigh(Temperature.kelvins(307.15))
                 .build();
 
-        SystemDesign design = design(LarkspurRidge.BRIEF.withLoads(kilowatts).withSite(site));
+        DesignOutcome design = design(LarkspurRidge.BRIEF.withLoads(kilowatts).withSite(site));
 
         assertThat(design.billOfMaterials()).isEqualTo(LARKSPUR.billOfMaterials());
-        assertThat(SystemDesign.part(SystemDesign.part(design.bank()).capacity())
+        assertThat(Objects.requireNonNull(system(design).bank().capacity())
                         .requiredCapacity()
                         .ampereHours())
                 .isCloseTo(
-                        SystemDesign.part(SystemDesign.part(LARKSPUR.bank()).capacity())
+                        Objects.requireNonNull(system(LARKSPUR).bank().capacity())
                                 .requiredCapacity()
                                 .ampereHours(),
                         within(1e-9));
@@ -498,7 +540,7 @@ class SystemDesignerTest {
                 .lowestSupply(Voltage.volts(21))
                 .highestSupply(Voltage.volts(30))
                 .build();
-        SystemDesign design = SystemDesigner.design(
+        DesignOutcome design = SystemDesigner.design(
                 LarkspurRidge.BRIEF
                         .withLoads(List.of(tender))
                         .withWishes(Wishes.none()

@@ -1,13 +1,18 @@
 package org.daybank.core.opinion;
 
+import static org.daybank.core.design.Designs.grid;
+import static org.daybank.core.design.Designs.system;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Function;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.design.BatterySystem;
 import org.daybank.core.design.BillLine;
 import org.daybank.core.design.DesignBrief;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.Designs;
+import org.daybank.core.design.GridDesign;
 import org.daybank.core.load.Load;
 
 /**
@@ -16,7 +21,7 @@ import org.daybank.core.load.Load;
  */
 final class Inspection {
     /** Every rule that the design breaks; none when it may go out. */
-    static List<String> of(SystemDesign design, Catalog catalog) {
+    static List<String> of(DesignOutcome design, Catalog catalog) {
         Faults faults = new Faults();
         DesignBrief brief = design.brief();
         switch (Plain.camel(brief.kind())) {
@@ -34,12 +39,12 @@ final class Inspection {
         return faults.found();
     }
 
-    private static void bank(SystemDesign design, DesignBrief brief, Catalog catalog, Faults faults) {
+    private static void bank(DesignOutcome design, DesignBrief brief, Catalog catalog, Faults faults) {
         Ask ask = Plain.ask(brief, design.sun().plane());
         SecondOpinion.Offer offer = Plain.offer(catalog);
-        var parts = Objects.requireNonNull(design.parts());
+        var parts = system(design).parts();
         String inverter = parts.inverter();
-        var array = Objects.requireNonNull(design.array());
+        var array = system(design).array();
         faults.equal(
                 "strings shared",
                 array.stringsOnEach().stream().mapToInt(Integer::intValue).sum(),
@@ -68,12 +73,13 @@ final class Inspection {
                 faults);
     }
 
-    private static void grid(SystemDesign design, Catalog catalog, Faults faults) {
+    private static void grid(DesignOutcome design, Catalog catalog, Faults faults) {
         Ask ask = Plain.ask(design.brief(), design.sun().plane());
-        var feed = Objects.requireNonNull(design.grid());
-        Goods.Module module = named(Plain.offer(catalog).modules(), feed.module(), Goods.Module::model);
-        var strings = feed.stringInverters();
-        var units = feed.microinverters();
+        GridDesign feed = Designs.grid(design);
+        Goods.Module module =
+                named(Plain.offer(catalog).modules(), feed.system().module(), Goods.Module::model);
+        var strings = feed.system().stringInverters().orElse(null);
+        var units = feed.system().microinverters().orElse(null);
         faults.that("one kind of inverter", (strings == null) != (units == null));
         GridInspection inspection;
         if (strings != null) {
@@ -81,7 +87,7 @@ final class Inspection {
                     catalog.stringInverters().stream().map(PlainGrid::inverter).toList(),
                     strings.product(),
                     Goods.GridInverter::model);
-            inspection = new GridInspection(ask, module, feed.modules(), inverter, strings.count(), faults);
+            inspection = new GridInspection(ask, module, feed.system().modules(), inverter, strings.count(), faults);
             List<List<GridInspection.Strings>> all = new ArrayList<>();
             strings.units()
                     .forEach(alike -> all.add(alike.trackers().stream()
@@ -94,15 +100,17 @@ final class Inspection {
                     catalog.microinverters().stream().map(PlainGrid::inverter).toList(),
                     units.product(),
                     Goods.GridInverter::model);
-            inspection = new GridInspection(ask, module, feed.modules(), inverter, units.count(), faults);
+            inspection = new GridInspection(ask, module, feed.system().modules(), inverter, units.count(), faults);
             inspection.units(units.branches(), units.branchCurrent().amperes());
         }
-        inspection.brings(feed.yearlyYield().wattHours(), feed.yearlyUse().wattHours());
+        inspection.brings(
+                feed.energy().yearlyYield().wattHours(),
+                feed.energy().yearlyUse().wattHours());
     }
 
     /** Money adds up, in cents, over parts that are counted as they are laid out. */
-    private static void bill(SystemDesign design, Faults faults) {
-        var bill = Objects.requireNonNull(design.billOfMaterials());
+    private static void bill(DesignOutcome design, Faults faults) {
+        var bill = design.billOfMaterials().orElseThrow();
         long cents = 0;
         for (BillLine line : bill.lines()) {
             cents += line.unitPrice().minorUnits() * line.count();
@@ -111,19 +119,16 @@ final class Inspection {
         faults.equal("price", (double) bill.total().minorUnits(), (double) cents);
     }
 
-    private static int laidOut(SystemDesign design, String part) {
-        var feed = design.grid();
-        var parts = design.parts();
+    private static int laidOut(DesignOutcome design, String part) {
+        var feed = design instanceof GridDesign grid ? grid.system() : null;
+        var parts = design.batterySystem().map(BatterySystem::parts).orElse(null);
         return switch (part) {
             case "module" -> feed == null ? parts.series() * parts.strings() : feed.modules();
             case "chargeController" -> parts.controllers();
             case "inverter" -> parts.inverters();
-            case "stringInverter" -> feed.stringInverters().count();
-            case "microinverter" -> feed.microinverters().count();
-            default ->
-                Objects.requireNonNull(Objects.requireNonNull(design.bank()).layout())
-                                .series()
-                        * parts.parallel();
+            case "stringInverter" -> feed.stringInverters().orElseThrow().count();
+            case "microinverter" -> feed.microinverters().orElseThrow().count();
+            default -> system(design).bankLayout().series() * parts.parallel();
         };
     }
 

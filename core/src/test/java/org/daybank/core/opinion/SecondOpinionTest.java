@@ -1,6 +1,9 @@
 package org.daybank.core.opinion;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.daybank.core.design.Designs.energy;
+import static org.daybank.core.design.Designs.isDesign;
+import static org.daybank.core.design.Designs.system;
 
 import java.util.List;
 import java.util.Objects;
@@ -12,7 +15,8 @@ import org.daybank.core.bank.BankCapacity;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.design.DesignBrief;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
+import org.daybank.core.design.NoDesign;
 import org.daybank.core.design.SystemDesigner;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.MonthBudget;
@@ -37,9 +41,9 @@ class SecondOpinionTest {
     private static final double EDGE = 1e-3;
 
     /** One brief, and what both make of it. */
-    private record Case(int number, DesignBrief brief, SystemDesign design, Ask ask, SecondOpinion opinion) {
+    private record Case(int number, DesignBrief brief, DesignOutcome design, Ask ask, SecondOpinion opinion) {
         static Case of(int number, DesignBrief brief) {
-            SystemDesign design = SystemDesigner.design(brief, CATALOG);
+            DesignOutcome design = SystemDesigner.design(brief, CATALOG);
             Ask ask = Plain.ask(brief, design.sun().plane());
             return new Case(number, brief, design, ask, new SecondOpinion(ask, OFFER));
         }
@@ -68,7 +72,7 @@ class SecondOpinionTest {
         sun(c);
         tilt(c);
         peaks(c);
-        if (c.design.complete()) {
+        if (isDesign(c.design)) {
             stages(c);
         }
         boolean same = sameChoice(c, c.opinion.best());
@@ -76,15 +80,16 @@ class SecondOpinionTest {
         assertThat(same || edge)
                 .as("brief %s: core chose %s, the opinion %s", c.number, told(c.design), told(c.opinion.best()))
                 .isTrue();
-        return new Choice(c.design.complete(), edge);
+        return new Choice(isDesign(c.design), edge);
     }
 
     private static boolean sameChoice(Case c, SecondOpinion.Whole whole) {
-        if (whole == null || !c.design.complete()) {
-            return whole == null && !c.design.complete();
+        if (whole == null || !isDesign(c.design)) {
+            return whole == null && !isDesign(c.design);
         }
-        return whole.volts() == part(c.design.nominalVoltage()).voltage().volts()
-                && whole.price() == part(c.design.billOfMaterials()).total().minorUnits();
+        return whole.volts() == system(c.design).nominalVoltage().volts()
+                && whole.price()
+                        == c.design.billOfMaterials().orElseThrow().total().minorUnits();
     }
 
     /** Whether the opinion agrees once array and clipping, which stand on the classes, are moved a little. */
@@ -139,7 +144,7 @@ class SecondOpinionTest {
     }
 
     private static void peaks(Case c) {
-        EnergyBudget core = c.design.energyBudget();
+        EnergyBudget core = c.design.budget();
         LoadOpinion.Peak own = c.opinion.peak;
         near(c, "peak", core.peak().running().watts(), own.watts, own.watts);
         near(c, "peak VA", core.peak().runningApparent().voltAmperes(), own.voltAmps, own.voltAmps);
@@ -150,22 +155,22 @@ class SecondOpinionTest {
 
     /** Each stage for the parts that core chose. */
     private static void stages(Case c) {
-        Goods.Battery battery = named(OFFER.batteries(), part(c.design.bank()).product(), Goods.Battery::model);
-        ChargerFit charger = part(c.design.charger());
+        Goods.Battery battery = named(OFFER.batteries(), system(c.design).bank().product(), Goods.Battery::model);
+        ChargerFit charger = system(c.design).chargeController();
         Goods.Controller controller = named(OFFER.controllers(), charger.product(), Goods.Controller::model);
         Goods.Inverter inverter = null;
         LoadOpinion.Curve curve = LoadOpinion.Curve.NONE;
-        var chosen = c.design.inverter();
+        var chosen = system(c.design).inverter().orElse(null);
         if (chosen != null) {
             inverter = named(OFFER.inverters(), chosen.product(), Goods.Inverter::model);
             curve = LoadOpinion.Curve.of(inverter, chosen.count());
             assertThat(chosen.count())
                     .as("inverters in brief %s", c.number)
                     .isEqualTo(c.opinion.inverters(
-                            inverter, part(c.design.nominalVoltage()).voltage().volts()));
+                            inverter, system(c.design).nominalVoltage().volts()));
         }
         BankOpinion.Bank bank = BankOpinion.placed(
-                c.ask, battery, part(c.design.nominalVoltage()).voltage().volts());
+                c.ask, battery, system(c.design).nominalVoltage().volts());
         LoadOpinion.Month[] own =
                 c.opinion.withOwnDraw(LoadOpinion.months(c.ask, curve, c.opinion.sun), bank, counted(c, bank));
         assertThat(counted(c, bank))
@@ -183,13 +188,13 @@ class SecondOpinionTest {
 
     /** What core counted for controllers: the standing draw without the heater. */
     private static double counted(Case c, BankOpinion.Bank bank) {
-        return c.design.energyBudget().months().get(0).standingEnergy().wattHours() / 24
+        return c.design.budget().months().get(0).standingEnergy().wattHours() / 24
                 - BankOpinion.heaterWatts(c.ask, bank, 0, false);
     }
 
     private static void budget(Case c, LoadOpinion.Month[] own) {
         for (int m = 0; m < 12; m++) {
-            MonthBudget core = c.design.energyBudget().months().get(m);
+            MonthBudget core = c.design.budget().months().get(m);
             // losses are differences: they are as exact as what they are taken from
             double whole = own[m].daily;
             near(c, "AC", core.acEnergy().wattHours(), own[m].ac, whole);
@@ -204,8 +209,8 @@ class SecondOpinionTest {
     }
 
     private static void bank(Case c, BankOpinion.Bank own) {
-        BankCapacity core = part(part(c.design.bank()).capacity());
-        near(c, "cells", part(c.design.bank()).temperature().celsius(), own.temperature, 1);
+        BankCapacity core = part(system(c.design).bank().capacity());
+        near(c, "cells", system(c.design).bank().temperature().celsius(), own.temperature, 1);
         near(c, "autonomy", core.autonomyCharge().ampereHours(), own.autonomyCharge, own.autonomyCharge);
         near(c, "by depth", core.byDepth().ampereHours(), own.byDepth, own.byDepth);
         near(c, "by daily depth", core.byDailyDepth().ampereHours(), own.byDailyDepth, own.byDailyDepth);
@@ -213,10 +218,10 @@ class SecondOpinionTest {
         near(c, "cold", core.temperatureFactor().fraction(), own.factor, 1);
         near(c, "capacity", core.requiredCapacity().ampereHours(), own.required, own.required);
         near(c, "hours", core.dischargeTime().hours(), own.hours, own.hours);
-        var layout = part(part(c.design.bank()).layout());
+        var layout = system(c.design).bankLayout();
         assertThat(layout.series()).as("series in brief %s", c.number).isEqualTo(own.series);
         // an array may ask for more strings than the loads; then fewer must not take its current
-        double current = part(c.design.charger()).chargingCurrent().amperes();
+        double current = system(c.design).chargeController().chargingCurrent().amperes();
         assertThat(layout.parallel())
                 .as("strings in brief %s", c.number)
                 .isGreaterThanOrEqualTo(own.parallel)
@@ -224,11 +229,11 @@ class SecondOpinionTest {
     }
 
     private static void array(Case c, LoadOpinion.Month[] own, BankOpinion.Bank bank, Goods.Controller controller) {
-        ArraySize core = part(c.design.monthlyBalance());
+        ArraySize core = energy(c.design).monthlyBalance();
         Goods.Module module = named(OFFER.modules(), core.product(), Goods.Module::model);
         Goods.Cells cells = bank.battery.cells();
         boolean passesOn = controller.kind().equals("pwm");
-        double factor = passesOn ? bank.trueNominal / part(c.design.array()).series() : controller.efficiency();
+        double factor = passesOn ? bank.trueNominal / system(c.design).array().series() : controller.efficiency();
         double efficiency = passesOn ? cells.chargeEfficiency() : cells.energyEfficiency();
         double[] yields = passesOn
                 ? YieldOpinion.passedOn(c.ask, module, c.opinion.sun)
@@ -248,7 +253,7 @@ class SecondOpinionTest {
         assertThat(core.exactModules().fraction())
                 .as("modules of brief %s", c.number)
                 .isBetween(least * (1 - SAME), most * (1 + SAME));
-        assertThat(part(c.design.array()).modules())
+        assertThat(system(c.design).array().modules())
                 .as("whole modules of brief %s", c.number)
                 .isGreaterThanOrEqualTo((int) Math.ceil(least - SAME));
     }
@@ -270,10 +275,10 @@ class SecondOpinionTest {
         return Objects.requireNonNull(part);
     }
 
-    private static String told(SystemDesign design) {
-        return design.complete()
-                ? part(design.billOfMaterials()).lines().toString()
-                : design.missing().toString();
+    private static String told(DesignOutcome design) {
+        return isDesign(design)
+                ? design.billOfMaterials().orElseThrow().lines().toString()
+                : ((NoDesign) design).failedChecks().toString();
     }
 
     private static String told(SecondOpinion.Whole whole) {

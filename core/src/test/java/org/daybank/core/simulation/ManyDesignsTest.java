@@ -96,7 +96,7 @@ class ManyDesignsTest {
                             .build();
                     ManyDesigns many = many(system, sun, NEVER_CUT_OFF);
 
-                    DesignOutcome outcome = many.run(
+                    SizedSystemResult outcome = many.run(
                                     List.of(Power.watts(410 * modules)), List.of(many.bankOfTheSystem()))
                             .at(0, 0);
 
@@ -120,7 +120,7 @@ class ManyDesignsTest {
         SimulatedSystem system = cabin(4, 150).build();
         ManyDesigns many = many(system, sun, NEVER_CUT_OFF);
 
-        DesignOutcome outcome = many.run(List.of(Power.watts(1640)), List.of(many.bankOfTheSystem()))
+        SizedSystemResult outcome = many.run(List.of(Power.watts(1640)), List.of(many.bankOfTheSystem()))
                 .at(0, 0);
 
         Reliability years = one(system, sun, NEVER_CUT_OFF).reliability();
@@ -157,7 +157,7 @@ class ManyDesignsTest {
         SimulatedSystem system = cabin(1, 100).housing(Systems.WARM_ROOM).build();
         ManyDesigns many = many(system, Systems.darkness(), NEVER_CUT_OFF.withSettle(false));
 
-        DesignOutcome outcome = many.run(List.of(Power.watts(410)), List.of(Energy.wattHours(8000)))
+        SizedSystemResult outcome = many.run(List.of(Power.watts(410)), List.of(Energy.wattHours(8000)))
                 .at(0, 0);
 
         // 2 %/month leak over 53 hours takes at most 12 Wh of it, a tenth of an hour: the 54th hour lacks all the same

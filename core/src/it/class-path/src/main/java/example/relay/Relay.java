@@ -5,7 +5,7 @@ import java.util.List;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
 import org.daybank.core.design.DesignBriefBuilder;
-import org.daybank.core.design.SystemDesign;
+import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.SystemDesigner;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadBuilder;
@@ -40,10 +40,10 @@ public final class Relay {
                 .build();
         DesignBrief brief =
                 DesignBriefBuilder.builder().site(site).loads(List.of(radio)).build();
-        SystemDesign design = SystemDesigner.design(brief, Catalog.sample());
-        design.billOfMaterials().lines().forEach(System.out::println);
+        DesignOutcome design = SystemDesigner.design(brief, Catalog.sample());
+        design.billOfMaterials().ifPresent(bill -> bill.lines().forEach(System.out::println));
         design.hazards().forEach(hazard -> System.out.println(hazard.text()));
 
-        System.out.println("in a module with a name: " + SystemDesign.class.getModule().isNamed());
+        System.out.println("in a module with a name: " + DesignOutcome.class.getModule().isNamed());
     }
 }

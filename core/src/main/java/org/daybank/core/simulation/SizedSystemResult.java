@@ -6,7 +6,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 
 /**
- * What came of one design among many.
+ * The result of simulating one size of array and bank among many.
  *
  * @param array power of its modules at standard test conditions
  * @param bank what its bank holds, at the current that the loads draw
@@ -17,7 +17,7 @@ import org.daybank.core.quantity.TimeSpan;
  * @param throughput what came out of the bank in a year
  * @param lowestStateOfCharge of the bank at the end of any hour
  */
-public record DesignOutcome(
+public record SizedSystemResult(
         Power array,
         Energy bank,
         TimeSpan lossOfLoad,

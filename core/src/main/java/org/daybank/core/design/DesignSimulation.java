@@ -7,6 +7,7 @@ import org.daybank.core.array.ModuleOutput;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ControllerKind;
+import org.daybank.core.design.search.CandidateSystem;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.simulation.ArrayYears;
@@ -17,36 +18,36 @@ import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.sun.Plane;
 import org.jspecify.annotations.Nullable;
 
-/** Runs candidates through the same years; what a module brings in them is found once. */
-final class Proof {
+/** Simulates systems through the same years; the yield of a module in them is calculated once. */
+final class DesignSimulation {
     private final DesignBrief brief;
     private final Catalog catalog;
     private final Plane plane;
     private final SunnyYears sun;
     private final Map<Key, ArrayYears> modules = new HashMap<>();
 
-    /** What the hours of a module depend on. */
+    /** What the hourly yield of a module depends on. */
     private record Key(PvModule module, ControllerKind kind, int series, Voltage nominal, Voltage absorption) {}
 
-    Proof(DesignBrief brief, Catalog catalog, Plane plane) {
+    DesignSimulation(DesignBrief brief, Catalog catalog, Plane plane) {
         this.brief = brief;
         this.catalog = catalog;
         this.plane = plane;
         this.sun = SystemSimulator.years(brief, plane, brief.policy().system().simulatedYears());
     }
 
-    /** Whether a brief asks for it: it has a weather year, or counts on some that are made up. */
-    static boolean wanted(DesignBrief brief) {
+    /** Whether a brief calls for it: it has a weather year, or its policy a number of synthetic years. */
+    static boolean required(DesignBrief brief) {
         return brief.weather() != null || brief.policy().system().simulatedYears() > 0;
     }
 
-    Simulation of(Candidate candidate) {
+    Simulation of(CandidateSystem candidate) {
         return of(candidate, null);
     }
 
-    /** The same with an engine that stands by, or none. */
-    Simulation of(Candidate candidate, @Nullable EngineRule engine) {
-        var system = SystemParts.of(candidate, plane).installed(brief, catalog).withEngine(engine);
+    /** The same with a generator, or none. */
+    Simulation of(CandidateSystem candidate, @Nullable EngineRule engine) {
+        var system = candidate.parts(plane).installed(brief, catalog).withEngine(engine);
         Key key = new Key(
                 system.array().module(),
                 system.controller().kind(),

@@ -1,4 +1,4 @@
-package org.daybank.core.design;
+package org.daybank.core.design.search;
 
 import static org.daybank.core.working.Message.value;
 
@@ -11,19 +11,19 @@ import org.daybank.core.working.Message;
 import org.daybank.core.working.Rejection;
 import org.daybank.core.working.Rule;
 
-/** Of products that do not fit, the one that comes nearest, and why it does not. */
-final class NearestMiss {
-    /** By the number of broken rules, then by how far the worst is broken. */
+/** Of products that do not fit, the one that comes nearest, and the rules it fails. */
+final class NearestRejection {
+    /** By the number of failed rules, then by the worst margin. */
     static final Comparator<Rejection> NEAREST_FIRST =
-            // a battery of unknown capacity is not held against every rule: it only seems near
-            Comparator.comparing((Rejection rejection) -> breaks(rejection, BankRule.CAPACITY_IN_THE_COLD))
+            // a battery of unknown capacity is not evaluated against every rule: it only seems near
+            Comparator.comparing((Rejection rejection) -> fails(rejection, BankRule.CAPACITY_IN_THE_COLD))
                     .thenComparing(rejection -> rejection.failedChecks().size())
-                    .thenComparing(NearestMiss::worstMargin, Comparator.reverseOrder());
+                    .thenComparing(NearestRejection::worstMargin, Comparator.reverseOrder());
 
-    private NearestMiss() {}
+    private NearestRejection() {}
 
-    /** The broken rules of a product, led by its name. */
-    static List<Check> named(Rejection rejection) {
+    /** Returns the failed rules of a product, its model in front of each message. */
+    static List<Check> failedChecks(Rejection rejection) {
         return rejection.failedChecks().stream()
                 .map(check -> new Check(
                         check.rule(),
@@ -38,25 +38,29 @@ final class NearestMiss {
                 .toList();
     }
 
-    /** Products that break a rule, such as that of the voltage, are no near misses. */
+    /** Returns the rejected products that pass one rule, such as that of the voltage. */
     static List<Rejection> without(List<Rejection> rejected, Rule rule) {
-        return rejected.stream().filter(rejection -> !breaks(rejection, rule)).toList();
+        return rejected.stream().filter(rejection -> !fails(rejection, rule)).toList();
     }
 
-    /** The rules that the nearest of the rejected breaks; that there is none, where nothing was rejected. */
-    static List<Check> of(Rule part, List<Rejection> rejected) {
+    /**
+     * Returns the rules that the nearest of the rejected products fails.
+     *
+     * @param none the failed check where nothing was rejected
+     */
+    static List<Check> failedChecks(List<Rejection> rejected, Check none) {
         return rejected.stream()
                 .min(NEAREST_FIRST)
-                .map(NearestMiss::named)
-                .filter(broken -> !broken.isEmpty())
-                .orElseGet(() -> List.of(Check.that(part, false)));
+                .map(NearestRejection::failedChecks)
+                .filter(failed -> !failed.isEmpty())
+                .orElseGet(() -> List.of(none));
     }
 
-    private static boolean breaks(Rejection rejection, Rule rule) {
+    private static boolean fails(Rejection rejection, Rule rule) {
         return rejection.failedChecks().stream().anyMatch(check -> check.rule() == rule);
     }
 
-    /** Signed room to the limit of the rule that is broken the furthest. */
+    /** The lowest margin of the failed rules. */
     private static double worstMargin(Rejection rejection) {
         return rejection.failedChecks().stream()
                 .mapToDouble(check -> check.margin().map(Ratio::fraction).orElse(0.0))

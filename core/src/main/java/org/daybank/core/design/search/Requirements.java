@@ -1,4 +1,4 @@
-package org.daybank.core.design;
+package org.daybank.core.design.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,6 +14,8 @@ import org.daybank.core.bank.ChargeSettings;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerNeedBuilder;
+import org.daybank.core.design.DesignBrief;
+import org.daybank.core.design.SystemKind;
 import org.daybank.core.inverter.AcSource;
 import org.daybank.core.inverter.AcSourceBuilder;
 import org.daybank.core.inverter.InverterFit;
@@ -32,13 +34,15 @@ import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.TemperatureDifference;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
 import org.daybank.core.site.Site;
 import org.jspecify.annotations.Nullable;
 
-/** What a brief asks of each kind of part. */
-final class Needs {
+/** The requirements that a brief sets for each kind of part. */
+public final class Requirements {
     private static final InverterCurve LOSSLESS = new InverterCurve(Power.watts(1), Ratio.ZERO, Ratio.ZERO, Ratio.ZERO);
 
     private final DesignBrief brief;
@@ -53,27 +57,49 @@ final class Needs {
     /** What the set-points of a bank depend on. */
     private record Bus(Voltage voltage, Chemistry chemistry) {}
 
-    Needs(DesignBrief brief, LoadProfile loads) {
+    /**
+     * Creates the requirements.
+     *
+     * @param loads of the brief, by the hours
+     * @throws org.daybank.core.schema.InvalidInput when it is colder around the bank than any battery is evaluated for
+     */
+    public Requirements(DesignBrief brief, LoadProfile loads) {
         this.brief = brief;
         this.site = brief.resolved().site();
         this.loads = loads;
         this.stated = loads.budget();
         this.largestLoad = PeakLoad.ofLargest(brief.loads());
         this.hourlyPeaks = PeakLoad.hourly(brief.loads());
-        this.lowest = brief.bank()
-                .lowest(
-                        site.months().coldestMonth(),
-                        site.recordLow(),
-                        brief.policy().system().coldSpell());
+        this.lowest = lowest(brief);
     }
 
-    /** Whether there is any AC load. */
-    boolean needsInverter() {
+    /** The lowest mean temperature around the bank over the days of autonomy; refused where no battery is evaluated for it. */
+    private static Temperature lowest(DesignBrief brief) {
+        Temperature recordLow = brief.resolved().site().recordLow();
+        Temperature lowest = brief.bank()
+                .lowest(
+                        brief.resolved().site().months().coldestMonth(),
+                        recordLow,
+                        brief.policy().system().coldSpell());
+        new Validation()
+                .that(
+                        lowest.compareTo(BankNeed.MINIMUM_TEMPERATURE) >= 0,
+                        "site/recordLow",
+                        ProblemCode.OUT_OF_RANGE,
+                        () ->
+                                "site.recordLow must keep the lowest mean temperature around the bank at %s or above, but was %s, which lowers it to %s. Example: bank.location indoors."
+                                        .formatted(BankNeed.MINIMUM_TEMPERATURE, recordLow, lowest))
+                .done();
+        return lowest;
+    }
+
+    /** Returns whether there is any AC load. */
+    public boolean needsInverter() {
         return loads.needsInverter();
     }
 
-    /** What every system asks of its bank and array at the least: an inverter gives no more than it draws. */
-    Reckoning least(Voltage voltage, Chemistry chemistry, boolean heated) {
+    /** The lower bound of the requirements of bank and array with any inverter: one without losses. */
+    PartRequirements minimum(Voltage voltage, Chemistry chemistry, boolean heated) {
         EnergyBudget budget = loads.needsInverter()
                 ? loads.budget(LOSSLESS, standing(heated, Power.ZERO))
                 : loads.budget(standing(heated, Power.ZERO));
@@ -81,29 +107,33 @@ final class Needs {
                 .withRunningPower(Power.ZERO)
                 .withSurgePower(budget.dcPeak()
                         .plus(loads.needsInverter() ? budget.peak().surge() : Power.ZERO));
-        return new Reckoning(Power.ZERO, budget, need, array(voltage, chemistry, budget));
+        return new PartRequirements(Power.ZERO, budget, need, array(voltage, chemistry, budget));
     }
 
-    /** What is asked behind an inverter with what controllers draw. */
-    Reckoning reckoning(
-            Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, boolean heated, Power counted) {
-        EnergyBudget budget = budget(inverter, heated, counted);
-        return new Reckoning(
-                counted, budget, bank(voltage, chemistry, inverter, budget), array(voltage, chemistry, budget));
+    /** The requirements of bank and array with an inverter and the power drawn by controllers. */
+    PartRequirements parts(
+            Voltage voltage,
+            Chemistry chemistry,
+            @Nullable InverterFit inverter,
+            boolean heated,
+            Power controllerDraw) {
+        EnergyBudget budget = budget(inverter, heated, controllerDraw);
+        return new PartRequirements(
+                controllerDraw, budget, bank(voltage, chemistry, inverter, budget), array(voltage, chemistry, budget));
     }
 
-    /** Whether a battery's own heater has work to do around the bank. */
-    boolean runsHeated(Battery battery) {
+    /** Whether a battery has a heater that the temperature around the bank calls for. */
+    boolean usesHeater(Battery battery) {
         return battery.heater() != null && lowest.compareTo(brief.bank().heaterSetPoint()) < 0;
     }
 
-    /** What loads and the system's own parts draw behind an inverter; a heater where the bank is heated. */
+    /** The energy that leaves the bank with an inverter: of the loads, of the controllers, of the heater where one is used. */
     EnergyBudget budget(@Nullable InverterFit inverter, boolean heated, Power controllerDraw) {
         StandingDraw standing = standing(heated, controllerDraw);
         return inverter == null ? loads.budget(standing) : loads.budget(inverter.curve(), standing);
     }
 
-    /** Controllers draw all year; a heater by how cold it is around the bank, in the worst run as much colder as the coldest spell is. */
+    /** Controllers draw the same all year; a heater by the temperature around the bank, which in the worst run is lower. */
     private StandingDraw standing(boolean heated, Power controllerDraw) {
         if (!heated) {
             return StandingDraw.steady(controllerDraw);
@@ -114,21 +144,21 @@ final class Needs {
                 .times(brief.policy().system().coldSpell());
         List<Power> meanDay = new ArrayList<>();
         List<Power> worstRun = new ArrayList<>();
-        for (Temperature air : site.months().meanAir()) {
-            meanDay.add(controllerDraw.plus(heater(brief.bank().around(air))));
-            worstRun.add(controllerDraw.plus(heater(brief.bank().around(air.minus(spell)))));
+        for (Temperature air : brief.resolved().site().months().meanAir()) {
+            meanDay.add(controllerDraw.plus(heaterPower(brief.bank().around(air))));
+            worstRun.add(controllerDraw.plus(heaterPower(brief.bank().around(air.minus(spell)))));
         }
         return new StandingDraw(meanDay, worstRun);
     }
 
-    private Power heater(Temperature around) {
+    private Power heaterPower(Temperature around) {
         Temperature setPoint = brief.bank().heaterSetPoint();
         return around.compareTo(setPoint) >= 0
                 ? Power.ZERO
                 : brief.bank().heatLoss().times(setPoint.minus(around));
     }
 
-    /** What a bank must carry, at its terminals. */
+    /** The requirements of the bank at its terminals. */
     BankNeed bank(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, EnergyBudget budget) {
         MonthBudget run = budget.heaviestRun();
         Power continuous = budget.dcPeak();
@@ -152,10 +182,7 @@ final class Needs {
                 .build();
     }
 
-    /**
-     * The cable between bank and inverter, as thin as its drop at the inverter's rating allows; one of more than the limit feeds
-     * no inverter.
-     */
+    /** The cable between bank and inverter, as thin as the permitted drop at the inverter's rating allows. */
     private Resistance cable(Voltage voltage, Chemistry chemistry, InverterFit inverter) {
         Resistance thinnest = chemistry
                 .trueNominal(voltage)
@@ -164,7 +191,7 @@ final class Needs {
         return thinnest.compareTo(BankNeed.MOST_CABLE) < 0 ? thinnest : BankNeed.MOST_CABLE;
     }
 
-    /** What is asked of inverters on a bank. */
+    /** The requirements of the inverters on a bank. */
     InverterNeed inverter(Voltage voltage, Chemistry chemistry) {
         return InverterNeedBuilder.builder()
                 .peak(loads.peak())
@@ -183,7 +210,7 @@ final class Needs {
                 .build();
     }
 
-    /** Shore power gives no more than it has, the same on each line; the grid gives what is asked. */
+    /** Shore power is limited, the same on each line; the grid is not. */
     private @Nullable AcSource acSource() {
         ShorePower shore = brief.shore();
         if (shore != null) {
@@ -198,8 +225,8 @@ final class Needs {
                 : null;
     }
 
-    /** The charging set-points of a bank at the site. */
-    ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
+    /** Returns the charging set-points of a bank at the site. */
+    public ChargeSettings settings(Voltage voltage, Chemistry chemistry) {
         boolean indoors = brief.bank().location() == BankLocation.INDOORS;
         Temperature hottest = indoors
                 ? warmer(site.months().warmestMonth(), lowest)
@@ -213,24 +240,24 @@ final class Needs {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    /** What an alternator brings spares the array: it counts as if it were drawn less. */
+    /** The requirements of the array: the energy that leaves the bank less that of an alternator. */
     ArrayNeed array(Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
         Alternator alternator = brief.alternator();
-        Energy brought = alternator == null ? Energy.ZERO : alternator.daily().times(chemistry.trueNominal(voltage));
+        Energy charged = alternator == null ? Energy.ZERO : alternator.daily().times(chemistry.trueNominal(voltage));
         return new ArrayNeed(
                 budget.months().stream()
-                        .map(month -> less(month.dailyEnergy(), brought))
+                        .map(month -> less(month.dailyEnergy(), charged))
                         .toList(),
                 budget.months().stream().map(MonthBudget::afterDark).toList(),
                 chemistry);
     }
 
-    private static Energy less(Energy drawn, Energy brought) {
-        return drawn.compareTo(brought) <= 0 ? Energy.ZERO : drawn.minus(brought);
+    private static Energy less(Energy drawn, Energy charged) {
+        return drawn.compareTo(charged) <= 0 ? Energy.ZERO : drawn.minus(charged);
     }
 
-    /** What a controller must do for a bank; without a bank, its charging limits stay open. */
-    ChargerNeed charger(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
+    /** The requirements of the charge controllers for a bank; without a bank, its charging limit is left open. */
+    ChargerNeed chargeController(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank) {
         ChargerNeed open = chargers.computeIfAbsent(new Bus(voltage, chemistry), this::openNeed);
         return bank == null ? open : open.withMaximumChargeCurrent(bank.maximumChargeCurrent());
     }

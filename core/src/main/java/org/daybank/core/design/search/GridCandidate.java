@@ -1,4 +1,4 @@
-package org.daybank.core.design;
+package org.daybank.core.design.search;
 
 import java.util.List;
 import java.util.Objects;
@@ -8,27 +8,30 @@ import org.daybank.core.inverter.GridInverter;
 import org.daybank.core.inverter.MicroinverterFit;
 import org.daybank.core.inverter.StringInverterFit;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One module with one inverter of either kind, and as many modules as bring what is wished through it.
+ * One module with one inverter of either kind, in the number of modules that yields the required energy.
  *
  * @param array the modules
- * @param string how a string inverter fits; absent for a microinverter
- * @param micro how a microinverter fits; absent for a string inverter
+ * @param string evaluation of a string inverter; absent for a microinverter
+ * @param micro evaluation of a microinverter; absent for a string inverter
  */
-record GridOption(
+public record GridCandidate(
         GridArray array,
         @Nullable StringInverterFit string,
         @Nullable MicroinverterFit micro) {
-    PvModule module() {
+    /** Returns the module. */
+    public PvModule module() {
         return array.module();
     }
 
-    boolean inStrings() {
+    /** Returns whether the inverter is a string inverter. */
+    public boolean inStrings() {
         return string != null;
     }
 
@@ -36,40 +39,50 @@ record GridOption(
         return string != null ? string.fits() : units().fits();
     }
 
-    String product() {
+    /** Returns the model of the inverter. */
+    public String product() {
         return string != null ? string.product() : units().product();
     }
 
-    Rejection rejection() {
+    /** Returns the rules that the pair fails. */
+    public Rejection rejection() {
         return string != null ? string.rejection() : units().rejection();
     }
 
-    GridInverter inverter() {
+    /** Returns the inverter. */
+    public GridInverter inverter() {
         return string != null ? string.inverter() : units().inverter();
     }
 
-    int count() {
+    /** Returns the number of inverters. */
+    public int count() {
         return string != null ? string.count() : units().count();
     }
 
-    List<Check> checks() {
+    /** Returns the power of all inverters. */
+    public Power power() {
+        return string != null ? string.power() : units().power();
+    }
+
+    /** Returns every rule. */
+    public List<Check> checks() {
         return string != null ? string.checks() : units().checks();
     }
 
-    /** Of modules and inverters. */
-    Money price() {
+    /** Returns the price of modules and inverters. */
+    public Money price() {
         Money inverters = string != null ? string.price() : units().price();
         return inverters.plus(module().price().times(array.modules()));
     }
 
-    /** What efficiency and clipping leave of the modules' energy. */
-    double left() {
+    /** The share of the modules' energy that efficiency and clipping leave. */
+    double energyShare() {
         return string != null
-                ? left(string.inverter().efficiency(), string.clipping())
-                : left(units().inverter().efficiency(), units().clipping());
+                ? energyShare(string.inverter().efficiency(), string.clipping())
+                : energyShare(units().inverter().efficiency(), units().clipping());
     }
 
-    private static double left(Ratio efficiency, Ratio clipping) {
+    private static double energyShare(Ratio efficiency, Ratio clipping) {
         return efficiency.times(clipping.complement()).fraction();
     }
 

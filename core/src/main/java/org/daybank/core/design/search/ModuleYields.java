@@ -1,4 +1,4 @@
-package org.daybank.core.design;
+package org.daybank.core.design.search;
 
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -14,8 +14,8 @@ import org.daybank.core.quantity.Voltage;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 
-/** What the modules of a catalogue bring at one site, each reckoned once, however often a brief is looked at again. */
-final class ModuleYields {
+/** The yields of modules at one site, each calculated once for all searches of a design. */
+public final class ModuleYields {
     private final Site site;
     private final IrradianceDistribution sunshine;
     private final ArrayPolicy policy;
@@ -24,22 +24,27 @@ final class ModuleYields {
     private final IdentityHashMap<PvModule, ModuleYield> tracking = new IdentityHashMap<>();
     private final Map<DirectKey, ModuleYield> direct = new HashMap<>();
 
-    /** A module, by its model, held at a voltage in strings of so many. */
+    /** What the yield of a module at a bank's own voltage depends on. */
     private record DirectKey(String model, int series, Voltage nominal, Voltage charging) {}
 
-    /** Yields under a sun; of the policy the array-to-load ratio does not matter. */
-    ModuleYields(Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
+    /**
+     * Creates yields at a site; no yield depends on the array-to-load ratio of the policy.
+     *
+     * @param sunshine distribution of the irradiance on the array
+     */
+    public ModuleYields(Site site, IrradianceDistribution sunshine, ArrayPolicy policy) {
         this.site = site;
         this.sunshine = sunshine;
         this.policy = policy;
     }
 
-    IrradianceDistribution sunshine() {
+    /** Returns the distribution of the irradiance on the array. */
+    public IrradianceDistribution sunshine() {
         return sunshine;
     }
 
-    /** Its voltages on the coldest morning and in the hottest sun. */
-    ModuleExtremes extremes(PvModule module) {
+    /** Returns the voltages of a module on the coldest morning and in the hottest sun. */
+    public ModuleExtremes extremes(PvModule module) {
         return extremes.computeIfAbsent(module, any -> ModuleExtremes.of(any, site, policy));
     }
 
@@ -47,16 +52,16 @@ final class ModuleYields {
         return outputs.computeIfAbsent(module, any -> ModuleOutput.of(any, policy.yieldModel()));
     }
 
-    /** What a module brings at its best point, through a controller without loss. */
-    ModuleYield tracking(PvModule module) {
+    /** Returns the yield of a module at its maximum power point, through a controller without loss. */
+    public ModuleYield tracking(PvModule module) {
         return tracking.computeIfAbsent(
                 module,
                 any -> ModuleYield.tracking(output(any), site, sunshine, policy.withChargerEfficiency(Ratio.ONE)));
     }
 
     /**
-     * What a module brings at a bank's own voltage; while the sun shines that lies between nominal and absorption. A module of
-     * no voltage group stands in the shortest string that still charges in the hottest sun.
+     * Returns the yield of a module at the voltage of a bank, which in sunshine lies between nominal and absorption. A module
+     * without a voltage group is connected in the shortest string that still charges in the hottest sun.
      */
     ModuleYield direct(PvModule module, Voltage voltage, Chemistry chemistry, Voltage absorption) {
         Voltage trueNominal = chemistry.trueNominal(voltage);

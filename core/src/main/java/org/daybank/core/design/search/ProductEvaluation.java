@@ -1,4 +1,4 @@
-package org.daybank.core.design;
+package org.daybank.core.design.search;
 
 import static org.daybank.core.working.Message.value;
 
@@ -27,6 +27,9 @@ import org.daybank.core.charger.ChargerFit;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerSelection;
 import org.daybank.core.charger.ControllerKind;
+import org.daybank.core.design.DesignBrief;
+import org.daybank.core.design.DesignRule;
+import org.daybank.core.design.ModuleSelection;
 import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterFit;
 import org.daybank.core.inverter.InverterNeed;
@@ -40,89 +43,93 @@ import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
 import org.jspecify.annotations.Nullable;
 
-/** The products of a catalogue held against what a brief asks of each kind of part. */
-final class Search {
-    /** Modules that every controller is tried with where no design is complete. */
-    private static final int MOST_TRIED = 40;
+/** Evaluates the products of a catalogue against the requirements of a brief. */
+public final class ProductEvaluation {
+    /** The number of modules that every controller is evaluated with where there is no system. */
+    private static final int MAXIMUM_MODULES_TRIED = 40;
 
     private final DesignBrief brief;
     private final Catalog catalog;
-    private final Needs needs;
+    private final Requirements requirements;
     private final ModuleYields yields;
-    private final Supply supply;
+    private final DeliveryRule delivery;
 
-    Search(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
+    /**
+     * Creates an evaluation.
+     *
+     * @param loads of the brief, by the hours
+     * @param yields of modules at the site of the brief
+     */
+    public ProductEvaluation(DesignBrief brief, Catalog catalog, LoadProfile loads, ModuleYields yields) {
         this.brief = brief;
         this.catalog = catalog;
-        this.needs = new Needs(brief, loads);
+        this.requirements = new Requirements(brief, loads);
         this.yields = yields;
-        this.supply = new Supply(catalog, brief.wishes());
+        this.delivery = new DeliveryRule(catalog, brief.wishes());
     }
 
-    /** What the brief asks of each kind of part. */
-    Needs needs() {
-        return needs;
+    /** The products on offer. */
+    Catalog catalog() {
+        return catalog;
     }
 
-    /** The cheapest complete system, if there is one. */
-    Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry) {
-        return new BusSearch(this, voltage, chemistry).cheapest();
+    /** Returns the requirements of each kind of part. */
+    public Requirements requirements() {
+        return requirements;
     }
 
-    /** The cheapest complete system that charges through one kind of controller, if there is one. */
-    Optional<Candidate> cheapest(Voltage voltage, Chemistry chemistry, ControllerKind kind) {
-        return new BusSearch(this, voltage, chemistry).cheapest(kind);
+    /** The inverters for a bank that pass every rule, cheapest first. */
+    List<InverterFit> fittingInverters(Voltage voltage, Chemistry chemistry) {
+        InverterNeed need = requirements.inverter(voltage, chemistry);
+        return inverters(
+                        need,
+                        catalog.inverters().stream()
+                                .filter(inverter -> InverterFit.suits(need, inverter))
+                                .toList())
+                .ranked();
     }
 
-    /** The inverters for a bank that keep every rule, cheapest first. */
-    List<InverterFit> fitting(Voltage voltage, Chemistry chemistry) {
-        List<Inverter> forBus = catalog.inverters().stream()
-                .filter(inverter -> inverter.nominalVoltage().equals(voltage))
-                .toList();
-        return inverters(needs.inverter(voltage, chemistry), forBus).ranked();
-    }
-
-    /** Every inverter of the catalogue held against the loads and a bank. */
-    InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
-        return inverters(needs.inverter(voltage, chemistry), catalog.inverters());
+    /** Returns every inverter of the catalogue, ranked or rejected, for the loads and a bank. */
+    public InverterSelection inverters(Voltage voltage, Chemistry chemistry) {
+        return inverters(requirements.inverter(voltage, chemistry), catalog.inverters());
     }
 
     private InverterSelection inverters(InverterNeed need, List<Inverter> offered) {
         return InverterSelection.of(offered.stream()
-                .map(inverter -> supply.held(
+                .map(inverter -> delivery.applied(
                         InverterFit.of(need, inverter, brief.policy().inverter())))
                 .toList());
     }
 
-    /** The batteries of a chemistry that are heated, or those that are not. */
-    BankChoices bankChoices(Reckoning least, Chemistry chemistry, boolean heated) {
+    /** The batteries of a chemistry that use their heaters, or those that do not. */
+    BatteryCandidates batteryCandidates(PartRequirements minimum, Chemistry chemistry, boolean heated) {
         BankPolicy policy = brief.policy().bank();
-        return new BankChoices(
-                least.bank(),
+        return new BatteryCandidates(
+                minimum.bank(),
                 catalog.batteries().stream()
-                        .filter(battery -> battery.chemistry() == chemistry && needs.runsHeated(battery) == heated)
+                        .filter(battery ->
+                                battery.chemistry() == chemistry && requirements.usesHeater(battery) == heated)
                         .toList(),
                 policy,
-                (need, battery, leastStrings) -> supply.held(BankFit.of(need, battery, policy, leastStrings)));
+                (need, battery, minimumStrings) -> delivery.applied(BankFit.of(need, battery, policy, minimumStrings)));
     }
 
-    /** Modules and controllers of a sort by path. */
-    List<ArrayChoices> arrayChoices(
-            Reckoning least, Voltage voltage, Chemistry chemistry, Predicate<ControllerKind> sort) {
-        ChargerNeed need = needs.charger(voltage, chemistry, null);
-        List<ArrayChoices> choices = new ArrayList<>();
+    /** Modules and controllers of some kinds, by charge path. */
+    List<ArrayCandidates> arrayCandidates(
+            PartRequirements minimum, Voltage voltage, Chemistry chemistry, Predicate<ControllerKind> kinds) {
+        ChargerNeed need = requirements.chargeController(voltage, chemistry, null);
+        List<ArrayCandidates> choices = new ArrayList<>();
         for (ChargePath path : ChargePath.values()) {
             List<ChargeController> controllers = catalog.controllers().stream()
                     .filter(controller -> controller.kind().path() == path
-                            && sort.test(controller.kind())
-                            && controller.busVoltages().contains(voltage)
-                            && controller.chemistries().contains(chemistry)
-                            && controller.functions().containsAll(need.functions()))
+                            && kinds.test(controller.kind())
+                            && ChargerFit.suits(need, controller))
                     .toList();
             if (!controllers.isEmpty()) {
-                choices.add(new ArrayChoices(
+                choices.add(new ArrayCandidates(
+                        path,
                         need,
-                        least.array(),
+                        minimum.array(),
                         moduleYields(path, voltage, chemistry),
                         controllers,
                         yields,
@@ -133,7 +140,7 @@ final class Search {
         return choices;
     }
 
-    /** A module of no voltage group is refused at the bank's own voltage, however many there are. */
+    /** The yields of the modules on a path; on the direct path a module without a voltage group fits in no number. */
     private List<ModuleYield> moduleYields(ChargePath path, Voltage voltage, Chemistry chemistry) {
         return catalog.modules().stream()
                 .filter(module -> path == ChargePath.TRACKING || module.nominalGroup() != null)
@@ -142,65 +149,74 @@ final class Search {
                 .toList();
     }
 
-    /** A controller with a module on a bank, or on one whose charging limit is open. */
-    ChargerFit charger(
+    /** A controller with a module on a bank, or on one whose charging limit is left open. */
+    ChargerFit controller(
             Voltage voltage,
             Chemistry chemistry,
             @Nullable BankLayout bank,
             ArrayOffer offer,
             ChargeController controller) {
-        return supply.held(ChargerFit.of(
-                needs.charger(voltage, chemistry, bank),
+        return delivery.applied(ChargerFit.of(
+                requirements.chargeController(voltage, chemistry, bank),
                 offer,
                 controller,
                 brief.policy().charger()));
     }
 
-    /** Every controller of the catalogue with a module on a bank. */
-    ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
-        return held(voltage, bank.battery().chemistry(), bank, offer);
+    /** Returns every controller of the catalogue, ranked or rejected, with a module on a bank. */
+    public ChargerSelection controllers(Voltage voltage, BankLayout bank, ArrayOffer offer) {
+        return controllers(voltage, bank.battery().chemistry(), bank, offer);
     }
 
-    /** Every battery of the catalogue held against the wishes and what it must carry, a heater of its own reckoned in. */
-    BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
-        EnergyBudget unheated = needs.budget(inverter, false, controllerDraw);
-        EnergyBudget heated = needs.budget(inverter, true, controllerDraw);
+    /**
+     * Returns every battery of the catalogue, ranked or rejected, for the wishes and the loads; the energy of its heater counts
+     * where it uses one.
+     *
+     * @param inverter absent when every load is DC
+     * @param controllerDraw power drawn by the charge controllers
+     */
+    public BankSelection batteries(Voltage voltage, @Nullable InverterFit inverter, Power controllerDraw) {
+        EnergyBudget unheated = requirements.budget(inverter, false, controllerDraw);
+        EnergyBudget heated = requirements.budget(inverter, true, controllerDraw);
         return BankSelection.of(catalog.batteries().stream()
-                .map(battery -> wished(BankFit.of(
-                        needs.bank(
-                                voltage, battery.chemistry(), inverter, needs.runsHeated(battery) ? heated : unheated),
+                .map(battery -> withWishes(BankFit.of(
+                        requirements.bank(
+                                voltage,
+                                battery.chemistry(),
+                                inverter,
+                                requirements.usesHeater(battery) ? heated : unheated),
                         battery,
                         brief.policy().bank())))
                 .toList());
     }
 
-    private BankFit wished(BankFit fit) {
+    private BankFit withWishes(BankFit fit) {
         List<Chemistry> chemistries = brief.wishes().chemistries();
         Chemistry chemistry = fit.battery().chemistry();
-        return supply.held(
+        return delivery.applied(
                 chemistries.contains(chemistry)
                         ? fit
                         : fit.and(List.of(Check.that(
                                 DesignRule.CHEMISTRY,
                                 false,
-                                value("chemistries", chemistries),
-                                value("chemistry", chemistry)))));
+                                value("chemistry", chemistry),
+                                value("chemistries", chemistries)))));
     }
 
-    /** Whether any number of any module brings what a system asks for in every month. */
+    /** Whether some number of some module covers the requirement in every month. */
     boolean coverable(Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter) {
-        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
+        EnergyBudget budget = requirements.budget(inverter, false, Power.ZERO);
         return catalog.modules().stream()
                 .anyMatch(module -> offer(yields.extremes(module), voltage, chemistry, budget)
                         .isPresent());
     }
 
-    /** Every controller of the catalogue held against a bank, with one module after the other, the cheapest by the watt first; at least one answer. */
+    /** Every controller of the catalogue for a bank, with one module after the other, in the order of price per watt; at least one selection. */
     List<ChargerSelection> controllers(
             Voltage voltage, Chemistry chemistry, @Nullable InverterFit inverter, @Nullable BankLayout bank) {
-        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
+        EnergyBudget budget = requirements.budget(inverter, false, Power.ZERO);
         if (catalog.modules().isEmpty()) {
-            Check none = Check.that(DesignRule.ARRAY, false).variant("v2");
+            Check none = Check.that(DesignRule.ARRAY, false).variant("noModules");
             return List.of(new ChargerSelection(
                     List.of(),
                     catalog.controllers().stream()
@@ -210,36 +226,37 @@ final class Search {
         return catalog.modules().stream()
                 .sorted(Comparator.comparingDouble(
                         module -> module.price().minorUnits() / module.power().watts()))
-                .limit(MOST_TRIED)
+                .limit(MAXIMUM_MODULES_TRIED)
                 .map(yields::extremes)
                 .map(module -> offer(module, voltage, chemistry, budget)
-                        .map(offer -> held(voltage, chemistry, bank, offer))
+                        .map(offer -> controllers(voltage, chemistry, bank, offer))
                         .orElseGet(() -> ChargerSelection.of(catalog.controllers().stream()
-                                .map(controller -> sunless(voltage, chemistry, bank, module, controller))
+                                .map(controller -> insufficient(voltage, chemistry, bank, module, controller))
                                 .toList())))
                 .toList();
     }
 
-    private ChargerSelection held(Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
+    private ChargerSelection controllers(
+            Voltage voltage, Chemistry chemistry, @Nullable BankLayout bank, ArrayOffer offer) {
         return ChargerSelection.of(catalog.controllers().stream()
-                .map(controller -> charger(voltage, chemistry, bank, offer, controller))
+                .map(controller -> controller(voltage, chemistry, bank, offer, controller))
                 .toList());
     }
 
-    /** Every module of the catalogue with a controller on a bank. */
-    ModuleSelection modules(Voltage voltage, BankLayout bank, EnergyBudget budget, ChargeController controller) {
+    /** Returns every module of the catalogue, ranked or rejected, with a controller on a bank. */
+    public ModuleSelection modules(Voltage voltage, BankLayout bank, EnergyBudget budget, ChargeController controller) {
         return modules(voltage, bank.battery().chemistry(), bank, budget, controller);
     }
 
-    /** The same before a bank is chosen, where no controller may be on offer. */
+    /** The same before a bank is selected; the catalogue may have no controller. */
     ModuleSelection modules(
             Voltage voltage,
             Chemistry chemistry,
             @Nullable InverterFit inverter,
             @Nullable BankLayout bank,
             @Nullable String model) {
-        EnergyBudget budget = needs.budget(inverter, false, Power.ZERO);
-        Check none = Check.that(DesignRule.CHARGE_CONTROLLER, false).variant("v3");
+        EnergyBudget budget = requirements.budget(inverter, false, Power.ZERO);
+        Check none = Check.that(DesignRule.CHARGE_CONTROLLER, false).variant("noControllers");
         return catalog.controllers().stream()
                 .filter(controller -> controller.model().equals(model))
                 .findFirst()
@@ -257,15 +274,23 @@ final class Search {
             @Nullable BankLayout bank,
             EnergyBudget budget,
             ChargeController controller) {
-        return ModuleSelection.ofFits(catalog.modules().stream()
+        return ModuleSelection.of(catalog.modules().stream()
                 .map(yields::extremes)
                 .map(module -> offer(module, voltage, chemistry, budget)
-                        .map(offer -> charger(voltage, chemistry, bank, offer, controller))
-                        .orElseGet(() -> sunless(voltage, chemistry, bank, module, controller))));
+                        .map(offer -> controller(voltage, chemistry, bank, offer, controller))
+                        .orElseGet(() -> insufficient(voltage, chemistry, bank, module, controller)))
+                .map(fit -> new ModuleSelection.Choice(
+                        fit.array().product(),
+                        fit.array().modules(),
+                        fit.product(),
+                        fit.count(),
+                        fit.priceWithArray(),
+                        fit.checks()))
+                .toList());
     }
 
-    /** Where no number of a module is enough, a controller fails, whatever else it breaks with one module. */
-    private ChargerFit sunless(
+    /** Where no number of a module is enough, the controller fails, whatever other rules it fails with one module. */
+    private ChargerFit insufficient(
             Voltage voltage,
             Chemistry chemistry,
             @Nullable BankLayout bank,
@@ -274,13 +299,14 @@ final class Search {
         ArrayOffer one = offer(module, Ratio.ONE, 1, direct(module, voltage, chemistry));
         Check none = Check.that(
                         DesignRule.ARRAY, false, value("model", module.module().model()))
-                .variant("v3");
-        return charger(voltage, chemistry, bank, one, controller).and(List.of(none));
+                .variant("notCovered");
+        return controller(voltage, chemistry, bank, one, controller).and(List.of(none));
     }
 
-    /** A module with as many as the design month asks for; none when no number of it would do. */
-    Optional<ArrayOffer> offer(ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
-        ArrayNeed need = needs.array(voltage, chemistry, budget);
+    /** Returns a module in the number that the design month requires; empty when no number of it is enough. */
+    public Optional<ArrayOffer> offer(
+            ModuleExtremes module, Voltage voltage, Chemistry chemistry, EnergyBudget budget) {
+        ArrayNeed need = requirements.array(voltage, chemistry, budget);
         ArraySize tracking = ArraySize.of(
                 need, yields.tracking(module.module()), brief.policy().array());
         if (!tracking.possible()) {
@@ -307,37 +333,41 @@ final class Search {
                 direct == null ? null : direct.yearly());
     }
 
-    /** At the bank's own voltage; a module of no voltage group is refused there, however many there are. */
+    /** The yield at the bank's own voltage; absent for a module without a voltage group. */
     private @Nullable ModuleYield direct(ModuleExtremes module, Voltage voltage, Chemistry chemistry) {
         return module.module().nominalGroup() == null ? null : directYield(module.module(), voltage, chemistry);
     }
 
     private ModuleYield directYield(PvModule module, Voltage voltage, Chemistry chemistry) {
         return yields.direct(
-                module, voltage, chemistry, needs.settings(voltage, chemistry).absorption());
+                module,
+                voltage,
+                chemistry,
+                requirements.settings(voltage, chemistry).absorption());
     }
 
-    /** What tracking gains for a module on a bank, through a controller of an efficiency. */
-    PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry, Ratio efficiency) {
+    /** Returns the gain of maximum power point tracking for a module on a bank, through a controller of an efficiency. */
+    public PathComparison comparison(ModuleExtremes module, Voltage voltage, Chemistry chemistry, Ratio efficiency) {
         return PathComparison.of(
                 yields.tracking(module.module()).times(efficiency), directYield(module.module(), voltage, chemistry));
     }
 
-    /** A whole. */
-    Candidate complete(Reckoning reckoning, @Nullable InverterFit inverter, BankFit bank, ChargerFit charger) {
+    /** A system of evaluated parts. */
+    CandidateSystem system(
+            PartRequirements required, @Nullable InverterFit inverter, BankFit bank, ChargerFit charger) {
         BankLayout layout = Objects.requireNonNull(bank.layout());
-        return new Candidate(
+        return new CandidateSystem(
                 layout.nominalVoltage(),
-                reckoning.budget(),
-                reckoning.counted(),
+                required.budget(),
+                required.controllerDraw(),
                 inverter,
                 bank,
                 layout,
-                size(charger, layout, reckoning.budget()),
+                size(charger, layout, required.budget()),
                 charger);
     }
 
-    /** Need and yield of the array as it is laid out, through the controller as its data sheet has it. */
+    /** Need and yield of the array in its layout, through the controller with its own efficiency. */
     private ArraySize size(ChargerFit fit, BankLayout layout, EnergyBudget budget) {
         Chemistry chemistry = layout.battery().chemistry();
         PvModule module = fit.array().module();
@@ -346,7 +376,7 @@ final class Search {
             case DIRECT -> directYield(module, layout.nominalVoltage(), chemistry);
         };
         return ArraySize.of(
-                        needs.array(layout.nominalVoltage(), chemistry, budget),
+                        requirements.array(layout.nominalVoltage(), chemistry, budget),
                         moduleYield,
                         brief.policy().array())
                 .withModules(fit.array().modules());
