@@ -357,7 +357,7 @@ class ChargerFitTest {
                         .failedChecks()
                         .get(0)
                         .message())
-                .hasToString("Asked for: display; this controller has: nothing besides charging.");
+                .hasToString("The required function display is not available; available: nothing besides charging.");
     }
 
     @Test
