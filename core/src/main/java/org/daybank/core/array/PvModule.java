@@ -153,7 +153,7 @@ public record PvModule(
                     "power",
                     ProblemCode.INCONSISTENT,
                     () ->
-                            "power must agree with maximumPowerVoltage · maximumPowerCurrent to %s: %s · %s = %s but power is %s"
+                            "power must agree with maximumPowerVoltage · maximumPowerCurrent to %s: %s · %s = %s, but was %s."
                                     .formatted(ROUNDING.rounded(), voltage, current, product.rounded(), power));
         }
     }
@@ -167,7 +167,7 @@ public record PvModule(
                     "cellsInSeries",
                     ProblemCode.INCONSISTENT,
                     () ->
-                            "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts"
+                            "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but %s cells of %s give %s each; of half cells in two parallel halves only one half counts."
                                     .formatted(cells, openCircuit, each.rounded(3)));
         }
     }

@@ -30,7 +30,7 @@ public record StringInSun(
                     names.add(name),
                     "modules/" + i + "/name",
                     ProblemCode.CONFLICT,
-                    () -> "name %s occurs twice".formatted(name));
+                    () -> "name %s occurs twice.".formatted(name));
         }
         unique.done();
     }

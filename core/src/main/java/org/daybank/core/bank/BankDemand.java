@@ -100,7 +100,7 @@ public record BankDemand(
                         "temperatureFactor",
                         ProblemCode.MISSING,
                         () ->
-                                "temperatureFactor is missing: nothing is published for this chemistry below %s and lowest is %s; give the share of capacity that the data sheet states there"
+                                "temperatureFactor is required: nothing is published for this chemistry below %s, but lowest was %s; give the share of capacity that the data sheet states there."
                                         .formatted(
                                                 chemistry
                                                         .traits()

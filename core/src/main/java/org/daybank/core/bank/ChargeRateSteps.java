@@ -48,7 +48,7 @@ public record ChargeRateSteps(
                         steps.stream().map(Step::from).distinct().count() == steps.size(),
                         "steps",
                         ProblemCode.INCONSISTENT,
-                        "steps must each begin at a temperature of their own")
+                        "steps must each begin at a temperature of their own.")
                 .done();
         steps = steps.stream().sorted(Comparator.comparing(Step::from)).toList();
     }

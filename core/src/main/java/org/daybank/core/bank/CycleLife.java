@@ -53,7 +53,7 @@ public record CycleLife(
                     deep.depth().compareTo(shallow.depth()) > 0 && deep.cycles() <= shallow.cycles(),
                     "points",
                     ProblemCode.INCONSISTENT,
-                    "%s cycles at a depth of %s do not follow %s at %s: each depth stands once and a deeper one lasts no longer"
+                    "%s cycles at a depth of %s do not follow %s at %s: each depth stands once and a deeper one lasts no longer."
                             .formatted(deep.cycles(), deep.depth(), shallow.cycles(), shallow.depth()));
         }
         order.done();

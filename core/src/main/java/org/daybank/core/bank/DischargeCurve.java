@@ -56,13 +56,13 @@ public record DischargeCurve(
                             slower.capacity().compareTo(faster.capacity()) >= 0,
                             "points",
                             ProblemCode.INCONSISTENT,
-                            "capacity over %s is %s, less than %s over %s"
-                                    .formatted(slower.over(), slower.capacity(), faster.capacity(), faster.over()))
+                            "capacity over %s must be at least %s, that over %s, but was %s."
+                                    .formatted(slower.over(), faster.capacity(), faster.over(), slower.capacity()))
                     .that(
                             slower.amperes() < faster.amperes(),
                             "points",
                             ProblemCode.INCONSISTENT,
-                            "%s over %s takes no smaller current than %s over %s"
+                            "%s over %s must take a smaller current than %s over %s."
                                     .formatted(slower.capacity(), slower.over(), faster.capacity(), faster.over()));
         }
         order.done();

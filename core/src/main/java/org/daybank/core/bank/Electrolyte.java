@@ -21,11 +21,15 @@ final class Electrolyte {
 
     private Electrolyte() {}
 
-    /** The freezing point at a depth of discharge, linear between the published points. */
+    /**
+     * Returns the freezing point at a depth of discharge, linear between the published points.
+     *
+     * @param depth from 0
+     */
     static Temperature freezingPoint(Ratio depth) {
         double gravity = Math.max(EMPTY, FULL - (FULL - EMPTY) * depth.fraction());
         int i = 0;
-        while (i < POINTS.size() - 2 && POINTS.get(i + 1)[0] < gravity) {
+        while (POINTS.get(i + 1)[0] < gravity) {
             i++;
         }
         double[] below = POINTS.get(i);

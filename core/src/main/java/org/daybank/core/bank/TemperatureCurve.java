@@ -48,7 +48,7 @@ public record TemperatureCurve(
                         points.stream().map(Point::temperature).distinct().count() == points.size(),
                         "points",
                         ProblemCode.INCONSISTENT,
-                        "points must each stand at a temperature of their own")
+                        "points must each stand at a temperature of their own.")
                 .done();
         points = points.stream()
                 .sorted((a, b) -> a.temperature().compareTo(b.temperature()))

@@ -157,7 +157,7 @@ public record Load(
                         ways == 1,
                         "",
                         ways == 0 ? ProblemCode.MISSING : ProblemCode.CONFLICT,
-                        () -> "exactly one of hoursPerDay, hourlyFractions and windows must be given, but %s were."
+                        () -> "exactly one of hoursPerDay, hourlyFractions and windows must be given, but %s are."
                                 .formatted(ways))
                 .exceeds("highestSupply", highestSupply, "lowestSupply", lowestSupply)
                 .done();

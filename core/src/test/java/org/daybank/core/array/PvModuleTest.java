@@ -61,16 +61,16 @@ class PvModuleTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/model missing",
-                                        "/power missing",
-                                        "/openCircuitVoltage missing",
-                                        "/shortCircuitCurrent missing",
-                                        "/maximumPowerVoltage missing",
-                                        "/maximumPowerCurrent missing",
-                                        "/cellsInSeries outOfRange",
-                                        "/systemVoltage missing",
-                                        "/seriesFuse missing",
-                                        "/price missing"));
+                                        "/model MISSING",
+                                        "/power MISSING",
+                                        "/openCircuitVoltage MISSING",
+                                        "/shortCircuitCurrent MISSING",
+                                        "/maximumPowerVoltage MISSING",
+                                        "/maximumPowerCurrent MISSING",
+                                        "/cellsInSeries OUT_OF_RANGE",
+                                        "/systemVoltage MISSING",
+                                        "/seriesFuse MISSING",
+                                        "/price MISSING"));
     }
 
     @Test
@@ -88,19 +88,19 @@ class PvModuleTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(String.join(
-                        "; ",
+                        " ",
+                        "openCircuitVoltageCoefficient must be from -0.6 %/K to -0.1 %/K, but was 0.27 %/K.",
+                        "powerCoefficient must be from -0.8 %/K to -0.1 %/K, but was -35 %/K.",
+                        "price must be from 0.00 EUR to 10000000000.00 EUR, but was -1.00 EUR.",
                         "maximumPowerVoltage must lie between half of openCircuitVoltage, which is 37.2 V, and the whole of it, but was 38 V.",
                         "maximumPowerCurrent must lie between half of shortCircuitCurrent, which is 13.87 A, and the whole of it, but was 14 A.",
                         // 38 V · 14 A = 532 W
-                        "power must agree with maximumPowerVoltage · maximumPowerCurrent to 3 %: 38 V · 14 A = 532 W but power is 405 W",
-                        "openCircuitVoltageCoefficient must be from -0.6 %/K to -0.1 %/K, but was 0.27 %/K.",
-                        "powerCoefficient must be from -0.8 %/K to -0.1 %/K, but was -35 %/K.",
+                        "power must agree with maximumPowerVoltage · maximumPowerCurrent to 3 %: 38 V · 14 A = 532 W, but was 405 W.",
                         // 37.2 V / 108 = 0.344 V
-                        "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but 108 cells of 37.2 V give 0.344 V each; of half cells in two parallel halves only one half counts",
-                        "systemVoltage must be at least openCircuitVoltage, which is 37.2 V, but is 30 V",
-                        "seriesFuse must be at least shortCircuitCurrent, which is 13.87 A, but is 10 A",
-                        "maximumPowerVoltage must be at least nominalGroup, which is 48 V, but is 38 V",
-                        "price must not be negative, but was -1.00 EUR."));
+                        "cellsInSeries must give each cell 0.45 V to 1 V of openCircuitVoltage but 108 cells of 37.2 V give 0.344 V each; of half cells in two parallel halves only one half counts.",
+                        "systemVoltage must be at least openCircuitVoltage 37.2 V, but was 30 V.",
+                        "seriesFuse must be at least shortCircuitCurrent 13.87 A, but was 10 A.",
+                        "maximumPowerVoltage must be at least nominalGroup 48 V, but was 38 V."));
     }
 
     @ParameterizedTest

@@ -17,6 +17,7 @@ import org.daybank.core.quantity.Temperature;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 
 /** What must hold of the curve of every sensible data sheet. */
 class SingleDiodeProperties {
@@ -111,7 +112,7 @@ class SingleDiodeProperties {
             assertThat(refused.problems())
                     .singleElement()
                     .extracting(Problem::code)
-                    .isEqualTo("inconsistent");
+                    .isEqualTo(ProblemCode.INCONSISTENT);
             return;
         }
         assertThat(diode.at(FULL_SUN, Temperature.celsius(25)).maximumPower().watts())

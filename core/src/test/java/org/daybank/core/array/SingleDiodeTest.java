@@ -156,7 +156,7 @@ class SingleDiodeTest {
         assertThatThrownBy(() -> FELL_405.at(Irradiance.wattsPerSquareMetre(10_000), Temperature.celsius(200)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "irradiance must be at most 3 kW/m², but was 10 kW/m²; cell must be from -100 °C to 150 °C but is 200 °C.");
+                        "irradiance must be at most 3 kW/m², but was 10 kW/m². cell must be from -100 °C to 150 °C, but was 200 °C.");
         assertThatThrownBy(() -> FELL_405.at(FULL_SUN, REFERENCE).current(Voltage.volts(-1)))
                 .hasMessage("voltage must be at least 0 V, but was -1 V.");
     }
@@ -186,7 +186,7 @@ class SingleDiodeTest {
                         InvalidInput.class,
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
-                                .containsExactly("/powerCoefficient inconsistent"))
+                                .containsExactly("/powerCoefficient INCONSISTENT"))
                 .hasMessageContaining(
                         "powerCoefficient -0.8 %/K does not go with openCircuitVoltageCoefficient -0.27 %/K")
                 .hasMessageContaining("it can be from");

@@ -94,7 +94,7 @@ class BankCapacityTest {
                         .lowest(Temperature.celsius(-18))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("temperatureFactor is required.")
+                .hasMessageContaining("temperatureFactor is required")
                 .hasMessageContaining("-7 °C")
                 .hasMessageContaining("-18 °C");
     }
@@ -110,10 +110,10 @@ class BankCapacityTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/dailyEnergy outOfRange",
-                                        "/nominalVoltage outOfRange",
-                                        "/chemistry missing",
-                                        "/lowest missing"))
+                                        "/dailyEnergy OUT_OF_RANGE",
+                                        "/chemistry MISSING",
+                                        "/lowest MISSING",
+                                        "/nominalVoltage OUT_OF_RANGE"))
                 .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V.");
     }
 

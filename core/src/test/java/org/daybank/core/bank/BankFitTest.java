@@ -87,7 +87,8 @@ class BankFitTest {
         assertThat(broken(fit)).containsExactly("seriesCount");
         assertThat(fit.layout()).isNull();
         assertThat(fit.capacity()).isNull();
-        assertThat(check(fit, "seriesCount").message()).hasToString("No whole number of 48 V batteries makes 24 V.");
+        assertThat(check(fit, "seriesCount").message())
+                .hasToString("No whole number of 48 V batteries in series gives 24 V.");
     }
 
     @Test
@@ -96,7 +97,7 @@ class BankFitTest {
 
         assertThat(broken(fit)).containsExactly("seriesCount");
         assertThat(check(fit, "seriesCount").message())
-                .hasToString("2 in series make 24 V; at most 1 may be connected in series.");
+                .hasToString("2 batteries in series for 24 V exceed the 1 that may be connected.");
         // as many as may be connected are none too many
         assertThat(BankFit.of(NEED, Batteries.LITHIUM_12V.withMostInSeries(2), POLICY)
                         .fits())
@@ -111,7 +112,7 @@ class BankFitTest {
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(-5));
         assertThat(check(fit, "chargingTemperature").message())
                 .hasToString(
-                        "Around the bank it gets down to -5 °C; this battery may be charged from 0 °C, and no heater warms it.");
+                        "Minimum bank temperature -5 °C is below the lowest charging temperature 0 °C of this battery, which has no heater.");
     }
 
     @Test
@@ -122,7 +123,8 @@ class BankFitTest {
         assertThat(fit.heated()).isTrue();
         assertThat(fit.temperature()).isEqualTo(Temperature.celsius(5));
         assertThat(check(fit, "chargingTemperature").message())
-                .hasToString("Its heater keeps it at 5 °C or above; it may be charged from 0 °C.");
+                .hasToString(
+                        "Heated bank temperature 5 °C is not below the lowest charging temperature 0 °C of this battery.");
         // half way between 85 and 95 %: 351.5625 Ah / 0.9 · 1.1 = 429.6875 Ah
         assertThat(Objects.requireNonNull(fit.capacity()).requiredCapacity().ampereHours())
                 .isCloseTo(429.6875, within(1e-9));
@@ -140,8 +142,8 @@ class BankFitTest {
         BankFit one = BankFit.of(small, Batteries.HEATED_12V.withMostInParallel(1), POLICY);
 
         assertThat(broken(one)).containsExactly("heaterPower");
-        assertThat(check(one, "heaterPower").value()).isEqualTo(Power.watts(54));
-        assertThat(check(one, "heaterPower").limit()).isEqualTo(Power.watts(40));
+        assertThat(check(one, "heaterPower").value()).contains(Power.watts(54));
+        assertThat(check(one, "heaterPower").limit()).contains(Power.watts(40));
         assertThat(Objects.requireNonNull(
                                 BankFit.of(small, Batteries.HEATED_12V, POLICY).layout())
                         .parallel())
@@ -171,7 +173,7 @@ class BankFitTest {
         assertThat(broken(fit)).containsExactly("capacityInTheCold");
         assertThat(fit.layout()).isNull();
         assertThat(check(fit, "capacityInTheCold").message())
-                .hasToString("Its capacity at -10 °C is not known: the data sheet says nothing below -7 °C.");
+                .hasToString("The capacity at -10 °C is not known: the data sheet states none below -7 °C.");
     }
 
     @Test
@@ -251,7 +253,7 @@ class BankFitTest {
         assertThat(many.advice()).extracting(Check::passed).containsExactly(false);
         assertThat(many.advice().get(0).message())
                 .hasToString(
-                        "Strings of lead-acid batteries: 4; beyond 3 they charge unevenly, and one string of larger cells is the better bank.");
+                        "4 parallel strings exceed the 3 advised for lead-acid batteries: they charge unevenly, and one string of larger cells is the better bank.");
         assertThat(BankFit.of(four, Batteries.VENTED_6V, POLICY.withAdvisedLeadAcidStrings(4))
                         .advice())
                 .allMatch(Check::passed);

@@ -25,10 +25,10 @@ class BankNeedTest {
     @Test
     void withoutMoreEveryDayIsTheMeanDaySpreadEvenly() {
         // 2400 Wh / 24 h = 100 W
-        assertThat(NEED.worstDailyEnergy()).isEqualTo(NEED.dailyEnergy());
-        assertThat(NEED.runningPower().watts()).isCloseTo(100, within(1e-9));
-        assertThat(NEED.continuousPower()).isEqualTo(NEED.runningPower());
-        assertThat(NEED.surgePower()).isEqualTo(NEED.runningPower());
+        assertThat(NEED.resolved().worstDailyEnergy()).isEqualTo(NEED.dailyEnergy());
+        assertThat(NEED.resolved().runningPower().watts()).isCloseTo(100, within(1e-9));
+        assertThat(NEED.resolved().continuousPower()).isEqualTo(NEED.resolved().runningPower());
+        assertThat(NEED.resolved().surgePower()).isEqualTo(NEED.resolved().runningPower());
     }
 
     @ParameterizedTest
@@ -78,13 +78,13 @@ class BankNeedTest {
                                 .containsExactly(
                                         "/dailyEnergy",
                                         "/worstDailyEnergy",
-                                        "/nominalVoltage",
                                         "/lowest",
                                         "/runningPower",
                                         "/surgePower",
-                                        "/cutOffVoltage",
-                                        "/cableResistance"))
+                                        "/cableResistance",
+                                        "/nominalVoltage",
+                                        "/cutOffVoltage"))
                 .hasMessageContaining("nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V.")
-                .hasMessageContaining("cutOffVoltage 36 V must be below nominalVoltage 36 V");
+                .hasMessageContaining("cutOffVoltage must be below nominalVoltage 36 V, but was 36 V.");
     }
 }

@@ -134,10 +134,10 @@ class BatteryLifeTest {
         assertThatThrownBy(() -> new BankUse(List.of(), List.of(Temperature.celsius(90))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "cycles must not be empty; cellTemperatures/0 must be from -60 °C to 80 °C, but was 90 °C.");
+                        "cycles must not be empty. cellTemperatures/0 must be from -60 °C to 80 °C, but was 90 °C.");
         assertThatThrownBy(() -> new BankUse.Cycles(Ratio.of(1.2), 0))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("depth must be from 0.001 to 1, but was 1.2; perYear must be above 0 but is 0.");
+                .hasMessage("depth must be from 0.001 to 1, but was 1.2. perYear must be above 0, but was 0.");
         assertThatThrownBy(() -> Batteries.AGM_12V.withCalendarLife(TimeSpan.years(200)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("calendarLife must be from");
@@ -155,11 +155,11 @@ class BatteryLifeTest {
     void aPolicyOutOfRangeIsRefused() {
         assertThatThrownBy(() -> POLICY.withLifePerTenKelvin(new RatioByFamily(Ratio.of(0.1), Ratio.of(1.1))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("lifePerTenKelvin/leadAcid must be at least 0.2, but was 0.1; ."
-                        + "lifePerTenKelvin/lithium must be at most 1, but was 1.1.");
+                .hasMessage("lifePerTenKelvin/leadAcid must be from 0.2 to 1, but was 0.1. "
+                        + "lifePerTenKelvin/lithium must be from 0.2 to 1, but was 1.1.");
         assertThatThrownBy(() -> POLICY.withProjectLife(TimeSpan.years(61)))
                 .isInstanceOf(InvalidInput.class)
                 // 60 · 365 d and 61 · 365 d
-                .hasMessage("projectLife must be at most 21900 d, but was 22265 d.");
+                .hasMessage("projectLife must be from 365 d to 21900 d, but was 22265 d.");
     }
 }

@@ -30,19 +30,20 @@ class BatteryTest {
                 .withColdestCharge(null);
 
         // 200 Ah: charged with 0.25 C, 50 A; drawn in an hour, 200 A; twice that for seconds; 48 V / 12 V in series
-        assertThat(agm.maximumChargeCurrent().amperes()).isCloseTo(50, within(1e-9));
-        assertThat(agm.maximumDischargeCurrent().amperes()).isCloseTo(200, within(1e-9));
-        assertThat(agm.peakDischargeCurrent().amperes()).isCloseTo(400, within(1e-9));
-        assertThat(agm.mostInSeries()).isEqualTo(4);
+        assertThat(agm.resolved().maximumChargeCurrent().amperes()).isCloseTo(50, within(1e-9));
+        assertThat(agm.resolved().maximumDischargeCurrent().amperes()).isCloseTo(200, within(1e-9));
+        assertThat(agm.resolved().peakDischargeCurrent().amperes()).isCloseTo(400, within(1e-9));
+        assertThat(agm.resolved().mostInSeries()).isEqualTo(4);
         assertThat(agm.mostInParallel()).isEqualTo(4);
-        assertThat(agm.coldestCharge()).isEqualTo(Temperature.celsius(-30));
-        assertThat(agm.capacityByTemperature()).isEqualTo(Chemistry.AGM.traits().capacityByTemperature());
+        assertThat(agm.resolved().coldestCharge()).isEqualTo(Temperature.celsius(-30));
+        assertThat(agm.resolved().capacityByTemperature())
+                .isEqualTo(Chemistry.AGM.traits().capacityByTemperature());
         assertThat(agm.heater()).isNull();
     }
 
     @Test
     void lithiumIsNotChargedBelowFreezing() {
-        assertThat(Batteries.LITHIUM_12V.withColdestCharge(null).coldestCharge())
+        assertThat(Batteries.LITHIUM_12V.withColdestCharge(null).resolved().coldestCharge())
                 .isEqualTo(Temperature.celsius(0));
     }
 
@@ -103,7 +104,7 @@ class BatteryTest {
 
         // as the contract says: lithium from 0 °C on, lead-acid from −30 °C
         assertThat(begins).isEqualTo(Temperature.celsius(chemistry.family() == BatteryFamily.LITHIUM ? 0 : -30));
-        assertThat(silent.coldestCharge()).isEqualTo(begins);
+        assertThat(silent.resolved().coldestCharge()).isEqualTo(begins);
         assertThat(settings.chargingFrom())
                 .isEqualTo(chemistry.family() == BatteryFamily.LITHIUM ? Optional.of(begins) : Optional.empty());
     }
@@ -140,29 +141,29 @@ class BatteryTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/model missing",
-                                        "/chemistry missing",
-                                        "/nominalVoltage missing",
-                                        "/capacity missing",
-                                        "/resistance outOfRange",
-                                        "/mostInSeries outOfRange",
-                                        "/heater outOfRange",
-                                        "/mass missing",
-                                        "/price missing"));
+                                        "/model MISSING",
+                                        "/chemistry MISSING",
+                                        "/nominalVoltage MISSING",
+                                        "/capacity MISSING",
+                                        "/resistance OUT_OF_RANGE",
+                                        "/mostInSeries OUT_OF_RANGE",
+                                        "/heater OUT_OF_RANGE",
+                                        "/mass MISSING",
+                                        "/price MISSING"));
     }
 
     @Test
     void aSheetThatContradictsItselfIsRefused() {
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withPeakDischargeCurrent(Current.amperes(90)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("peakDischargeCurrent 90 A must not be below maximumDischargeCurrent 100 A");
+                .hasMessage("peakDischargeCurrent must be at least maximumDischargeCurrent 100 A, but was 90 A.");
         assertThat(Batteries.LITHIUM_12V
                         .withPeakDischargeCurrent(Current.amperes(100))
                         .peakDischargeCurrent()
                         .amperes())
                 .isEqualTo(100);
         assertThatThrownBy(() -> Batteries.LITHIUM_12V.withNominalVoltage(Voltage.volts(6)))
-                .hasMessage("a lithium battery has 12, 24 or 48 V but this one has 6 V");
+                .hasMessage("nominalVoltage must be 12 V, 24 V or 48 V for a lithium battery, but was 6 V.");
         assertThatThrownBy(() -> Batteries.AGM_12V.withNominalVoltage(Voltage.volts(8)))
                 .hasMessage("nominalVoltage must be one of [2 V, 6 V, 12 V, 24 V, 48 V], but was 8 V.");
     }

@@ -3,6 +3,7 @@ package org.daybank.core.bank;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Temperature;
 import org.daybank.core.schema.InvalidInput;
@@ -29,9 +30,15 @@ class ChargeRateStepsTest {
     void refusesWhatIsNone() {
         assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel: 11; 5 Cel: -1; 5 Cel: 1"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "steps/0/rate must be from 0 to 10, but was 11; steps/1/rate must be from 0 to 10 but is -1; ."
-                                + "steps must each begin at a temperature of their own");
+                .hasMessage("rate must be from 0 to 10, but was 11.");
+        assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel: -1"))
+                .hasMessage("rate must be from 0 to 10, but was -1.");
+        assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel: 0.5; 5 Cel: 0.5; 5 Cel: 1"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("steps must each begin at a temperature of their own.");
+        assertThatThrownBy(() -> new ChargeRateSteps(Collections.singletonList(null)))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("steps/0 is required.");
         assertThatThrownBy(() -> ChargeRateSteps.parse("0 Cel")).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -134,8 +134,8 @@ class ChargeSettingsTest {
         assertThatThrownBy(() -> new ChargeSettings.Facts(
                         null, Voltage.volts(36), Temperature.celsius(20), Temperature.celsius(10)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chemistry is missing; nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V; ."
-                        + "hottest must not be below coldest 20 °C, but was 10 °C.");
+                .hasMessage("chemistry is required. nominalVoltage must be 12 V, 24 V or 48 V, but was 36 V. "
+                        + "hottest must be at least coldest 20 °C, but was 10 °C.");
     }
 
     @Test
@@ -144,9 +144,9 @@ class ChargeSettingsTest {
 
         assertThatThrownBy(() -> standard.withColdestCompensated(Temperature.celsius(-41)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("coldestCompensated must be at least -40 °C, but was -41 °C.");
+                .hasMessage("coldestCompensated must be from -40 °C to 25 °C, but was -41 °C.");
         assertThatThrownBy(() -> standard.withLeadAcidCompensation(VoltageCoefficient.millivoltsPerKelvin(-9)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leadAcidCompensation must be at least -8 mV/K, but was -9 mV/K.");
+                .hasMessage("leadAcidCompensation must be from -8 mV/K to 0 V/K, but was -9 mV/K.");
     }
 }

@@ -58,14 +58,14 @@ class CycleLifeTest {
     void refusesWhatIsNone() {
         assertThatThrownBy(() -> CycleLife.parse("0: 0; 2: 10"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "points/0/depth must be from 0.001 to 1, but was 0; points/0/cycles must be at least 1 but is 0; ."
-                                + "points/1/depth must be from 0.001 to 1, but was 2.");
+                .hasMessage("depth must be from 0.001 to 1, but was 0. cycles must be from 1 to 100000000, but was 0.");
+        assertThatThrownBy(() -> CycleLife.parse("0.5: 20; 2: 10"))
+                .hasMessage("depth must be from 0.001 to 1, but was 2.");
         assertThatThrownBy(() -> CycleLife.parse("0.2: 1000; 0.5: 1200; 0.5: 900"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "1200 cycles at a depth of 0.5 do not follow 1000 at 0.2: each depth stands once and a deeper one lasts no longer; "
-                                + "900 cycles at a depth of 0.5 do not follow 1200 at 0.5: each depth stands once and a deeper one lasts no longer");
+                        "1200 cycles at a depth of 0.5 do not follow 1000 at 0.2: each depth stands once and a deeper one lasts no longer. "
+                                + "900 cycles at a depth of 0.5 do not follow 1200 at 0.5: each depth stands once and a deeper one lasts no longer.");
         // a deeper discharge may last as long
         assertThat(CycleLife.parse("0.2: 1000; 0.5: 1000").at(Ratio.of(0.3))).isCloseTo(1000, within(1e-9));
         assertThatThrownBy(() -> CycleLife.parse("0.5")).isInstanceOf(IllegalArgumentException.class);

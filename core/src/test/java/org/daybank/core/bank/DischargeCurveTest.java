@@ -62,8 +62,8 @@ class DischargeCurveTest {
     void everySlowerDischargeThatYieldsLessIsTold() {
         assertThatThrownBy(() -> DischargeCurve.parse("5 h: 180 Ah; 20 h: 170 Ah; 100 h: 160 Ah"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "capacity over 20 h is 170 Ah, less than 180 Ah over 5 h; capacity over 100 h is 160 Ah, less than 170 Ah over 20 h");
+                .hasMessage("capacity over 20 h must be at least 180 Ah, that over 5 h, but was 170 Ah."
+                        + " capacity over 100 h must be at least 170 Ah, that over 20 h, but was 160 Ah.");
     }
 
     @Test
@@ -71,22 +71,22 @@ class DischargeCurveTest {
         // 50 Ah over an hour and 150 Ah over two: 50 A and 75 A
         assertThatThrownBy(() -> DischargeCurve.parse("1 h: 50 Ah; 2 h: 150 Ah"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("150 Ah over 2 h takes no smaller current than 50 Ah over 1 h");
+                .hasMessage("150 Ah over 2 h must take a smaller current than 50 Ah over 1 h.");
         // 50 A both times
         assertThatThrownBy(() -> DischargeCurve.parse("1 h: 50 Ah; 2 h: 100 Ah"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("100 Ah over 2 h takes no smaller current than 50 Ah over 1 h");
+                .hasMessage("100 Ah over 2 h must take a smaller current than 50 Ah over 1 h.");
         assertThatThrownBy(() -> DischargeCurve.parse("20 h: 200 Ah; 20 h: 220 Ah"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("220 Ah over 20 h takes no smaller current than 200 Ah over 20 h");
+                .hasMessage("220 Ah over 20 h must take a smaller current than 200 Ah over 20 h.");
     }
 
     @Test
     void refusesWhatIsNoPoint() {
-        assertThatThrownBy(() -> new DischargeCurve(List.of())).hasMessage("points must not be empty");
+        assertThatThrownBy(() -> new DischargeCurve(List.of())).hasMessage("points must not be empty.");
         assertThatThrownBy(() -> DischargeCurve.parse("0 h: -5 Ah"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("over must be above 0")
+                .hasMessageContaining("over must be from")
                 .hasMessageContaining("capacity must be above 0");
         assertThatThrownBy(() -> DischargeCurve.parse("20 h")).isInstanceOf(IllegalArgumentException.class);
     }

@@ -28,7 +28,7 @@ class RatioByFamilyTest {
         assertThatThrownBy(() -> RatioByFamily.parse("lithium 0.8")).isInstanceOf(QuantityFormatException.class);
         assertThatThrownBy(() -> new RatioByFamily(null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leadAcid is missing; lithium is required.");
+                .hasMessage("leadAcid is required. lithium is required.");
     }
 
     @Test
@@ -36,7 +36,7 @@ class RatioByFamilyTest {
         assertThatThrownBy(() ->
                         BankPolicy.standard().withDepthOfDischarge(new RatioByFamily(Ratio.of(0.01), Ratio.of(1.2))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("depthOfDischarge/leadAcid must be at least 0.05, but was 0.01; ."
-                        + "depthOfDischarge/lithium must be at most 1, but was 1.2.");
+                .hasMessage("depthOfDischarge/leadAcid must be from 0.05 to 1, but was 0.01. "
+                        + "depthOfDischarge/lithium must be from 0.05 to 1, but was 1.2.");
     }
 }

@@ -56,15 +56,18 @@ class TemperatureCurveTest {
     void refusesWhatIsNoCurve() {
         assertThatThrownBy(() -> new TemperatureCurve(List.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("points must not be empty");
+                .hasMessage("points must not be empty.");
         assertThatThrownBy(() -> TemperatureCurve.parse("0.8"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("0.8");
         assertThatThrownBy(() -> TemperatureCurve.parse("25 Cel")).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> TemperatureCurve.parse("-20 Cel: 0; 25 Cel: 2; 25 Cel: 1"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "points/0/share must be from 0.05 to 1.5, but was 0; points/1/share must be from 0.05 to 1.5 but is 2; ."
-                                + "points must each stand at a temperature of their own");
+                .hasMessage("share must be from 0.05 to 1.5, but was 0.");
+        assertThatThrownBy(() -> TemperatureCurve.parse("25 Cel: 2"))
+                .hasMessage("share must be from 0.05 to 1.5, but was 2.");
+        assertThatThrownBy(() -> TemperatureCurve.parse("-20 Cel: 0.5; 25 Cel: 1.1; 25 Cel: 1"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("points must each stand at a temperature of their own.");
     }
 }

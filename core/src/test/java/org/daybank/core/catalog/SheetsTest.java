@@ -13,6 +13,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Table;
 import org.junit.jupiter.api.Test;
 
@@ -34,7 +35,7 @@ class SheetsTest {
         assertThat(first.price()).isEqualTo(Money.of("99.50", "EUR"));
         // left out: the stated default
         assertThat(first.efficiency()).isEqualTo(Ratio.of(0.96));
-        assertThat(first.maximumInputCurrent()).isEqualTo(Current.amperes(20));
+        assertThat(first.resolved().maximumInputCurrent()).isEqualTo(Current.amperes(20));
         assertThat(read.get(1).outputCurrent()).isEqualTo(Current.amperes(10));
     }
 
@@ -50,7 +51,7 @@ class SheetsTest {
         // line 1 is the remark, line 2 the head
         assertThat(refused.problems())
                 .anySatisfy(problem -> {
-                    assertThat(problem.code()).isEqualTo("unknownName");
+                    assertThat(problem.code()).isEqualTo(ProblemCode.UNKNOWN_NAME);
                     assertThat(problem.message()).startsWith("colour").contains("outputCurrent");
                 })
                 .anySatisfy(problem ->

@@ -60,7 +60,7 @@ class ArrayOfferTest {
 
     @Test
     void countsTheModulesOfAController() {
-        assertThat(offer(TWELVE).modulesFor(TRACKING)).isEqualTo(4);
+        assertThat(offer(TWELVE).modulesFor(TRACKING)).isEqualTo(3);
         assertThat(offer(TWELVE).exactTracking().fraction()).isEqualTo(3);
     }
 }

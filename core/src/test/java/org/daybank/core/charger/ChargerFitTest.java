@@ -251,11 +251,11 @@ class ChargerFitTest {
                         .dcLoadCurrent(Current.amperes(-1))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("nominalVoltage must be from 12 V to 48 V, but was 60 V; chemistry is missing; ."
-                        + "dcLoadCurrent must be at least 0 A, but was -1 A.");
+                .hasMessage("nominalVoltage must be from 12 V to 48 V, but was 60 V. chemistry is required. "
+                        + "dcLoadCurrent must be from 0 A to 5000 kA, but was -1 A.");
         assertThatThrownBy(() -> POLICY.withShortCircuitFactor(Ratio.of(0.9)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("shortCircuitFactor must be at least 1, but was 0.9.");
+                .hasMessage("shortCircuitFactor must be from 1 to 1.6, but was 0.9.");
     }
 
     @Test
@@ -351,13 +351,13 @@ class ChargerFitTest {
 
         assertBroken(fit, "function");
         assertThat(fit.rejection().failedChecks().get(0).message())
-                .hasToString("Asked for: network monitoring; this controller has: display.");
+                .hasToString("The required function network monitoring is not available; available: display.");
         assertThat(broken(curious, ONE, TRACKING.withFunctions(List.of()))
                         .rejection()
                         .failedChecks()
                         .get(0)
                         .message())
-                .hasToString("Asked for: display; this controller has: nothing besides charging.");
+                .hasToString("The required function display is not available; available: nothing besides charging.");
     }
 
     @Test
@@ -441,8 +441,7 @@ class ChargerFitTest {
         // 10.4 A · 1.25 = 13 A go through it shorted: its 12 A count, whatever stands at its input
         ChargerFit fit = broken(twelveVolts(), one, shunt);
         assertBroken(fit, "inputCurrent", -1 / 12.0);
-        assertThat(fit.rejection().failedChecks().get(0).message().toString())
-                .contains("it shorts them and carries 13 A");
+        assertThat(fit.rejection().failedChecks().get(0).message().toString()).contains("Short-circuited current 13 A");
     }
 
     @Test
@@ -527,7 +526,7 @@ class ChargerFitTest {
     void theSheetMayNotContradictItself() {
         assertThatThrownBy(() -> TRACKING.withMinimumInputVoltage(Voltage.volts(150)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("minimumInputVoltage 150 V must be below maximumInputVoltage 150 V");
+                .hasMessage("maximumInputVoltage must be above minimumInputVoltage 150 V, but was 150 V.");
     }
 
     @Test
@@ -570,5 +569,38 @@ class ChargerFitTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(check.margin().orElseThrow().fraction()).as(rule).isCloseTo(margin, within(1e-9));
+    }
+
+    @Test
+    void aNeedMovedToAnotherBusIsChargedAtTheVoltageOfThatBus() {
+        ChargerNeed twelve = twelveVolts();
+        ChargerNeed moved = twelve.withNominalVoltage(Voltage.volts(48));
+
+        // vented lead-acid absorbs at 2.45 V a cell: 6 cells and 24
+        assertThat(twelve.resolved().chargingVoltage().volts()).isCloseTo(14.7, within(1e-9));
+        assertThat(moved.resolved().chargingVoltage().volts()).isCloseTo(58.8, within(1e-9));
+        assertThat(moved.resolved().lowestVoltage().volts())
+                .isCloseTo(4 * twelve.resolved().lowestVoltage().volts(), within(1e-9));
+    }
+
+    @Test
+    void anotherOutputCurrentMovesTheCurrentsThatWereLeftOut() {
+        ChargeController silent = TRACKING.withMaximumInputCurrent(null).withLoadOutputCurrent(null);
+
+        assertThat(silent.resolved().maximumInputCurrent()).isEqualTo(Current.amperes(60));
+        assertThat(silent.withOutputCurrent(Current.amperes(80)).resolved().maximumInputCurrent())
+                .isEqualTo(Current.amperes(80));
+        assertThat(silent.withOutputCurrent(Current.amperes(80)).resolved().loadOutputCurrent())
+                .isEqualTo(Current.amperes(80));
+    }
+
+    @Test
+    void aChargingVoltageThatNoBankOfThatNominalVoltageHasIsRefused() {
+        assertThatThrownBy(() -> NEED.withChargingVoltage(Voltage.volts(12)))
+                .hasMessage("chargingVoltage must be at least nominalVoltage 24 V, but was 12 V.");
+        assertThatThrownBy(() -> NEED.withChargingVoltage(Voltage.volts(40)))
+                .hasMessage("chargingVoltage must be at most 1.6 times nominalVoltage 24 V, but was 40 V.");
+        assertThatThrownBy(() -> NEED.withChargingVoltage(Voltage.volts(1e12)))
+                .hasMessageContaining("chargingVoltage must be from 10 V to 75 V");
     }
 }

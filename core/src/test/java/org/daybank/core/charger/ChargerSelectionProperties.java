@@ -142,7 +142,8 @@ class ChargerSelectionProperties {
                         .isGreaterThanOrEqualTo(charging + controller.headroom().volts() - 1e-9);
             }
             assertThat(amperes * fullest)
-                    .isLessThanOrEqualTo(controller.maximumInputCurrent().amperes() + 1e-9);
+                    .isLessThanOrEqualTo(
+                            controller.resolved().maximumInputCurrent().amperes() + 1e-9);
             if (controller.maximumInputPower() != null) {
                 assertThat(module.power().watts() * series * fullest)
                         .isLessThanOrEqualTo(controller.maximumInputPower().watts() + 1e-9);

@@ -57,7 +57,7 @@ class ChargerSelectionTest {
         assertThat(ChargerSelection.of(asked, ONE, List.of(diverting), ChargerPolicy.standard())
                         .hazards())
                 .extracting(hazard -> hazard.code().code(), Hazard::severity)
-                .containsExactly(tuple("secondChargeControl", Severity.DANGER));
+                .containsExactly(tuple("secondChargeControl", Severity.WARNING));
         assertThat(ChargerSelection.of(twelveVolts(), ONE, List.of(diverting), ChargerPolicy.standard())
                         .hazards())
                 .isEmpty();

@@ -321,12 +321,12 @@ class EnergyBudgetTest {
 
     @Test
     void anEmptyListAndTooLongAListAreRefused() {
-        assertThatThrownBy(() -> demand()).isInstanceOf(InvalidInput.class).hasMessage("loads must not be empty");
+        assertThatThrownBy(() -> demand()).isInstanceOf(InvalidInput.class).hasMessage("loads must not be empty.");
         assertThatThrownBy(() -> demand(Collections.nCopies(501, LAMP).toArray(Load[]::new)))
-                .hasMessage("loads must be at most 500 but are 501");
+                .hasMessage("loads must have at most 500 elements, but has 501.");
         assertThatThrownBy(() -> over(61, LAMP))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("autonomy must be at most 60 d, but was 61 d.");
+                .hasMessageContaining("autonomy must be from 2.4 h to 60 d, but was 61 d.");
     }
 
     @Test
@@ -396,13 +396,13 @@ class EnergyBudgetTest {
                 .hasSize(500);
         assertThatThrownBy(() -> demand(Collections.nCopies(501, LAMP).toArray(Load[]::new)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("loads must be at most 500 but are 501");
+                .hasMessage("loads must have at most 500 elements, but has 501.");
     }
 
     @Test
     void aPolicyOutOfRangeIsRefused() {
         assertThatThrownBy(() -> LoadPolicy.standard().withDcWiringEfficiency(Ratio.of(1.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("dcWiringEfficiency must be at most 1, but was 1.1.");
+                .hasMessage("dcWiringEfficiency must be from 0.5 to 1, but was 1.1.");
     }
 }

@@ -12,13 +12,14 @@ import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class LoadTest {
-    private static final String ONE_WAY = "exactly one of hoursPerDay, hourlyFractions and windows must be given but ";
+    private static final String ONE_WAY = "exactly one of hoursPerDay, hourlyFractions and windows must be given, but ";
 
     @Test
     void whatIsLeftOutIsTypicalOfAnEverydayAcLoad() {
@@ -64,11 +65,11 @@ class LoadTest {
             Waveform waveform) {
         Load load = Loads.ac(100).kind(kind).hoursPerDay(1.0).build();
 
-        assertThat(load.dutyCycle().fraction()).isBetween(leastDuty, mostDuty);
-        assertThat(load.powerFactor().fraction()).isBetween(leastFactor, mostFactor);
-        assertThat(load.startingMultiple().fraction()).isBetween(leastStart, mostStart);
-        assertThat(load.selfSwitching()).isEqualTo(selfSwitching);
-        assertThat(load.waveform()).isEqualTo(waveform);
+        assertThat(load.resolved().dutyCycle().fraction()).isBetween(leastDuty, mostDuty);
+        assertThat(load.resolved().powerFactor().fraction()).isBetween(leastFactor, mostFactor);
+        assertThat(load.resolved().startingMultiple().fraction()).isBetween(leastStart, mostStart);
+        assertThat(load.resolved().selfSwitching()).isEqualTo(selfSwitching);
+        assertThat(load.resolved().waveform()).isEqualTo(waveform);
     }
 
     @ParameterizedTest
@@ -95,7 +96,7 @@ class LoadTest {
     void oneWayOfSayingWhenIsNeeded() {
         assertThatThrownBy(() -> Loads.ac(10).build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(ONE_WAY + "0 are");
+                .hasMessage(ONE_WAY + "0 are.");
     }
 
     @Test
@@ -106,8 +107,8 @@ class LoadTest {
                         .build())
                 .isInstanceOfSatisfying(
                         InvalidInput.class,
-                        invalid -> assertThat(invalid.problems().get(0).code()).isEqualTo("conflict"))
-                .hasMessage(ONE_WAY + "2 are");
+                        invalid -> assertThat(invalid.problems().get(0).code()).isEqualTo(ProblemCode.CONFLICT))
+                .hasMessage(ONE_WAY + "2 are.");
     }
 
     @Test
@@ -132,18 +133,18 @@ class LoadTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/name missing",
-                                        "/power outOfRange",
-                                        "/count outOfRange",
-                                        "/hoursPerDay outOfRange",
-                                        "/dutyCycle outOfRange",
-                                        "/daysPerWeek outOfRange",
-                                        "/monthsOfUse missing",
-                                        "/standby outOfRange",
-                                        "/powerFactor outOfRange",
-                                        "/startingMultiple outOfRange",
-                                        "/startPowerFactor outOfRange",
-                                        "/highestSupply inconsistent"));
+                                        "/name MISSING",
+                                        "/power OUT_OF_RANGE",
+                                        "/count OUT_OF_RANGE",
+                                        "/hoursPerDay OUT_OF_RANGE",
+                                        "/dutyCycle OUT_OF_RANGE",
+                                        "/daysPerWeek OUT_OF_RANGE",
+                                        "/monthsOfUse MISSING",
+                                        "/standby OUT_OF_RANGE",
+                                        "/powerFactor OUT_OF_RANGE",
+                                        "/startingMultiple OUT_OF_RANGE",
+                                        "/startPowerFactor OUT_OF_RANGE",
+                                        "/highestSupply INCONSISTENT"));
     }
 
     @Test
@@ -152,7 +153,7 @@ class LoadTest {
                         .hourlyFractions(List.of(Ratio.of(0.5), Ratio.of(1.5)))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("hourlyFractions must have 24 values but has 2")
+                .hasMessageContaining("hourlyFractions must have at least 24 elements, but has 2.")
                 .hasMessageContaining("hourlyFractions/1 must be from 0 to 1, but was 1.5.");
     }
 
@@ -171,7 +172,7 @@ class LoadTest {
     void aListOfNoWindowsDoesNotSayWhen() {
         assertThatThrownBy(() -> Loads.ac(10).windows(List.of()).build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("windows must not be empty");
+                .hasMessage("windows must not be empty.");
     }
 
     @Test
@@ -280,5 +281,45 @@ class LoadTest {
                         .highestSupply(Voltage.volts(24))
                         .build())
                 .hasMessage("highestSupply must be above lowestSupply 24 V, but was 24 V.");
+    }
+
+    @Test
+    void aLoadTurnedIntoAMotorStartsAsOne() {
+        Load lamp = Loads.ac(1000).kind(LoadKind.LIGHTING).hoursPerDay(1.0).build();
+        Load anew =
+                Loads.ac(1000).kind(LoadKind.INDUCTION_MOTOR).hoursPerDay(1.0).build();
+        LoadKind.Traits motor = LoadKind.INDUCTION_MOTOR.traits();
+        double multiple = motor.startingMultiple().fraction();
+
+        Load turned = lamp.withKind(LoadKind.INDUCTION_MOTOR);
+
+        assertThat(turned).isEqualTo(anew);
+        assertThat(turned.resolved().startingMultiple()).isEqualTo(motor.startingMultiple());
+        // P / cos φ · starting multiple
+        assertThat(PeakLoad.of(List.of(turned), CoincidentStarts.ALL)
+                        .surgeApparent()
+                        .voltAmperes())
+                .isCloseTo(1000 / motor.powerFactor().fraction() * multiple, within(1e-6));
+    }
+
+    @Test
+    void missingElementsAreProblems() {
+        assertThatThrownBy(() ->
+                        Loads.ac(10).windows(Collections.singletonList(null)).build())
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("windows/0 is required.");
+        assertThatThrownBy(() -> new EnergyDemand(Collections.singletonList(null), null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("loads/0 is required.");
+    }
+
+    @Test
+    void loadsTogetherDrawNoMoreThanTenMegawatts() {
+        Load furnace = Loads.ac(1_000_000).count(10).hoursPerDay(1.0).build();
+
+        assertThat(new EnergyDemand(List.of(furnace), null, null).loads()).hasSize(1);
+        assertThatThrownBy(() -> new EnergyDemand(List.of(furnace.withCount(11)), null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("loads must draw at most 10 MW together, but draw 11 MW.");
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.daybank.core.quantity.TimeSpan;
+import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,14 +56,17 @@ class TimeWindowTest {
     @ValueSource(strings = {"18:00-18:00", "24:00-06:00", "24:00-24:00"})
     void refusesAnEmptyWindowAndOneThatStartsAfterTheDay(String text) {
         assertThatThrownBy(() -> TimeWindow.parse(text))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must lie within a day and not be empty");
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageMatching(
+                        ".*(fromMinute must be from 0 to 1439, but was 1440|toMinute must differ from fromMinute).*");
     }
 
     @Test
     void refusesMinutesOutsideTheDay() {
-        assertThatThrownBy(() -> new TimeWindow(-1, 60)).hasMessageContaining("from minute -1 to 60");
-        assertThatThrownBy(() -> new TimeWindow(60, 1441)).hasMessageContaining("from minute 60 to 1441");
+        assertThatThrownBy(() -> new TimeWindow(-1, 60))
+                .hasMessageContaining("fromMinute must be from 0 to 1439, but was -1.");
+        assertThatThrownBy(() -> new TimeWindow(60, 1441))
+                .hasMessageContaining("toMinute must be from 0 to 1440, but was 1441.");
     }
 
     @Test

@@ -149,15 +149,15 @@ final class Plain {
                 load.count(),
                 load.hoursPerDay() == null ? 0 : load.hoursPerDay(),
                 fractions(load),
-                load.dutyCycle().fraction(),
+                load.resolved().dutyCycle().fraction(),
                 load.daysPerWeek(),
                 months,
                 load.standby().watts(),
-                load.powerFactor().fraction(),
-                load.startingMultiple().fraction(),
+                load.resolved().powerFactor().fraction(),
+                load.resolved().startingMultiple().fraction(),
                 load.startPowerFactor().fraction(),
-                load.selfSwitching(),
-                load.waveform() == Waveform.SINE);
+                load.resolved().selfSwitching(),
+                load.resolved().waveform() == Waveform.SINE);
     }
 
     private static List<Double> fractions(Load load) {
@@ -228,7 +228,8 @@ final class Plain {
                 .forEach(point ->
                         capacity.put(point.over().hours(), point.capacity().ampereHours()));
         TreeMap<Double, Double> byTemperature = new TreeMap<>();
-        battery.capacityByTemperature()
+        battery.resolved()
+                .capacityByTemperature()
                 .points()
                 .forEach(point -> byTemperature.put(
                         point.temperature().celsius(), point.share().fraction()));
@@ -241,13 +242,13 @@ final class Plain {
                 battery.nominalVoltage().volts(),
                 capacity,
                 battery.resistance().ohms(),
-                battery.maximumChargeCurrent().amperes(),
-                battery.maximumDischargeCurrent().amperes(),
-                battery.peakDischargeCurrent().amperes(),
-                battery.mostInSeries(),
+                battery.resolved().maximumChargeCurrent().amperes(),
+                battery.resolved().maximumDischargeCurrent().amperes(),
+                battery.resolved().peakDischargeCurrent().amperes(),
+                battery.resolved().mostInSeries(),
                 battery.mostInParallel(),
                 byTemperature,
-                battery.coldestCharge().celsius(),
+                battery.resolved().coldestCharge().celsius(),
                 heater == null ? 0 : heater.watts(),
                 battery.price().minorUnits());
     }
@@ -261,7 +262,7 @@ final class Plain {
                 controller.maximumInputVoltage().volts(),
                 controller.minimumInputVoltage().volts(),
                 controller.headroom().volts(),
-                controller.maximumInputCurrent().amperes(),
+                controller.resolved().maximumInputCurrent().amperes(),
                 inputPower == null ? Double.POSITIVE_INFINITY : inputPower.watts(),
                 controller.outputCurrent().amperes(),
                 controller.efficiency().fraction(),
@@ -270,7 +271,7 @@ final class Plain {
                 controller.fullOutputUpTo().celsius(),
                 controller.derating().perKelvin(),
                 controller.mostInParallel(),
-                controller.loadOutputCurrent().amperes(),
+                controller.resolved().loadOutputCurrent().amperes(),
                 names(controller.functions()),
                 controller.price().minorUnits());
     }
