@@ -202,7 +202,7 @@ class GeneratorSizeTest {
                                 .containsExactly("/mostLoadShare", "/stopAbove", "/pricePerKilowatt"));
         assertThatThrownBy(() -> POLICY.withServiceLife(TimeSpan.hours(1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("serviceLife must be at least 100 h, but was 1 h.");
+                .hasMessageContaining("serviceLife must be from 100 h to 60000 h, but was 1 h.");
     }
 
     @Test
@@ -277,7 +277,7 @@ class GeneratorSizeTest {
         assertThatThrownBy(() -> EngineOrModules.of(size, million.withModuleYield(Energy.wattHours(999))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "moduleYield 999 Wh is too little for a shortfall of 1000 MWh: more than a million modules");
+                        "moduleYield must be large enough for a million modules to cover a shortfall of 1000 MWh, but was 999 Wh.");
     }
 
     @Test
@@ -296,15 +296,16 @@ class GeneratorSizeTest {
                 .isEqualTo(nothing);
         assertThatThrownBy(() -> new MoreModules(Money.of("-1", "EUR"), Energy.ZERO, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("pricePerModule must not be negative; moduleYield must be at least 1 Wh, but was 0 Wh.");
+                .hasMessage("pricePerModule must be from 0.00 EUR to 10000000000.00 EUR, but was -1.00 EUR. "
+                        + "moduleYield must be from 1 Wh to 1 MWh, but was 0 Wh.");
         assertThatThrownBy(() -> new MoreModules(null, Energy.kilowattHours(1), null, null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("pricePerModule is required.");
         assertThatThrownBy(() -> new MoreModules(nothing, Energy.kilowattHours(1), null, Ratio.of(0.6)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("interest must be at most 0.5, but was 0.6.");
+                .hasMessage("interest must be from 0 to 0.5, but was 0.6.");
         assertThatThrownBy(() -> Needs.uphill().withChargerEfficiency(Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at least 0.5, but was 0.4.");
+                .hasMessage("chargerEfficiency must be from 0.5 to 1, but was 0.4.");
     }
 }

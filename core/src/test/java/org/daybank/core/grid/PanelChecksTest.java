@@ -86,13 +86,13 @@ class PanelChecksTest {
     void refusesWhatIsNoPanel() {
         assertThatThrownBy(() -> new Busbar(null, Current.ZERO, Current.amperes(10)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("rating is missing; main must be above 0 A, but was 0 A.");
+                .hasMessage("rating is required. main must be above 0 A, but was 0 A.");
         assertThatThrownBy(() -> new Coupling(null, Power.ZERO, Power.watts(-1), null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("gridInverterPower is missing; multimodePower must be above 0 W, but was 0 W; ."
-                        + "bankAccepts must be at least 0 W, but was -1 W.");
+                .hasMessage("gridInverterPower is required. multimodePower must be above 0 W, but was 0 W. "
+                        + "bankAccepts must be from 0 W to 100 MW, but was -1 W.");
         assertThatThrownBy(() -> coupling(5, -1))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leastLoad must be at least 0 W, but was -1 W.");
+                .hasMessage("leastLoad must be from 0 W to 100 MW, but was -1 W.");
     }
 }
