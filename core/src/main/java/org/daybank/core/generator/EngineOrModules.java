@@ -56,8 +56,9 @@ public record EngineOrModules(
                         count <= MOST_MODULES,
                         "moduleYield",
                         ProblemCode.OUT_OF_RANGE,
-                        () -> "moduleYield must be large enough for a million modules to cover a shortfall of %s, but was %s."
-                                .formatted(largest, more.moduleYield()))
+                        () ->
+                                "moduleYield must be large enough for a million modules to cover a shortfall of %s, but was %s."
+                                        .formatted(largest, more.moduleYield()))
                 .done();
         int modules = (int) count;
         Money price = more.pricePerModule().times(modules);

@@ -35,7 +35,7 @@ final class WiringHazards {
             hazards.add(Hazard.of(
                     HazardCode.DIRECT_VOLTAGE,
                     circuit.name(),
-                    value("highestVoltage", circuit.resolved().highestVoltage())));
+                    value("voltage", circuit.resolved().highestVoltage())));
         }
         if (circuit.kind().fedByBank()) {
             bankFault(circuit);

@@ -184,9 +184,9 @@ class GeneratorSizeTest {
                                         "/chargingVoltage",
                                         "/maximumChargeCurrent",
                                         "/chargerInput",
-                                        "/meanLoads",
                                         "/monthlyShortfall",
-                                        "/monthlyShortfall/1"));
+                                        "/monthlyShortfall/1",
+                                        "/meanLoads"));
     }
 
     @Test
@@ -202,7 +202,7 @@ class GeneratorSizeTest {
                                 .containsExactly("/mostLoadShare", "/stopAbove", "/pricePerKilowatt"));
         assertThatThrownBy(() -> POLICY.withServiceLife(TimeSpan.hours(1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("serviceLife must be from 100 h to 60000 h, but was 1 h.");
+                .hasMessageContaining("serviceLife must be from 100 h to 2500 d, but was 1 h.");
     }
 
     @Test

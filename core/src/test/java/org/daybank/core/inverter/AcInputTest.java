@@ -115,8 +115,7 @@ class AcInputTest {
     void wishesThatContradictThemselves() {
         assertThatThrownBy(() -> SOURCE.withCurrent(null).withCoversPeaks(true))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "current must be given where coversPeaks is true, but was left out.");
+                .hasMessage("current must be given where coversPeaks is true, but was left out.");
         assertThat(AcSourceBuilder.builder().build().coversPeaks()).isFalse();
         assertThatThrownBy(() -> SOURCE.withChargingCurrent(Current.amperes(50)))
                 .hasMessage("chargingCurrent must be at most maximumChargeCurrent 40 A, but was 50 A.");

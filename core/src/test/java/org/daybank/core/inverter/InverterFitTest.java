@@ -80,7 +80,7 @@ class InverterFitTest {
 
     @Test
     void otherBank() {
-        assertBroken(NEED.withNominalVoltage(Voltage.volts(48)), INVERTER, "nominalVoltage");
+        assertBroken(NEED.withNominalVoltage(Voltage.volts(12)), INVERTER, "nominalVoltage");
         assertBroken(NEED.withHighestBankVoltage(Voltage.volts(32.5)), INVERTER, "highestBankVoltage", -0.5 / 32);
     }
 

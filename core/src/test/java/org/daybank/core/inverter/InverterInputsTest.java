@@ -171,7 +171,7 @@ class InverterInputsTest {
     @Test
     void noSurgeIsAbsurd() {
         outOfRange(() -> new SurgeRating.Point(TimeSpan.hours(1000), ApparentPower.voltAmperes(6000)), "/duration");
-        outOfRange(() -> new SurgeRating.Point(TimeSpan.seconds(5), ApparentPower.voltAmperes(-1)), "/power");
+        outOfRange(() -> new SurgeRating.Point(TimeSpan.seconds(5), ApparentPower.ZERO), "/power");
         refused(() -> new SurgeRating(Collections.singletonList(null)), "/points/0", ProblemCode.MISSING);
     }
 

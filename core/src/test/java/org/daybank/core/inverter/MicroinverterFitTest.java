@@ -142,14 +142,14 @@ class MicroinverterFitTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/maximumModulePower missing",
-                                        "/maximumInputCurrent missing",
-                                        "/maximumInputVoltage missing",
-                                        "/trackingLowest missing",
-                                        "/trackingHighest missing",
-                                        "/model missing",
-                                        "/power missing",
-                                        "/price missing"));
+                                        "/model MISSING",
+                                        "/power MISSING",
+                                        "/maximumModulePower MISSING",
+                                        "/maximumInputVoltage MISSING",
+                                        "/trackingLowest MISSING",
+                                        "/trackingHighest MISSING",
+                                        "/maximumInputCurrent MISSING",
+                                        "/price MISSING"));
     }
 
     private static MicroinverterFit fit(GridService grid, GridArray array, Microinverter inverter) {

@@ -268,8 +268,7 @@ class StringInverterFitTest {
                 .hasMessage("power must be from 10 W to 1 MW, but was 5 W.");
         assertThatThrownBy(() -> POLICY.withDcAcRatio(Ratio.of(1.5)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "dcAcRatio must be at most mostDcAcRatio 1.4, but was 1.5.");
+                .hasMessage("dcAcRatio must be at most mostDcAcRatio 1.4, but was 1.5.");
         assertThat(POLICY.withDcAcRatio(Ratio.of(1.4)).dcAcRatio()).isEqualTo(Ratio.of(1.4));
         assertThat(POLICY.withDcAcRatio(Ratio.ONE).dcAcRatio()).isEqualTo(Ratio.ONE);
         assertThatThrownBy(() -> POLICY.withClippingLimit(Ratio.of(0.6)))

@@ -102,7 +102,7 @@ class CircuitTest {
         assertThatThrownBy(() -> new ParallelStrings(0, Current.amperes(300), null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "count must be from 1 to 1000, but was 0. seriesFuse must be from 100 mA to 200 A, but was 300 A.");
+                        "count must be from 1 to 1000, but was 0. seriesFuse must be from 0.1 A to 200 A, but was 300 A.");
         assertThatThrownBy(() -> new ControllerLimit(" ", Voltage.volts(2000)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("model must not be blank")
