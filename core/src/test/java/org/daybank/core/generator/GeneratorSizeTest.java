@@ -95,7 +95,7 @@ class GeneratorSizeTest {
 
         // 2 kW · 0.8 / 50 V = 32 A
         assertThat(size.chargeCurrent().amperes()).isCloseTo(32, within(ROUNDING));
-        assertThat(check(size, "bankChargeCurrent").margin()).isEqualTo(Ratio.of(0.6));
+        assertThat(check(size, "bankChargeCurrent").margin()).contains(Ratio.of(0.6));
     }
 
     @Test
@@ -122,8 +122,8 @@ class GeneratorSizeTest {
         Check least = check(GeneratorSize.of(Needs.lossless(4), POLICY), "leastLoad");
 
         assertThat(least.passed()).isFalse();
-        assertThat(least.value()).isEqualTo(Power.watts(200));
-        assertThat(least.limit()).isEqualTo(Power.watts(240));
+        assertThat(least.value()).contains(Power.watts(200));
+        assertThat(least.limit()).contains(Power.watts(240));
         assertThat(least.message()).asString().contains("200 W", "240 W", "30 %");
     }
 

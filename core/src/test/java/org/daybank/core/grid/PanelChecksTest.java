@@ -34,7 +34,7 @@ class PanelChecksTest {
         BusbarCheck check = busbar(125);
 
         assertThat(check.check().passed()).isTrue();
-        assertThat(check.check().limit()).isEqualTo(Current.amperes(150));
+        assertThat(check.check().limit()).contains(Current.amperes(150));
         assertThat(check.check().message()).asString().contains("100 A", "40 A", "140 A", "125 A", "150 A");
         assertThat(check.hazards())
                 .singleElement()
@@ -49,7 +49,7 @@ class PanelChecksTest {
         assertThat(check.check().passed()).isFalse();
         assertThat(check.hazards()).singleElement().satisfies(hazard -> {
             assertThat(hazard.severity()).isEqualTo(Severity.DANGER);
-            assertThat(hazard.action()).contains("smaller main", Hazard.LOCAL_CODE);
+            assertThat(hazard.action()).contains("smaller main");
         });
     }
 
@@ -74,7 +74,7 @@ class PanelChecksTest {
 
         assertThat(check.hazards())
                 .extracting(hazard -> hazard.code().code())
-                .containsExactly("couplingPower", "couplingSurplus");
+                .containsExactly("coupling", "coupling");
     }
 
     @Test

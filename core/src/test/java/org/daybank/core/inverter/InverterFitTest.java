@@ -187,9 +187,9 @@ class InverterFitTest {
                 .isTrue();
         InverterNeed charging = NEED.withFunctions(List.of(InverterFunction.CHARGER));
         assertThat(sentence(assertBroken(charging, INVERTER, "function"), "function"))
-                .isEqualTo("Asked for: charger; this inverter has: remote panel.");
+                .isEqualTo("The required function charger is not available; available: remote panel.");
         assertThat(sentence(assertBroken(charging, INVERTER.withFunctions(List.of()), "function"), "function"))
-                .isEqualTo("Asked for: charger; this inverter has: nothing besides AC.");
+                .isEqualTo("The required function charger is not available; available: nothing besides AC.");
     }
 
     @Test
