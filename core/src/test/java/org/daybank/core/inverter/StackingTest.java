@@ -97,7 +97,7 @@ class StackingTest {
                 .startsWith(
                         "Start on the fullest of 3 lines, with every start on it and the rest balanced: surge");
         // on one line there is none to choose from
-        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("The loads ask 1.5 kW with");
+        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("Loads: power 1.5 kW including a margin of 25 %");
         // 10 A · 230 V come from a source that helps with the peaks
         AcSource source = AcSourceBuilder.builder()
                 .current(Current.amperes(10))
