@@ -50,14 +50,15 @@ public record EngineOrModules(
                         more.pricePerModule().currency().equals(size.price().currency()),
                         "pricePerModule",
                         ProblemCode.CONFLICT,
-                        () -> "pricePerModule must be in the currency of the generator's prices, %s,, but was %s."
+                        () -> "pricePerModule must be in the currency of the generator's prices, %s, but was %s."
                                 .formatted(size.price().currency().getCurrencyCode(), more.pricePerModule()))
                 .that(
                         count <= MOST_MODULES,
                         "moduleYield",
                         ProblemCode.OUT_OF_RANGE,
-                        () -> "moduleYield %s is too little for a shortfall of %s: more than a million modules"
-                                .formatted(more.moduleYield(), largest))
+                        () ->
+                                "moduleYield must be large enough for a million modules to cover a shortfall of %s, but was %s."
+                                        .formatted(largest, more.moduleYield()))
                 .done();
         int modules = (int) count;
         Money price = more.pricePerModule().times(modules);

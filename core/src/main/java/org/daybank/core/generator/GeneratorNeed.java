@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 @RecordBuilder
 public record GeneratorNeed(
-        @Bounds(minimum = "10 V", maximum = "100 V", sensible = "14.4 V, 28.8 V or 57.6 V")
+        @Bounds(minimum = "10 V", maximum = "1500 V", sensible = "14.4 V, 28.8 V or 57.6 V")
         Voltage chargingVoltage,
 
         @Bounds(minimum = "0.1 A", maximum = "100 kA") Current maximumChargeCurrent,

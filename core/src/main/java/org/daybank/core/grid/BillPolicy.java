@@ -24,7 +24,7 @@ public record BillPolicy(
         @Bounds(minimum = "1", maximum = "30") @Assumed(value = "3", source = "enough for the mean of a year")
         int years,
 
-        @Bounds(minimum = "-2147483647", maximum = "2147483647")
+        @Bounds(minimum = "0", maximum = "2147483647")
         @Assumed(value = "1", source = "any number; the same one makes the same weather")
         int seed,
 

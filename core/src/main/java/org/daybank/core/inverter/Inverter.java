@@ -203,7 +203,12 @@ public record Inverter(
                         price)
                 .exceeds("highestInput", highestInput, "lowestInput", lowestInput)
                 .notBelow("highestInput", highestInput, "nominalVoltage", nominalVoltage)
-                .exceeds("nominalVoltage", nominalVoltage, "lowestInput", lowestInput)
+                .that(
+                        lowestInput == null || nominalVoltage == null || lowestInput.compareTo(nominalVoltage) < 0,
+                        "lowestInput",
+                        ProblemCode.INCONSISTENT,
+                        () -> "lowestInput must be below nominalVoltage %s, but was %s."
+                                .formatted(nominalVoltage, lowestInput))
                 .notBelow(
                         "apparentPower",
                         apparentPower,

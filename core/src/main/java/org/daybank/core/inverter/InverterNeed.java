@@ -44,7 +44,8 @@ public record InverterNeed(
         @Bounds(minimum = "0 W", maximum = "10000 kW", minimumItems = 24, maximumItems = 24) @Nullable
         List<Power> hourlyPeaks,
 
-        @Bounds(minimum = "0 s", maximum = "60 s") @Assumed(value = "3 s", source = "motors under load")
+        @Bounds(minimum = "0 s", maximum = "10 min", sensible = "1–10 s")
+        @Assumed(value = "3 s", source = "motors under load")
         TimeSpan startDuration,
 
         @Bounds(maximumItems = 10000) @Assumed(source = "none named")

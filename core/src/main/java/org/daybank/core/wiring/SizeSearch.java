@@ -74,7 +74,7 @@ final class SizeSearch {
             throw new InvalidInput(List.of(new Problem(
                     "/policy/largestCrossSection",
                     ProblemCode.OUT_OF_RANGE,
-                    "largestCrossSection must be at least %s, the thinnest conductor listed,, but was %s."
+                    "largestCrossSection must be at least %s, the thinnest conductor listed, but was %s."
                             .formatted(table.get(0).size().crossSection().rounded(3), policy.largestCrossSection()))));
         }
         return found;

@@ -95,7 +95,7 @@ class GeneratorSizeTest {
 
         // 2 kW · 0.8 / 50 V = 32 A
         assertThat(size.chargeCurrent().amperes()).isCloseTo(32, within(ROUNDING));
-        assertThat(check(size, "bankChargeCurrent").margin()).isEqualTo(Ratio.of(0.6));
+        assertThat(check(size, "bankChargeCurrent").margin()).contains(Ratio.of(0.6));
     }
 
     @Test
@@ -122,8 +122,8 @@ class GeneratorSizeTest {
         Check least = check(GeneratorSize.of(Needs.lossless(4), POLICY), "leastLoad");
 
         assertThat(least.passed()).isFalse();
-        assertThat(least.value()).isEqualTo(Power.watts(200));
-        assertThat(least.limit()).isEqualTo(Power.watts(240));
+        assertThat(least.value()).contains(Power.watts(200));
+        assertThat(least.limit()).contains(Power.watts(240));
         assertThat(least.message()).asString().contains("200 W", "240 W", "30 %");
     }
 
@@ -184,9 +184,9 @@ class GeneratorSizeTest {
                                         "/chargingVoltage",
                                         "/maximumChargeCurrent",
                                         "/chargerInput",
-                                        "/meanLoads",
                                         "/monthlyShortfall",
-                                        "/monthlyShortfall/1"));
+                                        "/monthlyShortfall/1",
+                                        "/meanLoads"));
     }
 
     @Test
@@ -202,7 +202,7 @@ class GeneratorSizeTest {
                                 .containsExactly("/mostLoadShare", "/stopAbove", "/pricePerKilowatt"));
         assertThatThrownBy(() -> POLICY.withServiceLife(TimeSpan.hours(1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("serviceLife must be at least 100 h, but was 1 h.");
+                .hasMessageContaining("serviceLife must be from 100 h to 2500 d, but was 1 h.");
     }
 
     @Test
@@ -277,7 +277,7 @@ class GeneratorSizeTest {
         assertThatThrownBy(() -> EngineOrModules.of(size, million.withModuleYield(Energy.wattHours(999))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "moduleYield 999 Wh is too little for a shortfall of 1000 MWh: more than a million modules");
+                        "moduleYield must be large enough for a million modules to cover a shortfall of 1000 MWh, but was 999 Wh.");
     }
 
     @Test
@@ -296,15 +296,16 @@ class GeneratorSizeTest {
                 .isEqualTo(nothing);
         assertThatThrownBy(() -> new MoreModules(Money.of("-1", "EUR"), Energy.ZERO, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("pricePerModule must not be negative; moduleYield must be at least 1 Wh, but was 0 Wh.");
+                .hasMessage("pricePerModule must be from 0.00 EUR to 10000000000.00 EUR, but was -1.00 EUR. "
+                        + "moduleYield must be from 1 Wh to 1 MWh, but was 0 Wh.");
         assertThatThrownBy(() -> new MoreModules(null, Energy.kilowattHours(1), null, null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("pricePerModule is required.");
         assertThatThrownBy(() -> new MoreModules(nothing, Energy.kilowattHours(1), null, Ratio.of(0.6)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("interest must be at most 0.5, but was 0.6.");
+                .hasMessage("interest must be from 0 to 0.5, but was 0.6.");
         assertThatThrownBy(() -> Needs.uphill().withChargerEfficiency(Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at least 0.5, but was 0.4.");
+                .hasMessage("chargerEfficiency must be from 0.5 to 1, but was 0.4.");
     }
 }

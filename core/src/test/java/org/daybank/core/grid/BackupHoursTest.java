@@ -98,6 +98,6 @@ class BackupHoursTest {
                 .hasMessageContaining("usable must be above 0");
         assertThatThrownBy(() -> new BackupNeed(Energy.wattHours(1), Ratio.of(1.1), null, null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("startsWith must be at most 1, but was 1.1.");
+                .hasMessage("startsWith must be from 0 to 1, but was 1.1.");
     }
 }

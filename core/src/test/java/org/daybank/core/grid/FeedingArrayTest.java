@@ -132,7 +132,7 @@ class FeedingArrayTest {
                                 .containsExactly("/modules", "/inverterPower"));
         assertThatThrownBy(() -> new FeedingArray(MODULE, 1, Power.kilowatts(1), Ratio.of(0.4)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("inverterEfficiency must be at least 0.5, but was 0.4.");
+                .hasMessage("inverterEfficiency must be from 0.5 to 1, but was 0.4.");
         assertThatThrownBy(() -> TEN.beside(LOADS, SUN, List.of(), PROPORTIONAL))
                 .isInstanceOf(InvalidInput.class);
     }

@@ -167,9 +167,9 @@ class GridBillTest {
                         InvalidInput.class,
                         refused -> assertThat(refused.problems())
                                 .extracting(Problem::path)
-                                .containsExactly("/monthlyCharge", "/unavoidablePrice", "/exportLimit", "/exportPrice"))
+                                .containsExactly("/monthlyCharge", "/exportLimit", "/exportPrice", "/unavoidablePrice"))
                 .hasMessageContaining(
-                        "unavoidablePrice 31.00 EUR / 100 kWh must not be above importPrice 0.30 EUR / 1 kWh, of which it is a part");
+                        "unavoidablePrice must be at most importPrice 0.30 EUR / 1 kWh, of which it is a part, but was 31.00 EUR / 100 kWh.");
         EnergyPrice dollars = new EnergyPrice(Money.of("0.05", "USD"), null);
         assertThatThrownBy(() -> TariffBuilder.builder()
                         .importPrice(IMPORT)
@@ -178,15 +178,15 @@ class GridBillTest {
                         .expiredCreditPrice(dollars)
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("unavoidablePrice must be in the currency of importPrice, EUR, but is in USD; "
-                        + "monthlyCharge must be in the currency of importPrice, EUR, but is in USD; "
-                        + "expiredCreditPrice must be in the currency of importPrice, EUR, but is in USD");
+                .hasMessage("unavoidablePrice must be in the currency of importPrice, EUR, but was in USD. "
+                        + "monthlyCharge must be in the currency of importPrice, EUR, but was in USD. "
+                        + "expiredCreditPrice must be in the currency of importPrice, EUR, but was in USD.");
         assertThatThrownBy(() -> TariffBuilder.builder().build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("importPrice is required.");
         assertThatThrownBy(() -> new EnergyPrice(euros("1"), Energy.ZERO))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("per must be at least 1 Wh, but was 0 Wh.");
+                .hasMessage("per must be from 1 Wh to 1000 MWh, but was 0 Wh.");
         assertThatThrownBy(() -> price("-0.01")).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> GridBill.of(YEAR, NET_METERING, Money.of("1", "USD")))
                 .isInstanceOf(InvalidInput.class)
@@ -243,6 +243,6 @@ class GridBillTest {
         assertThat(GridBill.of(YEAR, NET_METERING, euros("0")).payBack()).isEqualTo(TimeSpan.ZERO);
         assertThatThrownBy(() -> GridBill.of(YEAR, NET_METERING, euros("-1")))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("price must not be negative");
+                .hasMessage("price must be at least 0.00 EUR, but was -1.00 EUR.");
     }
 }

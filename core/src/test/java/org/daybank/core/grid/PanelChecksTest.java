@@ -34,7 +34,7 @@ class PanelChecksTest {
         BusbarCheck check = busbar(125);
 
         assertThat(check.check().passed()).isTrue();
-        assertThat(check.check().limit()).isEqualTo(Current.amperes(150));
+        assertThat(check.check().limit()).contains(Current.amperes(150));
         assertThat(check.check().message()).asString().contains("100 A", "40 A", "140 A", "125 A", "150 A");
         assertThat(check.hazards())
                 .singleElement()
@@ -49,7 +49,7 @@ class PanelChecksTest {
         assertThat(check.check().passed()).isFalse();
         assertThat(check.hazards()).singleElement().satisfies(hazard -> {
             assertThat(hazard.severity()).isEqualTo(Severity.DANGER);
-            assertThat(hazard.action()).contains("smaller main", Hazard.LOCAL_CODE);
+            assertThat(hazard.action()).contains("smaller main");
         });
     }
 
@@ -74,7 +74,7 @@ class PanelChecksTest {
 
         assertThat(check.hazards())
                 .extracting(hazard -> hazard.code().code())
-                .containsExactly("couplingPower", "couplingSurplus");
+                .containsExactly("coupling", "coupling");
     }
 
     @Test
@@ -86,13 +86,13 @@ class PanelChecksTest {
     void refusesWhatIsNoPanel() {
         assertThatThrownBy(() -> new Busbar(null, Current.ZERO, Current.amperes(10)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("rating is missing; main must be above 0 A, but was 0 A.");
+                .hasMessage("rating is required. main must be above 0 A, but was 0 A.");
         assertThatThrownBy(() -> new Coupling(null, Power.ZERO, Power.watts(-1), null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("gridInverterPower is missing; multimodePower must be above 0 W, but was 0 W; ."
-                        + "bankAccepts must be at least 0 W, but was -1 W.");
+                .hasMessage("gridInverterPower is required. multimodePower must be above 0 W, but was 0 W. "
+                        + "bankAccepts must be from 0 W to 100 MW, but was -1 W.");
         assertThatThrownBy(() -> coupling(5, -1))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("leastLoad must be at least 0 W, but was -1 W.");
+                .hasMessage("leastLoad must be from 0 W to 100 MW, but was -1 W.");
     }
 }

@@ -115,19 +115,18 @@ class AcInputTest {
     void wishesThatContradictThemselves() {
         assertThatThrownBy(() -> SOURCE.withCurrent(null).withCoversPeaks(true))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "current must be given where coversPeaks is true: it says how much of the peaks the source carries");
+                .hasMessage("current must be given where coversPeaks is true, but was left out.");
         assertThat(AcSourceBuilder.builder().build().coversPeaks()).isFalse();
         assertThatThrownBy(() -> SOURCE.withChargingCurrent(Current.amperes(50)))
                 .hasMessage("chargingCurrent must be at most maximumChargeCurrent 40 A, but was 50 A.");
         assertThat(SOURCE.withChargingCurrent(Current.amperes(40)).chargingCurrent())
                 .isEqualTo(Current.amperes(40));
         assertThatThrownBy(() -> STACKABLE.withLeastChargeCurrent(Current.amperes(36)))
-                .hasMessage("leastChargeCurrent must be at most chargeCurrent, which is 35 A, but is 36 A");
+                .hasMessage("leastChargeCurrent must be at most chargeCurrent 35 A, but was 36 A.");
         assertThat(STACKABLE.withLeastChargeCurrent(Current.amperes(35)).leastChargeCurrent())
                 .isEqualTo(Current.amperes(35));
         assertThatThrownBy(() -> STACKABLE.withChargeCurrent(null))
-                .hasMessage("leastChargeCurrent must be at most chargeCurrent, which is absent, but is 5 A");
+                .hasMessage("leastChargeCurrent must be left out where chargeCurrent is left out.");
     }
 
     private static InverterFit fit(InverterNeed need, Inverter inverter) {

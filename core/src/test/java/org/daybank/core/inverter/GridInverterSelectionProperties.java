@@ -135,8 +135,10 @@ class GridInverterSelectionProperties {
                     assertThat(on.strings() * operating)
                             .isLessThanOrEqualTo(inverter.maximumInputCurrent().amperes() + 1e-9);
                     assertThat(on.strings() * shorted)
-                            .isLessThanOrEqualTo(
-                                    inverter.maximumShortCircuitCurrent().amperes() + 1e-9);
+                            .isLessThanOrEqualTo(inverter.resolved()
+                                            .maximumShortCircuitCurrent()
+                                            .amperes()
+                                    + 1e-9);
                 }
                 assertThat(trackers).isLessThanOrEqualTo(inverter.trackers());
             }

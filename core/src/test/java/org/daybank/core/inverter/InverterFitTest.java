@@ -80,7 +80,7 @@ class InverterFitTest {
 
     @Test
     void otherBank() {
-        assertBroken(NEED.withNominalVoltage(Voltage.volts(48)), INVERTER, "nominalVoltage");
+        assertBroken(NEED.withNominalVoltage(Voltage.volts(12)), INVERTER, "nominalVoltage");
         assertBroken(NEED.withHighestBankVoltage(Voltage.volts(32.5)), INVERTER, "highestBankVoltage", -0.5 / 32);
     }
 
@@ -187,9 +187,9 @@ class InverterFitTest {
                 .isTrue();
         InverterNeed charging = NEED.withFunctions(List.of(InverterFunction.CHARGER));
         assertThat(sentence(assertBroken(charging, INVERTER, "function"), "function"))
-                .isEqualTo("Asked for: charger; this inverter has: remote panel.");
+                .isEqualTo("The required function charger is not available; available: remote panel.");
         assertThat(sentence(assertBroken(charging, INVERTER.withFunctions(List.of()), "function"), "function"))
-                .isEqualTo("Asked for: charger; this inverter has: nothing besides AC.");
+                .isEqualTo("The required function charger is not available; available: nothing besides AC.");
     }
 
     @Test
@@ -232,26 +232,27 @@ class InverterFitTest {
     @Test
     void whatTheSheetLeavesOutAndWhatItMayNotSay() {
         // one volt-ampere for each watt
-        assertThat(INVERTER.withApparentPower(null).apparentPower()).isEqualTo(ApparentPower.voltAmperes(2000));
+        assertThat(INVERTER.withApparentPower(null).resolved().apparentPower())
+                .isEqualTo(ApparentPower.voltAmperes(2000));
         assertThatThrownBy(() -> InverterBuilder.builder().build())
                 .isInstanceOfSatisfying(
                         InvalidInput.class,
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/model missing",
-                                        "/nominalVoltage missing",
-                                        "/lowestInput missing",
-                                        "/highestInput missing",
-                                        "/waveform missing",
-                                        "/power missing",
-                                        "/surge missing",
-                                        "/outputVoltage missing",
-                                        "/frequencies missing",
-                                        "/idle missing",
-                                        "/peakEfficiency missing",
-                                        "/fullLoadEfficiency missing",
-                                        "/price missing"));
+                                        "/model MISSING",
+                                        "/nominalVoltage MISSING",
+                                        "/lowestInput MISSING",
+                                        "/highestInput MISSING",
+                                        "/waveform MISSING",
+                                        "/power MISSING",
+                                        "/surge MISSING",
+                                        "/outputVoltage MISSING",
+                                        "/frequencies MISSING",
+                                        "/idle MISSING",
+                                        "/peakEfficiency MISSING",
+                                        "/fullLoadEfficiency MISSING",
+                                        "/price MISSING"));
         // what is missing is not compared with what is there
         assertThatThrownBy(() -> INVERTER.withLowestInput(null)).hasMessage("lowestInput is required.");
         assertThatThrownBy(() -> INVERTER.withHighestInput(null)).hasMessage("highestInput is required.");
@@ -259,11 +260,12 @@ class InverterFitTest {
         assertThatThrownBy(() -> INVERTER.withPeakEfficiency(null)).hasMessage("peakEfficiency is required.");
         assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(null)).hasMessage("fullLoadEfficiency is required.");
         assertThatThrownBy(() -> INVERTER.withHighestInput(Voltage.volts(21)))
-                .hasMessage("highestInput must be above lowestInput 21 V, but was 21 V.");
+                .hasMessage("highestInput must be above lowestInput 21 V, but was 21 V. "
+                        + "highestInput must be at least nominalVoltage 24 V, but was 21 V.");
         assertThatThrownBy(() -> INVERTER.withLowestInput(Voltage.volts(24)))
                 .hasMessage("lowestInput must be below nominalVoltage 24 V, but was 24 V.");
         assertThatThrownBy(() -> INVERTER.withFullLoadEfficiency(Ratio.of(0.95)))
-                .hasMessage("fullLoadEfficiency 0.95 must not be above peakEfficiency 0.94");
+                .hasMessage("fullLoadEfficiency must be at most peakEfficiency 0.94, but was 0.95.");
         // as efficient at full load as at its peak
         assertThat(INVERTER.withFullLoadEfficiency(Ratio.of(0.94)).fullLoadEfficiency())
                 .isEqualTo(Ratio.of(0.94));
@@ -274,11 +276,11 @@ class InverterFitTest {
                 .hasMessage("idle 400 W is too much for a peak efficiency of 0.94");
         assertThatThrownBy(() -> POLICY.withMargin(Ratio.of(2.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("margin must be at most 2, but was 2.1.");
+                .hasMessage("margin must be from 0 to 2, but was 2.1.");
         assertThatThrownBy(() -> new Service(Voltage.volts(80), Frequency.hertz(70), null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "voltage must be from 90 V to 400 V, but was 80 V; frequency must be from 45 Hz to 65 Hz but is 70 Hz.");
+                        "voltage must be from 90 V to 400 V, but was 80 V. frequency must be from 45 Hz to 65 Hz, but was 70 Hz.");
     }
 
     @Test
@@ -292,10 +294,10 @@ class InverterFitTest {
         assertThatThrownBy(() -> SurgeRating.parse("5 s")).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new SurgeRating(List.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("points must not be empty");
+                .hasMessage("points must not be empty.");
         assertThatThrownBy(() -> new SurgeRating.Point(null, null))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("duration is missing; power is required.");
+                .hasMessage("duration is required. power is required.");
     }
 
     @Test

@@ -111,7 +111,7 @@ class InverterSelectionProperties {
                     .max()
                     .orElse(0);
             // what it gives for good it also gives for a start
-            double surge = Math.max(listed, inverter.apparentPower().voltAmperes() * left);
+            double surge = Math.max(listed, inverter.resolved().apparentPower().voltAmperes() * left);
 
             assertThat(inverter.nominalVoltage().volts()).isEqualTo(question.busVolts());
             assertThat(question.busVolts() * 1.25)
@@ -119,7 +119,8 @@ class InverterSelectionProperties {
             assertThat(question.watts() * 1.25)
                     .isLessThanOrEqualTo(fit.count() * inverter.power().watts() * left + 1e-6);
             assertThat(question.watts() / question.powerFactor() * 1.25)
-                    .isLessThanOrEqualTo(fit.count() * inverter.apparentPower().voltAmperes() * left + 1e-6);
+                    .isLessThanOrEqualTo(
+                            fit.count() * inverter.resolved().apparentPower().voltAmperes() * left + 1e-6);
             assertThat(question.surgeVoltAmperes()).isLessThanOrEqualTo(fit.count() * surge + 1e-6);
             assertThat(fit.count()
                             * inverter.power().watts()

@@ -133,7 +133,7 @@ class MicroinverterFitTest {
         // 12 A · 1.25
         Microinverter plain = MICRO.withFrequencies(null).withMaximumShortCircuitCurrent(null);
         assertThat(plain.frequencies()).containsExactly(Frequency.hertz(50), Frequency.hertz(60));
-        assertThat(plain.maximumShortCircuitCurrent()).isEqualTo(Current.amperes(15));
+        assertThat(plain.resolved().maximumShortCircuitCurrent()).isEqualTo(Current.amperes(15));
         assertThat(MICRO.withFrequencies(List.of(Frequency.hertz(60))).frequencies())
                 .containsExactly(Frequency.hertz(60));
         assertThatThrownBy(() -> MicroinverterBuilder.builder().build())
@@ -142,14 +142,14 @@ class MicroinverterFitTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/maximumModulePower missing",
-                                        "/maximumInputCurrent missing",
-                                        "/maximumInputVoltage missing",
-                                        "/trackingLowest missing",
-                                        "/trackingHighest missing",
-                                        "/model missing",
-                                        "/power missing",
-                                        "/price missing"));
+                                        "/model MISSING",
+                                        "/power MISSING",
+                                        "/maximumModulePower MISSING",
+                                        "/maximumInputVoltage MISSING",
+                                        "/trackingLowest MISSING",
+                                        "/trackingHighest MISSING",
+                                        "/maximumInputCurrent MISSING",
+                                        "/price MISSING"));
     }
 
     private static MicroinverterFit fit(GridService grid, GridArray array, Microinverter inverter) {

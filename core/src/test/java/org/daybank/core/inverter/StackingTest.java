@@ -90,13 +90,14 @@ class StackingTest {
         assertThat(onOneLine.linePeak().running().watts()).isCloseTo(4400, within(1e-9));
         assertThat(onOneLine.unitsOnLine()).isEqualTo(3);
         assertThat(sentence(onOneLine, "continuousPower"))
-                .isEqualTo("The loads on the fullest of 3 lines, with the largest load on it and the rest balanced, "
-                        + "ask 5.5 kW with a margin of 25 %; 3 × this inverter gives 6 kW in the hottest air.");
+                .isEqualTo("Loads on the fullest of 3 lines, with the largest load on it and the rest balanced: "
+                        + "power 5.5 kW including a margin of 25 % is within the 6 kW continuous rating "
+                        + "of 3 inverters on one line in the hottest air.");
         assertThat(sentence(balanced, "surge"))
                 .startsWith(
-                        "The start on the fullest of 3 lines, with everything that starts on it and the rest balanced, asks");
+                        "Start on the fullest of 3 lines, with every start on it and the rest balanced: surge");
         // on one line there is none to choose from
-        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("The loads ask 1.5 kW with");
+        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("Loads: power 1.5 kW including a margin of 25 %");
         // 10 A · 230 V come from a source that helps with the peaks
         AcSource source = AcSourceBuilder.builder()
                 .current(Current.amperes(10))
@@ -149,15 +150,15 @@ class StackingTest {
         assertThat(broken(tooFew.checks())).containsExactly("phases");
         assertThat(sentence(tooFew, "phases"))
                 .isEqualTo(
-                        "The service is three phase; one unit gives single phase, and several stacked do not give the service.");
+                        "One unit gives single phase, and stacked units do not give the three phase service.");
         // three are just enough
         InverterFit three = fit(NEED.withService(THREE), STACKABLE.withMostUnits(3));
         assertThat(broken(three.checks())).isEmpty();
         assertThat(sentence(three, "phases"))
                 .isEqualTo(
-                        "The service is three phase; one unit gives single phase, and stacked on its lines up to 3 give the service.");
+                        "Units of single phase give the three phase service when stacked, up to 3 units.");
         assertThat(sentence(fit(NEED, STACKABLE), "phases"))
-                .isEqualTo("The service is single phase; one unit gives single phase.");
+                .isEqualTo("One unit gives single phase, which suits the single phase service.");
     }
 
     private static String sentence(InverterFit fit, String rule) {

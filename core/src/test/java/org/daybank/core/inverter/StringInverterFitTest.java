@@ -268,18 +268,18 @@ class StringInverterFitTest {
                 .hasMessage("power must be from 10 W to 1 MW, but was 5 W.");
         assertThatThrownBy(() -> POLICY.withDcAcRatio(Ratio.of(1.5)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage(
-                        "dcAcRatio must lie between leastDcAcRatio, which is 1, and mostDcAcRatio, which is 1.4, but is 1.5");
+                .hasMessage("dcAcRatio must be at most mostDcAcRatio 1.4, but was 1.5.");
         assertThat(POLICY.withDcAcRatio(Ratio.of(1.4)).dcAcRatio()).isEqualTo(Ratio.of(1.4));
         assertThat(POLICY.withDcAcRatio(Ratio.ONE).dcAcRatio()).isEqualTo(Ratio.ONE);
         assertThatThrownBy(() -> POLICY.withClippingLimit(Ratio.of(0.6)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("clippingLimit must be at most 0.5, but was 0.6.");
+                .hasMessage("clippingLimit must be from 0 to 0.5, but was 0.6.");
         assertThatThrownBy(() -> array(0)).hasMessageContaining("modules");
         // left out: 22 A · 1.25
         assertThat(StringInverterBuilder.builder(STRING)
                         .maximumShortCircuitCurrent(null)
                         .build()
+                        .resolved()
                         .maximumShortCircuitCurrent())
                 .isEqualTo(Current.amperes(27.5));
     }

@@ -289,7 +289,7 @@ final class Plain {
                 inverter.highestInput().volts(),
                 inverter.waveform() == Waveform.SINE,
                 inverter.power().watts(),
-                inverter.apparentPower().voltAmperes(),
+                inverter.resolved().apparentPower().voltAmperes(),
                 surge,
                 inverter.outputVoltage().volts(),
                 inverter.frequencies().stream().map(Frequency::hertz).toList(),

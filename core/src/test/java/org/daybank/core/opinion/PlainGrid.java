@@ -34,7 +34,7 @@ final class PlainGrid {
         return inverter(
                 inverter,
                 inverter.maximumInputCurrent(),
-                inverter.maximumShortCircuitCurrent(),
+                inverter.resolved().maximumShortCircuitCurrent(),
                 inverter.trackers(),
                 most == null ? Double.POSITIVE_INFINITY : most.watts(),
                 0,
@@ -46,7 +46,7 @@ final class PlainGrid {
         return inverter(
                 inverter,
                 inverter.maximumInputCurrent(),
-                inverter.maximumShortCircuitCurrent(),
+                inverter.resolved().maximumShortCircuitCurrent(),
                 0,
                 0,
                 inverter.modulesOnEach(),

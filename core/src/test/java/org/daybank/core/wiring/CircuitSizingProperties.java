@@ -100,8 +100,9 @@ class CircuitSizingProperties {
             @ForAll("circuits") Circuit circuit, @ForAll("policies") WiringPolicy policy) {
         CircuitSizing sized = CircuitSizing.of(circuit, policy);
         sized.device().ifPresent(device -> {
-            assertThat(device.rating()).isGreaterThanOrEqualTo(circuit.designCurrent());
-            assertThat(device.leastVoltage()).isEqualTo(circuit.highestVoltage());
+            assertThat(device.rating())
+                    .isGreaterThanOrEqualTo(circuit.resolved().designCurrent());
+            assertThat(device.leastVoltage()).isEqualTo(circuit.resolved().highestVoltage());
             if (sized.fits()) {
                 assertThat(device.rating())
                         .isLessThanOrEqualTo(sized.conductors().ampacity());

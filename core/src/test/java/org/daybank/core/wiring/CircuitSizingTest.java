@@ -401,7 +401,7 @@ class CircuitSizingTest {
                             Circuits.array(5), NFPA.withLargestCrossSection(CrossSection.squareMillimetres(1.5))))
                     .isInstanceOf(InvalidInput.class)
                     .hasMessage(
-                            "largestCrossSection must be at least 2.08 mm², the thinnest conductor listed, but is 1.5 mm²");
+                            "largestCrossSection must be at least 2.08 mm², the thinnest conductor listed, but was 1.5 mm².");
         }
     }
 }

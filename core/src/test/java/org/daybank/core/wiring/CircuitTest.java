@@ -17,9 +17,9 @@ class CircuitTest {
     @Test
     void whatIsLeftOutFollowsFromTheOperatingPoint() {
         Circuit circuit = Circuits.supply(CircuitKind.DC_LOADS, 24, 10, 3);
-        assertThat(circuit.designCurrent()).isEqualTo(Current.amperes(10));
-        assertThat(circuit.highestVoltage()).isEqualTo(Voltage.volts(24));
-        assertThat(circuit.runningCurrent()).isEqualTo(Current.amperes(10));
+        assertThat(circuit.resolved().designCurrent()).isEqualTo(Current.amperes(10));
+        assertThat(circuit.resolved().highestVoltage()).isEqualTo(Voltage.volts(24));
+        assertThat(circuit.resolved().runningCurrent()).isEqualTo(Current.amperes(10));
         assertThat(circuit.phases()).isEqualTo(Phases.SINGLE);
     }
 
@@ -57,10 +57,10 @@ class CircuitTest {
                 .hasMessageContaining("name must not be blank")
                 .hasMessageContaining("length must be from 0.1 m to 10 km, but was 0 m.")
                 .hasMessageContaining("phases must be left out or single in a circuit of direct current")
-                .hasMessageContaining("strings belongs to a circuit of kind string only")
-                .hasMessageContaining("designCurrent must be at least 10 A, but was 9 A.")
-                .hasMessageContaining("highestVoltage must be at least 24 V, but was 20 V.")
-                .hasMessageContaining("runningCurrent must be from 0 A to 10 A, but was 11 A.");
+                .hasMessageContaining("strings must be left out unless the kind of the circuit is string")
+                .hasMessageContaining("designCurrent must be at least operatingCurrent 10 A, but was 9 A.")
+                .hasMessageContaining("highestVoltage must be at least operatingVoltage 24 V, but was 20 V.")
+                .hasMessageContaining("runningCurrent must be at most operatingCurrent 10 A, but was 11 A.");
     }
 
     @Test
@@ -78,13 +78,13 @@ class CircuitTest {
                 .hasMessageContaining("stranding must be stranded with aluminium");
         assertThatThrownBy(() -> standard.withCopperPricePerKilogram(Money.of("9", "USD")))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("energyPricePerKilowattHour must be in the currency of the metal's price");
+                .hasMessageContaining("energyPricePerKilowattHour must be in the currency of the price of the metal");
         assertThatThrownBy(() -> standard.withEnergyPricePerKilowattHour(Money.of("-0.10", "EUR")))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("energyPricePerKilowattHour must not be negative");
+                .hasMessage("energyPricePerKilowattHour must be from 0.00 EUR to 10000000.00 EUR, but was -0.10 EUR.");
         assertThatThrownBy(() -> standard.withMostParallel(9).withGroundFlashDensity(51))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("mostParallel must be at most 8, but was 9.");
+                .hasMessage("mostParallel must be from 1 to 8, but was 9.");
         // terminals for just the first column
         assertThat(standard.withTerminalTemperature(Temperature.celsius(70)).terminalTemperature())
                 .isEqualTo(Temperature.celsius(70));
@@ -102,7 +102,7 @@ class CircuitTest {
         assertThatThrownBy(() -> new ParallelStrings(0, Current.amperes(300), null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "count must be from 1 to 1000, but was 0; seriesFuse must be from 0.1 A to 200 A but is 300 A.");
+                        "count must be from 1 to 1000, but was 0. seriesFuse must be from 0.1 A to 200 A, but was 300 A.");
         assertThatThrownBy(() -> new ControllerLimit(" ", Voltage.volts(2000)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("model must not be blank")

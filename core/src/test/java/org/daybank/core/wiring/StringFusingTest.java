@@ -42,7 +42,7 @@ class StringFusingTest {
                 .satisfies(
                         check -> assertThat(check.message())
                                 .hasToString(
-                                        "The fuse is rated 25 A; to act at all on these modules it may be rated 33.4 A at most."));
+                                        "Fuse rating 25 A is within the 33.4 A at which the fault current still operates it."));
         assertThat(three.working().steps())
                 .filteredOn(step -> step.name().equals("string: reverse current"))
                 .singleElement()

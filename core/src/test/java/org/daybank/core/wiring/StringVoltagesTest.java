@@ -100,32 +100,32 @@ class StringVoltagesTest {
     void whatCannotBeRightIsRefused() {
         assertThatThrownBy(() -> SIX.withLengths(List.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("lengths must not be empty");
+                .hasMessage("lengths must not be empty.");
         assertThatThrownBy(() -> SIX.withModuleColdestVoltage(Voltage.volts(30)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleColdestVoltage must be at least 31.2 V, but was 30 V.");
+                .hasMessage("moduleColdestVoltage must be at least moduleVoltage 31.2 V, but was 30 V.");
         assertThatThrownBy(() -> SIX.withModules(9999))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageStartingWith("modules side by side must not give more than 10 kA");
+                .hasMessageStartingWith("modules must give at most 10 kA of short-circuit current in parallel");
         // 500 · 20 A = 10 kA are not more
         ArrayRuns wide = SIX.withModuleShortCircuitCurrent(Current.amperes(20));
         assertThat(wide.withModules(500).modules()).isEqualTo(500);
         assertThatThrownBy(() -> wide.withModules(501))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "modules side by side must not give more than 10 kA of short-circuit current but are 501 of 20 A");
+                        "modules must give at most 10 kA of short-circuit current in parallel, but was 501 of 20 A.");
         assertThatThrownBy(() -> SIX.withModuleShortCircuitCurrent(Current.amperes(13)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleShortCircuitCurrent must be at least 13.14 A, but was 13 A.");
+                .hasMessage("moduleShortCircuitCurrent must be at least moduleCurrent 13.14 A, but was 13 A.");
         assertThatThrownBy(() ->
                         SIX.withModuleColdestVoltage(Voltage.volts(60)).withModuleSystemVoltage(Voltage.volts(50)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("moduleColdestVoltage must be at most 50 V, but was 60 V.");
+                .hasMessage("moduleColdestVoltage must be at most moduleSystemVoltage 50 V, but was 60 V.");
         List<Length> forty = Collections.nCopies(40, Length.metres(10));
         assertThat(SIX.withLengths(forty).lengths()).hasSize(40);
         assertThatThrownBy(() -> SIX.withLengths(Collections.nCopies(41, Length.metres(10))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("lengths must be at most 40");
+                .hasMessage("lengths must have at most 40 elements, but has 41.");
     }
 
     @Test
@@ -136,7 +136,7 @@ class StringVoltagesTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "modules must be from 1 to 10000, but was 0; moduleVoltage is missing; moduleCurrent is missing; ."
+                        "modules must be from 1 to 10000, but was 0. moduleVoltage is required. moduleCurrent is required. "
                                 + "lengths is required.");
     }
 }

@@ -110,9 +110,11 @@ class WiringPlanTest {
     }
 
     @Test
-    void everyCautionDefersToLocalCodes() {
+    void noHazardRepeatsThatLocalCodesDecide() {
+        // it is said once for each document
         assertThat(WiringPlan.of(List.of(Circuits.array(38), Circuits.string(4)), IEC)
                         .hazards())
-                .allSatisfy(hazard -> assertThat(hazard.action()).endsWith(Hazard.LOCAL_CODE));
+                .isNotEmpty()
+                .allSatisfy(hazard -> assertThat(hazard.action()).doesNotContain(Hazard.LOCAL_CODE));
     }
 }
