@@ -1,7 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
-import org.daybank.core.schema.Bounds;
 import java.util.Comparator;
 import java.util.List;
 import org.daybank.api.wire.Inline;
@@ -13,6 +11,8 @@ import org.daybank.core.array.ModuleYield;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
 import org.daybank.core.sun.MonthlySun;
@@ -36,13 +36,16 @@ public record ArraySizeRequest(
         Site site,
         Plane plane,
         @Inline ArrayNeed need,
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<PvModule> modules,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<PvModule> modules,
 
         ArrayPolicy policy,
         SunPolicy sun) {
     /** Refuses what is missing or out of range. */
     public ArraySizeRequest {
-        Validation.of(ArraySizeRequest.class, site, plane, need, modules, policy, sun).done();
+        Validation.of(ArraySizeRequest.class, site, plane, need, modules, policy, sun)
+                .done();
         modules = modules == null ? null : List.copyOf(modules);
     }
 

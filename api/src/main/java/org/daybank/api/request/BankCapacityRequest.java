@@ -1,8 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.ProblemCode;
-import org.daybank.core.schema.Validation;
-import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.bank.BankCapacity;
@@ -14,6 +11,9 @@ import org.daybank.core.bank.Battery;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.quantity.Resistance;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,20 +27,22 @@ import org.jspecify.annotations.Nullable;
  */
 public record BankCapacityRequest(
         @Inline BankDemand demand,
-        @Bounds(exclusiveMinimum = "0 V", maximum = "100 V") @Nullable Voltage cutOffVoltage,
 
-        @Bounds(minimum = "0 Ohm", maximum = "1 Ohm") @Nullable Resistance cableResistance,
+        @Bounds(exclusiveMinimum = "0 V", maximum = "100 V") @Nullable
+        Voltage cutOffVoltage,
 
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Battery> batteries,
+        @Bounds(minimum = "0 Ohm", maximum = "1 Ohm") @Nullable
+        Resistance cableResistance,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<Battery> batteries,
 
         BankPolicy policy) {
     /** Refuses what is missing, out of range or inconsistent. */
     public BankCapacityRequest {
         Validation.of(BankCapacityRequest.class, demand, cutOffVoltage, cableResistance, batteries, policy)
                 .that(
-                        cutOffVoltage == null
-                                || demand == null
-                                || cutOffVoltage.compareTo(demand.nominalVoltage()) < 0,
+                        cutOffVoltage == null || demand == null || cutOffVoltage.compareTo(demand.nominalVoltage()) < 0,
                         "cutOffVoltage",
                         ProblemCode.INCONSISTENT,
                         () -> "cutOffVoltage must be below nominalVoltage %s, but was %s."

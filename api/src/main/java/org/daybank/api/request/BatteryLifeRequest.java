@@ -1,6 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Bounds;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.BankUse;
@@ -8,6 +7,7 @@ import org.daybank.core.bank.Battery;
 import org.daybank.core.bank.BatteryLife;
 import org.daybank.core.bank.LifePolicy;
 import org.daybank.core.quantity.Voltage;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 
@@ -22,7 +22,9 @@ import org.daybank.core.schema.Validation;
  */
 public record BatteryLifeRequest(
         Battery battery,
-        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V") Voltage nominalVoltage,
+
+        @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
+        Voltage nominalVoltage,
 
         @Bounds(minimum = "1", maximum = "64") int parallel,
         @Inline BankUse use,

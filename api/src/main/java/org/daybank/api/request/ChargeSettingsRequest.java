@@ -1,9 +1,9 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.bank.ChargePolicy;
 import org.daybank.core.bank.ChargeSettings;
+import org.daybank.core.schema.Validation;
 
 /**
  * Which set-points charge a bank well?

@@ -1,6 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ArrayPolicy;
@@ -11,6 +10,7 @@ import org.daybank.core.charger.ChargeController;
 import org.daybank.core.charger.ChargerNeed;
 import org.daybank.core.charger.ChargerPolicy;
 import org.daybank.core.charger.ChargerSelection;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
@@ -37,7 +37,9 @@ public record ChargerSelectionRequest(
         PvModule module,
         @Bounds(minimum = "1", maximum = "10000") int modules,
         @Inline ChargerNeed need,
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<ChargeController> controllers,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<ChargeController> controllers,
 
         ChargerPolicy policy,
         ArrayPolicy array,

@@ -1,10 +1,10 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.load.EnergyBudget;
 import org.daybank.core.load.EnergyDemand;
 import org.daybank.core.load.LoadPolicy;
+import org.daybank.core.schema.Validation;
 
 /**
  * What do the loads draw, by month, and what must an inverter carry and start?

@@ -1,6 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.api.wire.Inline;
@@ -9,6 +8,7 @@ import org.daybank.core.generator.GeneratorNeed;
 import org.daybank.core.generator.GeneratorPolicy;
 import org.daybank.core.generator.GeneratorSize;
 import org.daybank.core.generator.MoreModules;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Working;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.load.EnergyDemand;
-import org.daybank.core.schema.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +16,12 @@ import org.daybank.core.grid.GridBill;
 import org.daybank.core.grid.GridFlows;
 import org.daybank.core.grid.GridHours;
 import org.daybank.core.grid.Tariff;
+import org.daybank.core.load.EnergyDemand;
 import org.daybank.core.load.EnergyDemandBuilder;
 import org.daybank.core.load.Load;
 import org.daybank.core.load.LoadProfile;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.SunnyYears;
 import org.daybank.core.site.Site;
@@ -50,13 +50,15 @@ public record GridBillRequest(
         Site site,
         @Nullable WeatherYear weather,
 
-        @Bounds(minimumItems = 1, maximumItems = EnergyDemand.MOST_LOADS) List<Load> loads,
+        @Bounds(minimumItems = 1, maximumItems = EnergyDemand.MOST_LOADS)
+        List<Load> loads,
 
         Plane plane,
         @Inline FeedingArray array,
         Tariff tariff,
 
-        @Bounds(minimum = "0", maximum = "10000000000") @Nullable Money price,
+        @Bounds(minimum = "0", maximum = "10000000000") @Nullable
+        Money price,
 
         @Nullable BackupNeed backup,
         @Nullable Busbar busbar,

@@ -1,6 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ArrayPolicy;
@@ -13,6 +12,7 @@ import org.daybank.core.inverter.GridPolicy;
 import org.daybank.core.inverter.GridService;
 import org.daybank.core.inverter.Microinverter;
 import org.daybank.core.inverter.StringInverter;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.sun.IrradianceDistribution;
@@ -41,9 +41,11 @@ public record GridInverterSelectionRequest(
         @Bounds(minimum = "1", maximum = "10000") int modules,
         @Inline GridService grid,
 
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<StringInverter> stringInverters,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<StringInverter> stringInverters,
 
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Microinverter> microinverters,
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<Microinverter> microinverters,
 
         GridPolicy policy,
         ArrayPolicy array,

@@ -1,7 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
-import org.daybank.core.schema.Bounds;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
@@ -9,6 +7,8 @@ import org.daybank.core.inverter.Inverter;
 import org.daybank.core.inverter.InverterNeed;
 import org.daybank.core.inverter.InverterPolicy;
 import org.daybank.core.inverter.InverterSelection;
+import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +20,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record InverterSelectionRequest(
         @Inline InverterNeed need,
-        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable List<Inverter> inverters,
+
+        @Bounds(maximumItems = Catalog.MAXIMUM_PRODUCTS) @Nullable
+        List<Inverter> inverters,
+
         InverterPolicy policy) {
     /** Refuses what is missing or out of range. */
     public InverterSelectionRequest {

@@ -1,10 +1,10 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.array.ShadeComparison;
 import org.daybank.core.array.ShadePolicy;
 import org.daybank.core.array.StringInSun;
+import org.daybank.core.schema.Validation;
 
 /**
  * What do unlike modules, or modules in unlike light, give in one string and what each by itself?

@@ -1,12 +1,12 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
 import org.daybank.core.design.SimulationBrief;
 import org.daybank.core.design.SystemParts;
 import org.daybank.core.design.SystemSimulator;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.simulation.EngineRule;
 import org.daybank.core.simulation.KineticWells;
 import org.daybank.core.simulation.Simulation;
@@ -29,7 +29,8 @@ public record SimulationRequest(
         @Nullable Catalog catalog) {
     /** Refuses what is missing or out of range. */
     public SimulationRequest {
-        Validation.of(SimulationRequest.class, brief, parts, engine, wells, catalog).done();
+        Validation.of(SimulationRequest.class, brief, parts, engine, wells, catalog)
+                .done();
     }
 
     /**

@@ -1,10 +1,10 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import java.util.List;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.quantity.Angle;
 import org.daybank.core.quantity.Irradiation;
+import org.daybank.core.schema.Validation;
 import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.BestTilt;

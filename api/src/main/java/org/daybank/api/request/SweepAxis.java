@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
 public record SweepAxis(
         String path,
 
-        @Bounds(minimumItems = 1, maximumItems = Axis.MOST) @Nullable List<JsonNode> values,
+        @Bounds(minimumItems = 1, maximumItems = Axis.MOST) @Nullable
+        List<JsonNode> values,
 
         @Nullable JsonNode from,
         @Nullable JsonNode to,

@@ -1,12 +1,12 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Bounds;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +32,8 @@ public record SweepDistribution(
         @Nullable JsonNode deviation,
         @Nullable JsonNode median,
 
-        @Bounds(minimum = "1", maximum = "1000000") @Nullable Double factor) {
+        @Bounds(minimum = "1", maximum = "1000000") @Nullable
+        Double factor) {
     /** Distributions. */
     public enum Kind {
         /** Every value between two ends as likely as any other. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
-import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.Sampling;
 import org.daybank.core.sweep.Sweep;
@@ -25,7 +24,8 @@ public record SweepRequest(
         String calculator,
         @Nullable JsonNode base,
 
-        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES) List<SweepAxis> axes,
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES)
+        List<SweepAxis> axes,
 
         @Bounds(maximumItems = Sweep.MOST_OUTPUTS) @Nullable List<String> outputs,
 

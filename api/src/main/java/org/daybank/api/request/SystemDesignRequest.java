@@ -1,11 +1,11 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Validation;
 import org.daybank.api.wire.Inline;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.design.DesignBrief;
 import org.daybank.core.design.SystemDesign;
 import org.daybank.core.design.SystemDesigner;
+import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,6 +1,5 @@
 package org.daybank.api.request;
 
-import org.daybank.core.sweep.Sweep;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.daybank.core.schema.Assumed;
@@ -8,6 +7,7 @@ import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Defaults;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.sweep.Sampling;
+import org.daybank.core.sweep.Sweep;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,11 +24,14 @@ public record UncertaintyRequest(
         String calculator,
         @Nullable JsonNode base,
 
-        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES) List<SweepAxis> axes,
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_AXES)
+        List<SweepAxis> axes,
 
-        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_OUTPUTS) List<String> outputs,
+        @Bounds(minimumItems = 1, maximumItems = Sweep.MOST_OUTPUTS)
+        List<String> outputs,
 
-        @Bounds(minimum = "2", maximum = "1048576") @Assumed(value = "1024", source = "indices to about one or two hundredths")
+        @Bounds(minimum = "2", maximum = "1048576")
+        @Assumed(value = "1024", source = "indices to about one or two hundredths")
         Integer draws,
 
         @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do")

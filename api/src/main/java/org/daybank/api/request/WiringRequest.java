@@ -1,10 +1,9 @@
 package org.daybank.api.request;
 
-import org.daybank.core.schema.Bounds;
 import java.util.List;
 import java.util.Optional;
 import org.daybank.api.wire.Inline;
-import org.daybank.core.schema.ProblemCode;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Validation;
 import org.daybank.core.wiring.ArrayRuns;
 import org.daybank.core.wiring.Circuit;

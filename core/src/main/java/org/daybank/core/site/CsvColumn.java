@@ -84,7 +84,7 @@ final class CsvColumn {
             values[hour] = value;
         }
         return MISSING_MARKS.contains(number)
-                ? Optional.of("%s is %.0f, which marks a missing value".formatted(kind.label, number))
+                ? Optional.of("%s is %.0f, which marks a missing value.".formatted(kind.label, number))
                 : kind.complaint(value, Math.min(hour / 24 + 1, 366));
     }
 

@@ -1,5 +1,6 @@
 package org.daybank.core.catalog;
 
+import org.daybank.core.schema.ProblemCode;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -70,7 +71,7 @@ class CatalogTablesTest {
         shelf.remove("inverters");
         assertThat(refused(shelf).problems())
                 .extracting(Problem::path, Problem::code)
-                .containsExactly(tuple("/inverters", "missing"));
+                .containsExactly(tuple("/inverters", ProblemCode.MISSING));
     }
 
     @Test
@@ -97,7 +98,7 @@ class CatalogTablesTest {
                 .containsExactly("AB-13");
         assertThat(refused(with("stock", "model,inStock\nAB-12,3\nAB-12,4\n")).problems())
                 .extracting(Problem::path, Problem::code)
-                .containsExactly(tuple("/stock/1/model", "conflict"));
+                .containsExactly(tuple("/stock/1/model", ProblemCode.CONFLICT));
     }
 
     @Test

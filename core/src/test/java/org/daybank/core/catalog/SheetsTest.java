@@ -1,5 +1,6 @@
 package org.daybank.core.catalog;
 
+import org.daybank.core.schema.ProblemCode;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -50,7 +51,7 @@ class SheetsTest {
         // line 1 is the remark, line 2 the head
         assertThat(refused.problems())
                 .anySatisfy(problem -> {
-                    assertThat(problem.code()).isEqualTo("unknownName");
+                    assertThat(problem.code()).isEqualTo(ProblemCode.UNKNOWN_NAME);
                     assertThat(problem.message()).startsWith("colour").contains("outputCurrent");
                 })
                 .anySatisfy(problem ->

@@ -25,7 +25,7 @@ class AxisTest {
                 .hasSize(Axis.MOST);
         assertThatThrownBy(() -> new Axis.Listed(Collections.nCopies(Axis.MOST + 1, "x")))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("values must be at most 1000000");
+                .hasMessageContaining("values must have at most 1000000 elements, but has 1000001.");
     }
 
     @Test
@@ -35,7 +35,7 @@ class AxisTest {
         assertThatThrownBy(() -> Axis.range(Power.watts(1), Energy.wattHours(2), 2))
                 .hasMessageContaining("must be two quantities or numbers of one kind but are 1 W and 2 Wh");
         assertThat(Refused.places(() -> Axis.range("a", "b", 2))).containsExactly("/to");
-        assertThat(Refused.places(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/to");
+        assertThat(Refused.places(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/from");
         assertThat(Refused.places(() -> new Axis.Range(1.0, null, 2, true))).containsExactly("/to");
         assertThat(Refused.places(() -> Axis.range(1.0, 2.0, Axis.MOST + 1))).containsExactly("/count");
         assertThatCode(() -> Axis.range(2.0, -1.0, Axis.MOST)).doesNotThrowAnyException();
