@@ -271,8 +271,13 @@ class ContractTest {
         assertThat(again.path("given")).isEqualTo(answer.path("given"));
         assertThat(again.path("hazards")).isEqualTo(answer.path("hazards"));
         assertThat(again.path("working")).isEqualTo(answer.path("working"));
+        JsonNode explicit = RunningService.json(service.post(calculation.path() + "?resolved=true", body))
+                .path("given");
+        assertThat(answer(calculation, explicit.toString()).path("result"))
+                .as("given with every default, posted back")
+                .isEqualTo(answer.path("result"));
         for (JsonNode assumption : answer.path("assumptions")) {
-            assertThat(answer.path("given").at(assumption.path("path").asText()))
+            assertThat(explicit.at(assumption.path("path").asText()))
                     .as("given at %s", assumption.path("path"))
                     .isEqualTo(assumption.path("value"));
         }

@@ -79,10 +79,10 @@ class HandOverSheetTest {
             assertThat(text).contains(step.path("result").asText());
         }
         for (JsonNode rejected : result.findValues("rejected")) {
-            rejected.forEach(product -> product.path("broken")
+            rejected.forEach(product -> product.path("failedChecks")
                     .forEach(rule -> assertThat(text)
                             .contains(product.path("product").asText())
-                            .contains(rule.path("sentence").asText())));
+                            .contains(rule.path("message").asText())));
         }
         for (JsonNode assumption : answer.path("assumptions")) {
             assertThat(text)
@@ -145,7 +145,7 @@ class HandOverSheetTest {
                 .doesNotContain("Parts", "One-line diagram", "Settings");
         String text = text(sheet);
         assertThat(result.at("/missing")).hasSize(3);
-        for (JsonNode reason : result.path("missing").findValues("sentence")) {
+        for (JsonNode reason : result.path("missing").findValues("message")) {
             assertThat(text).contains(reason.asText());
         }
     }

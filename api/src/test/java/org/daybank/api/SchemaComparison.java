@@ -20,8 +20,20 @@ import java.util.stream.StreamSupport;
 import org.daybank.api.wire.Form;
 import org.daybank.api.wire.RecordWriter;
 import org.daybank.api.wire.Shape;
+import org.daybank.core.bank.BankRule;
+import org.daybank.core.charger.ControllerRule;
+import org.daybank.core.design.DesignRule;
+import org.daybank.core.generator.GeneratorRule;
+import org.daybank.core.grid.GridRule;
+import org.daybank.core.inverter.GridInverterRule;
+import org.daybank.core.inverter.InverterRule;
 import org.daybank.core.quantity.Quantity;
+import org.daybank.core.schema.Assumed;
+import org.daybank.core.schema.Bounds;
 import org.daybank.core.schema.Scalars;
+import org.daybank.core.simulation.SimulationRule;
+import org.daybank.core.wiring.WiringRule;
+import org.daybank.core.working.Rule;
 
 /** Holds record types against the schemas of the contract, the records within them included. */
 final class SchemaComparison {
@@ -44,7 +56,7 @@ final class SchemaComparison {
         }
         JsonNode schema = schemas.contract().at(pointer.substring(1));
         List<Shape.Part> parts =
-                flattened(Shape.of(record)).filter(part -> !part.untold()).toList();
+                flattened(Shape.of(record)).filter(part -> !part.notRepeated()).toList();
         String where = record.getSimpleName() + " and " + pointer;
         expect(where + " members", names(parts, part -> true), fieldNames(schema.path("properties")));
         expect(where + " required", names(parts, part -> !part.mayBeAbsent()), texts(schema.path("required")));
@@ -56,7 +68,10 @@ final class SchemaComparison {
             JsonNode property = schema.path("properties").path(part.name());
             compareType(where + ", " + part.name(), part.type(), property);
             compareDefault(where + ", " + part.name(), part, property);
-            compareBounds(where + ", " + part.name(), part, property);
+            if (parts.stream()
+                    .anyMatch(one -> one.component().bounds().declared().isPresent())) {
+                compareBounds(where + ", " + part.name(), part, property);
+            }
         }
     }
 
@@ -94,7 +109,7 @@ final class SchemaComparison {
             case NAME ->
                 expect(
                         where + " names",
-                        Arrays.stream(raw.getEnumConstants())
+                        constants(raw)
                                 .map(constant -> Scalars.name((Enum<?>) constant))
                                 .collect(Collectors.toCollection(TreeSet::new)),
                         texts(schema.path("enum")));
@@ -113,7 +128,7 @@ final class SchemaComparison {
     }
 
     private void compareDefault(String where, Shape.Part part, JsonNode property) {
-        String assumed = part.assumed() == null ? "" : part.assumed().value();
+        String assumed = part.assumed().map(Assumed::value).orElse("");
         JsonNode written = property.path("default");
         if (assumed.isEmpty()) {
             expect(where + " default", true, written.isMissingNode());
@@ -126,19 +141,38 @@ final class SchemaComparison {
         }
     }
 
-    /** The bounds of a bare number as JSON has them, of everything else in words. */
+    /**
+     * The bounds of a number as JSON Schema has them, those of quantities and money as text under the same names after
+     * {@code x-}; of a list those of its elements stand there, and its length beside it.
+     */
     private void compareBounds(String where, Shape.Part part, JsonNode property) {
-        String least = part.assumed() == null ? "" : part.assumed().least();
-        String most = part.assumed() == null ? "" : part.assumed().most();
-        if (property.has("type") && Form.of(part.raw()) == Form.NUMBER) {
-            compareBound(where + " minimum", least, property.path("minimum"));
-            compareBound(where + " maximum", most, property.path("maximum"));
-        } else if (!least.isEmpty() || !most.isEmpty()) {
-            String words = least.isEmpty()
-                    ? "at most " + most
-                    : most.isEmpty() ? "at least " + least : "from " + least + " to " + most;
-            String description = property.path("description").asText();
-            expect(where + " bounds in '" + description + "'", true, description.contains(words));
+        Bounds bounds = part.component().bounds().declared().orElse(null);
+        boolean list = part.raw() == List.class;
+        JsonNode holder = list ? property.path("items") : property;
+        boolean number = Form.of(part.component().elementType()) == Form.NUMBER;
+        compareBound(where, "minimum", bounds == null ? "" : bounds.minimum(), number, holder);
+        compareBound(where, "exclusiveMinimum", bounds == null ? "" : bounds.exclusiveMinimum(), number, holder);
+        compareBound(where, "maximum", bounds == null ? "" : bounds.maximum(), number, holder);
+        compareBound(where, "exclusiveMaximum", bounds == null ? "" : bounds.exclusiveMaximum(), number, holder);
+        if (list && bounds != null) {
+            expect(
+                    where + " minItems",
+                    bounds.minimumItems(),
+                    property.path("minItems").asInt(0));
+            expect(
+                    where + " maxItems",
+                    bounds.maximumItems(),
+                    property.path("maxItems").asInt(Integer.MAX_VALUE));
+        }
+    }
+
+    private void compareBound(String where, String keyword, String bound, boolean number, JsonNode holder) {
+        JsonNode written = holder.path(number ? keyword : "x-" + keyword);
+        String key = where + " " + (number ? keyword : "x-" + keyword);
+        if (number && !bound.isEmpty() && written.isNumber()) {
+            expect(key, Double.parseDouble(bound), written.doubleValue());
+        } else {
+            expect(key, bound, written.asText(""));
         }
     }
 
@@ -182,18 +216,28 @@ final class SchemaComparison {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
-    /** A bound that the library does not tell may stand in the contract all the same: constructors hold more than they tell. */
-    private void compareBound(String where, String told, JsonNode written) {
-        if (!told.isEmpty()) {
-            expect(where, RecordWriter.number(Double.parseDouble(told)).asText(), written.asText());
-        }
-    }
-
     private static Class<?> raw(Type type) {
         return type instanceof ParameterizedType generic ? raw(generic.getRawType()) : (Class<?>) type;
     }
 
     private static Type argument(Type type) {
         return ((ParameterizedType) type).getActualTypeArguments()[0];
+    }
+
+    /** The constants of an enum; of the rules, those of every family. */
+    private static Stream<?> constants(Class<?> type) {
+        return type == Rule.class
+                ? Stream.of(
+                                BankRule.values(),
+                                ControllerRule.values(),
+                                InverterRule.values(),
+                                GridInverterRule.values(),
+                                WiringRule.values(),
+                                GeneratorRule.values(),
+                                GridRule.values(),
+                                SimulationRule.values(),
+                                DesignRule.values())
+                        .flatMap(Arrays::stream)
+                : Arrays.stream(type.getEnumConstants());
     }
 }

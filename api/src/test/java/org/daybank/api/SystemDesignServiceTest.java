@@ -142,7 +142,7 @@ class SystemDesignServiceTest {
                 .allSatisfy(voltage -> assertThat(voltage.path("reasons")).anySatisfy(reason -> {
                     assertThat(reason.path("rule").asText()).isEqualTo("continuousPower");
                     assertThat(reason.at("/actual/value").asDouble()).isGreaterThan(60_000 * 1.25);
-                    assertThat(reason.path("sentence").asText()).startsWith("The nearest, ");
+                    assertThat(reason.path("message").asText()).startsWith("The nearest, ");
                 }));
     }
 
@@ -151,7 +151,7 @@ class SystemDesignServiceTest {
         // the largest of the sample would also draw more from the bank than is planned for; the next smaller misses
         // less
         JsonNode tooStrong = design(with("730 W", "60 kW")).at("/result/missing/2/reasons");
-        assertThat(tooStrong.findValuesAsText("sentence"))
+        assertThat(tooStrong.findValuesAsText("message"))
                 .isNotEmpty()
                 .allSatisfy(sentence -> assertThat(sentence).contains("5000-48"));
         // two months without sun take more strings in parallel than any battery allows, whatever else is known of it

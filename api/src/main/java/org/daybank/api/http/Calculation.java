@@ -5,6 +5,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.daybank.core.catalog.Catalog;
+import org.daybank.core.quantity.QuantityRangeException;
 import org.daybank.core.schema.Assumption;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
@@ -100,14 +101,14 @@ public record Calculation<Q extends Record, R extends Record>(
     /**
      * Calls the library.
      *
-     * @throws InvalidInput also for what it refuses in passing, since only the numbers asked can be the cause
+     * @throws InvalidInput also where numbers of the request, each in its range, lead out of the range of a quantity or of money
      */
     R answer(Q asked, Catalog onOffer) {
         try {
             return call.apply(asked, onOffer);
         } catch (InvalidInput refused) {
             throw refused;
-        } catch (IllegalArgumentException | ArithmeticException refused) {
+        } catch (QuantityRangeException | ArithmeticException refused) {
             throw new InvalidInput(
                     List.of(new Problem("", ProblemCode.OUT_OF_RANGE, String.valueOf(refused.getMessage()))));
         }

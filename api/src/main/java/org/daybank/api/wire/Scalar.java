@@ -168,7 +168,7 @@ final class Scalar {
         } catch (IllegalArgumentException refused) {
             problems.add(
                     pointer, ProblemCode.UNREADABLE, "%s: %s".formatted(Binder.label(pointer), refused.getMessage()));
-        } catch (RuntimeException refused) {
+        } catch (ArithmeticException tooLarge) {
             problems.add(
                     pointer,
                     ProblemCode.UNREADABLE,

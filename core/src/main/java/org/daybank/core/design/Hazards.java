@@ -111,12 +111,12 @@ final class Hazards {
         }
         if (strings != null) {
             storedCharge(strings.product());
-            hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, circuit).variant(together > 1 ? "parallel" : "single"));
+            hazards.add(Hazard.of(HazardCode.REVERSE_POLARITY, circuit).variant("string"));
         }
     }
 
     private void grid() {
-        hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid").variant("v2"));
+        hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
         if (design.brief().kind() == SystemKind.GRID_BACKUP) {
             hazards.add(Hazard.of(HazardCode.BACKUP_PANEL, "essential loads panel"));
             hazards.add(Hazard.of(HazardCode.SAFETY_SUPPLY, "essential loads panel"));
@@ -135,14 +135,12 @@ final class Hazards {
 
     private void arrayVoltage(Voltage coldest, String circuit) {
         if (coldest.compareTo(TOUCHABLE_DC) > 0) {
-            hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, circuit, value("coldest", coldest))
-                    .variant("v3"));
+            hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, circuit, value("voltage", coldest)));
         }
     }
 
     private void stringFuses(int strings) {
-        hazards.add(Hazard.of(HazardCode.STRING_FUSES, "string", value("strings", strings))
-                .variant("v2"));
+        hazards.add(Hazard.of(HazardCode.STRING_FUSES, "string", value("strings", strings)));
     }
 
     private void array(String circuit, Current shortCircuit, Power power) {
@@ -154,11 +152,10 @@ final class Hazards {
         boolean due = wiring != null && wiring.circuits().stream().anyMatch(CircuitSizing::surgeProtection);
         if (due || exposed || design.brief().array().cableLength().compareTo(LONG_RUN) > 0) {
             hazards.add(Hazard.of(
-                            HazardCode.SURGE_PROTECTION,
-                            circuit,
-                            value("cableLength", design.brief().array().cableLength()),
-                            value("elevation", design.brief().resolved().site().elevation()))
-                    .variant("v2"));
+                    HazardCode.SURGE_PROTECTION,
+                    circuit,
+                    value("length", design.brief().array().cableLength()),
+                    value("elevation", design.brief().resolved().site().elevation())));
         }
     }
 
@@ -179,7 +176,7 @@ final class Hazards {
     }
 
     private void system() {
-        hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits").variant("v3"));
+        hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits"));
         if (design.bank() != null && design.brief().bank().location() == BankLocation.INDOORS) {
             hazards.add(Hazard.of(HazardCode.BANK_INDOORS, "bank"));
         }

@@ -183,7 +183,7 @@ public record GeneratorSize(
                 GeneratorRule.HOURS_OF_MONTH,
                 worst.hours(),
                 TimeSpan.days(worst.month().minLength()),
-                value("getDisplayName", worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH))));
+                value("month", worst.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH))));
         return checks;
     }
 

@@ -25,12 +25,11 @@ final class GridHazards {
                 .map(unit -> selection.extremes().coldestOpenCircuit(unit.longest()))
                 .max(Comparator.naturalOrder());
         highest.filter(voltage -> voltage.compareTo(TOUCHABLE_DC) > 0)
-                .ifPresent(voltage ->
-                        hazards.add(Hazard.of(HazardCode.DIRECT_VOLTAGE, "array to inverter", value("voltage", voltage))
-                                .variant("v2")));
+                .ifPresent(voltage -> hazards.add(
+                        Hazard.of(HazardCode.DIRECT_VOLTAGE, "array to inverter", value("voltage", voltage))));
         if (!strings.isEmpty() || !selection.microinverters().ranked().isEmpty()) {
             hazards.add(Hazard.of(HazardCode.BACKFEED, "inverter to grid"));
-            hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits").variant("v2"));
+            hazards.add(Hazard.of(HazardCode.PRELIMINARY_SIZES, "all circuits"));
         }
         return List.copyOf(hazards);
     }

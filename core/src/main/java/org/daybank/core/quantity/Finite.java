@@ -7,7 +7,7 @@ final class Finite {
     /** The number, −0.0 made 0.0; NaN and infinities are refused. */
     static double number(double number, String noun, String symbol) {
         if (!Double.isFinite(number)) {
-            throw new IllegalArgumentException("%s must be a finite number%s, but was %s."
+            throw new QuantityRangeException("%s must be a finite number%s, but was %s."
                     .formatted(subject(noun), symbol.isEmpty() ? "" : " of " + symbol, number));
         }
         return number + 0.0;
@@ -19,7 +19,7 @@ final class Finite {
 
     static double atLeast(double least, double number, String noun, String symbol) {
         if (number(number, noun, symbol) < least) {
-            throw new IllegalArgumentException("%s must be at least %s %s, but was %s %s"
+            throw new QuantityRangeException("%s must be at least %s %s, but was %s %s."
                     .formatted(subject(noun), Decimals.shortest(least), symbol, Decimals.shortest(number), symbol));
         }
         return number + 0.0;
@@ -27,7 +27,7 @@ final class Finite {
 
     static double within(double limit, double degrees, String noun) {
         if (!(Math.abs(degrees) <= limit)) {
-            throw new IllegalArgumentException("%s must be from −%s to %s degrees, but was %s."
+            throw new QuantityRangeException("%s must be from −%s to %s degrees, but was %s."
                     .formatted(subject(noun), Decimals.shortest(limit), Decimals.shortest(limit), degrees));
         }
         return degrees + 0.0;

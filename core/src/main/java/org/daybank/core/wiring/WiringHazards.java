@@ -31,8 +31,8 @@ final class WiringHazards {
             hazards.add(Hazard.of(HazardCode.CIRCUIT_DOES_NOT_FIT, circuit.name()));
         }
         if (circuit.kind().directCurrent() && circuit.highestVoltage().compareTo(TOUCHABLE_DC) > 0) {
-            hazards.add(Hazard.of(
-                    HazardCode.DIRECT_VOLTAGE, circuit.name(), value("highestVoltage", circuit.highestVoltage())));
+            hazards.add(
+                    Hazard.of(HazardCode.DIRECT_VOLTAGE, circuit.name(), value("voltage", circuit.highestVoltage())));
         }
         if (circuit.kind().fedByBank()) {
             bankFault(circuit);

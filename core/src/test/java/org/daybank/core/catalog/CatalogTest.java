@@ -25,6 +25,8 @@ import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 
 class CatalogTest {
+    static final StockLine ON_ORDER = new StockLine("AB-12", 3, TimeSpan.days(5));
+
     private static final Catalog SAMPLE = Catalog.sample();
 
     @Test

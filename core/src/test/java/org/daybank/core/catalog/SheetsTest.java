@@ -1,6 +1,5 @@
 package org.daybank.core.catalog;
 
-import org.daybank.core.schema.ProblemCode;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -14,6 +13,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Table;
 import org.junit.jupiter.api.Test;
 

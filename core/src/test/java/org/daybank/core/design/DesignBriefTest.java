@@ -180,8 +180,7 @@ class DesignBriefTest {
         List<Row> rows = Sweep.of(
                         brief,
                         one -> new Case(
-                                one.resolved().site().elevation(),
-                                one.array().tilt()))
+                                one.resolved().site().elevation(), one.array().tilt()))
                 .vary("site.elevation", Axis.of(Length.metres(100), Length.metres(200)))
                 .vary("array.tilt", Axis.of(Angle.degrees(20), Angle.degrees(30)))
                 .output("elevation")

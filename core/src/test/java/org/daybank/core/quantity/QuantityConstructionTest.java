@@ -18,7 +18,7 @@ class QuantityConstructionTest {
             assertThatThrownBy(() -> dimension.ofBase().apply(number))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("must be a finite number")
-                    .hasMessageEndingWith("but is " + number);
+                    .hasMessageEndingWith("but was " + number + ".");
         }
     }
 

@@ -74,15 +74,15 @@ class DefaultsTest {
                                         new Problem(
                                                 "/autonomy",
                                                 ProblemCode.OUT_OF_RANGE,
-                                                "autonomy must be at most 30 d, but was 31 d."),
+                                                "autonomy must be from 1 d to 30 d, but was 31 d."),
                                         new Problem(
                                                 "/depth/low",
                                                 ProblemCode.OUT_OF_RANGE,
-                                                "depth/low must be at least 0.1, but was 0.05."),
+                                                "depth/low must be from 0.1 to 0.9, but was 0.05."),
                                         new Problem(
                                                 "/depth/high",
                                                 ProblemCode.OUT_OF_RANGE,
-                                                "depth/high must be at most 0.9, but was 0.95."),
+                                                "depth/high must be from 0.1 to 0.9, but was 0.95."),
                                         new Problem("/nested", ProblemCode.MISSING, "nested is required.")));
     }
 
@@ -98,7 +98,7 @@ class DefaultsTest {
         assertThat(left).isEqualTo(Ratio.of(0.1));
         assertThat(Defaults.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
         assertThatThrownBy(() -> Defaults.otherwise(null, Nested.class, "magrin"))
-                .hasMessage("Nested has no component magrin");
+                .hasMessage("Nested has no component magrin but margin");
         assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power")).hasMessage("power has no default");
         assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
     }
@@ -126,7 +126,7 @@ class DefaultsTest {
     void defaultsThatRefuseThemselvesAreAMistakeOfOurs() {
         assertThatThrownBy(() -> Defaults.of(Broken.class))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("The defaults of Broken refuse themselves")
+                .hasMessage("The defaults of Broken are not valid")
                 .hasCauseInstanceOf(InvalidInput.class);
     }
 }

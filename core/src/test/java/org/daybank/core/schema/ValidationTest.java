@@ -28,7 +28,7 @@ class ValidationTest {
 
         assertThat(invalid.problems())
                 .containsExactly(
-                        new Problem("/name", ProblemCode.MISSING, "name must not be blank"),
+                        new Problem("/name", ProblemCode.MISSING, "name must not be blank."),
                         new Problem("/power", ProblemCode.MISSING, "power is required."),
                         new Problem("/margin", ProblemCode.OUT_OF_RANGE, "margin must be from 0 to 1, but was 2."),
                         new Problem("/idle", ProblemCode.OUT_OF_RANGE, "idle must be at least 0 W, but was -1 W."),
@@ -83,8 +83,8 @@ class ValidationTest {
                                 "/months/2",
                                 ProblemCode.OUT_OF_RANGE,
                                 "months/2 must be from 1 W to 1 kW, but was 3 kW."),
-                        new Problem("/months", ProblemCode.OUT_OF_RANGE, "months must have 12 values but has 3"),
-                        new Problem("/loads", ProblemCode.MISSING, "loads must not be empty"));
+                        new Problem("/months", ProblemCode.OUT_OF_RANGE, "months must have 12 values, but has 3."),
+                        new Problem("/loads", ProblemCode.MISSING, "loads must not be empty."));
     }
 
     @Test

@@ -10,6 +10,8 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class HorizonTest {
+    static final Horizon HILLS = Horizon.parse("90 deg: 10 deg; 180 deg: 5 deg; 270 deg: 1 deg");
+
     private static double at(Horizon horizon, double azimuth) {
         return horizon.elevation(Angle.degrees(azimuth)).degrees();
     }

@@ -12,6 +12,27 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class WeatherYearTest {
+    static WeatherYear steady(double irradiance, double celsius) {
+        double[] sun = new double[8760];
+        Arrays.fill(sun, irradiance);
+        double[] air = new double[8760];
+        Arrays.fill(air, celsius);
+        return year().global(HourlySeries.wattsPerSquareMetre(sun))
+                .direct(HourlySeries.wattsPerSquareMetre(sun))
+                .diffuse(HourlySeries.wattsPerSquareMetre(sun))
+                .air(HourlySeries.celsius(air))
+                .wind(HourlySeries.metresPerSecond(sun))
+                .build();
+    }
+
+    static WeatherYear dim() {
+        return steady(10, 5);
+    }
+
+    static WeatherYear bright() {
+        return steady(90, 15);
+    }
+
     private static final Place PLACE =
             new Place(Latitude.degrees(46.87), Longitude.degrees(-113.5), UtcOffset.hours(-7), null);
 

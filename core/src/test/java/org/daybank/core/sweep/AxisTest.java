@@ -15,6 +15,12 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
+    static final List<Axis> AXES = List.of(
+            Axis.of(1.0, 2.0, 3.0),
+            Axis.range(Power.watts(1), Power.watts(9), 9),
+            Axis.logRange(Power.watts(2), Power.watts(8), 3),
+            Axis.drawn(Distribution.logNormal(Power.watts(5), 2)));
+
     private static final NumberForm NUMBERS =
             NumberForm.of(double.class, null, null).orElseThrow();
 
