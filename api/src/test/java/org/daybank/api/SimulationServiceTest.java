@@ -91,13 +91,13 @@ class SimulationServiceTest {
                 "PL-410           | PL-411         | /parts/module          | PL-411 is no module of the catalogue; there are PL-50",
                 "WR-S5000-48      | WR             | /parts/inverter        | WR is no inverter of the catalogue",
                 "'\"48 V\"'       | '\"36 V\"'     | /parts/nominalVoltage  | must be 12 V, 24 V or 48 V, but was 36 V.",
-                "'\"series\": 3'  | '\"series\": 0' | /parts/series         | parts.series must be from 1 to 100000, but was 0.",
-                "'\"parts\"'      | '\"engine\": {\"power\": \"3 kW\", \"startBelow\": 0.9}, \"parts\"' | /engine/stopAbove | stopAbove must be more than startBelow 0.9, but was 0.8.",
+                "'\"series\": 3'  | '\"series\": 0' | /parts/series         | parts.series must be from 1 to 1000, but was 0.",
+                "'\"parts\"'      | '\"engine\": {\"power\": \"3 kW\", \"startBelow\": 0.9}, \"parts\"' | /engine/stopAbove | stopAbove must be above startBelow 0.9, but was 0.8.",
                 "'\"parts\"'      | '\"engine\": {}, \"parts\"' | /engine/power | engine.power is required.",
                 "'\"parts\"'      | '\"shore\": {\"power\": \"1 kW\"}, \"parts\"' | /shore | shore power belongs to a mobile system: kind must be mobile",
                 "'\"parts\"'      | '\"wells\": {\"availableShare\": 2, \"perHour\": 1}, \"parts\"' | /wells/availableShare | must be from 0.001 to 0.999, but was 2.",
-                "'{\"bank\": '    | '{\"simulation\": {\"initialCharge\": 0.1}, \"bank\": ' | /policy/simulation/initialCharge | must not be below what a depth of discharge of 0.8 leaves, but is 0.1",
-                "'{\"bank\": '    | '{\"system\": {\"simulatedYears\": 101}, \"bank\": ' | /policy/system/simulatedYears | must be at most 100, but was 101.",
+                "'{\"bank\": '    | '{\"simulation\": {\"initialCharge\": 0.1}, \"bank\": ' | /policy/simulation/initialCharge | must be at least what a depth of discharge of 0.8 leaves, but was 0.1.",
+                "'{\"bank\": '    | '{\"system\": {\"simulatedYears\": 101}, \"bank\": ' | /policy/system/simulatedYears | must be from 0 to 100, but was 101.",
             })
     void whatIsWrongIsNamed(String right, String wrong, String pointer, String detail) {
         JsonNode problem = Refusal.document(service.post(PATH, with(right, wrong)), 400);

@@ -72,10 +72,10 @@ class SystemDesignServiceTest {
                 "46.87              | 91             | /site/latitude       | must be from −90 to 90 degrees, but was 91.",
                 "46.87              | '\"46.87 N\"'  | /site/latitude       | a number without quotes",
                 "1340 m             | 1340           | /site/elevation      | the unit is required.",
-                "'\"1.32 kW.h/m2\", ' | ''           | /site/months/dailyIrradiation | site.months.dailyIrradiation must have 12 values but has 11",
+                "'\"1.32 kW.h/m2\", ' | ''           | /site/months/dailyIrradiation | site.months.dailyIrradiation must have at least 12 elements, but has 11.",
                 "6.18 kW.h/m2       | 61.8 kW.h/m2   | /site/months/dailyIrradiation/6 | site.months.dailyIrradiation.6 must be from 0 kWh/m² to 14 kWh/m²",
                 "46.87              | 89             | /site/months/dailyIrradiation/0 | the sun sends no more than 0 kWh/m² to latitude 89°",
-                "-29 Cel            | 10 Cel         | /site/recordLow      | must be from -90 °C to -6.1 °C, but was 10 °C.",
+                "-29 Cel            | 10 Cel         | /site/recordLow      | must be at most the coldest month's mean -6.1 °C, but was 10 °C.",
                 "180 deg            | south          | /array/azimuth       | with one of the units deg, rad",
                 "3 d                | 90 d           | /policy/bank/autonomy | must be at most 60 d, but was 90 d.",
                 "'\"service\"'      | '\"catalog\": {\"modules\": []}, \"service\"' | /catalog/batteries | catalog.batteries is required.",
@@ -102,7 +102,7 @@ class SystemDesignServiceTest {
         assertThat(refused(larkspurRidge.replaceAll("(?s)\"loads\": \\[.*?\\n  \\]", "\"loads\": []"))
                         .path("detail")
                         .asText())
-                .isEqualTo("loads must not be empty");
+                .isEqualTo("loads must not be empty.");
     }
 
     @Test

@@ -49,10 +49,11 @@ public record SweepRequest(
      * @param to after the last; absent, to the end
      */
     public record RowRange(
-            @Bounds(minimum = "0") @Assumed(value = "0", source = "from the beginning")
+            @Bounds(minimum = "0", maximum = "2147483647") @Assumed(value = "0", source = "from the beginning")
             Integer from,
 
-            @Bounds(minimum = "0") @Nullable Integer to) {
+            @Bounds(minimum = "0", maximum = "2147483647") @Nullable
+            Integer to) {
         /** Refuses what is no range. */
         public RowRange {
             from = Defaults.otherwise(from, RowRange.class, "from");

@@ -34,7 +34,7 @@ public record UncertaintyRequest(
         @Assumed(value = "1024", source = "indices to about one or two hundredths")
         Integer draws,
 
-        @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do")
+        @Bounds(minimum = "0", maximum = "2147483647") @Assumed(value = "0", source = "any will do")
         Integer seed) {
     /** Refuses what can never be right. */
     public UncertaintyRequest {

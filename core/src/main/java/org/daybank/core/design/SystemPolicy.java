@@ -41,7 +41,7 @@ public record SystemPolicy(
         @Assumed(value = "5", source = "enough to show a shortage that comes every other year")
         int simulatedYears,
 
-        @Bounds(minimum = "0") @Assumed(value = "1", source = "any will do")
+        @Bounds(minimum = "0", maximum = "2147483647") @Assumed(value = "1", source = "any will do")
         int seed,
 
         @Bounds(minimum = "1", maximum = "1000") @Assumed(value = "40", source = "a fraction of a second")

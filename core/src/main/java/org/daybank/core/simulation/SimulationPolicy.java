@@ -77,7 +77,7 @@ public record SimulationPolicy(
                 initialCharge.fraction() + depthOfDischarge.fraction() >= 1,
                 field,
                 ProblemCode.OUT_OF_RANGE,
-                () -> "initialCharge must not be below what a depth of discharge of %s leaves,, but was %s."
+                () -> "initialCharge must be at least what a depth of discharge of %s leaves, but was %s."
                         .formatted(depthOfDischarge, initialCharge));
     }
 }

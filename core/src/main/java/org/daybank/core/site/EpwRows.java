@@ -62,7 +62,7 @@ final class EpwRows {
             WeatherColumn column = WeatherColumn.ALL.get(i);
             double value = number(text, CELLS[i]);
             Optional<String> complaint = column == WeatherColumn.AIR && value == AIR_MARKED_MISSING
-                    ? Optional.of("air is 99.9, which marks a missing value")
+                    ? Optional.of("air is 99.9, which marks a missing value.")
                     : column.complaint(value, dayOfYear);
             complaint.ifPresent(words -> problems.add(line, ProblemCode.OUT_OF_RANGE, words));
             if (hours < HourCalendar.LEAP) {

@@ -39,10 +39,10 @@ enum WeatherColumn {
     /** What is wrong with a value on a day of the year, or nothing. */
     Optional<String> complaint(double value, int dayOfYear) {
         if (Double.isNaN(value)) {
-            return Optional.of(label + " is missing or not a number");
+            return Optional.of(label + " is missing or not a number.");
         }
         if (value >= (this == AIR || this == WIND ? 999 : 9999) || value <= -999) {
-            return Optional.of("%s is %s, which marks a missing value".formatted(label, show(value)));
+            return Optional.of("%s is %s, which marks a missing value.".formatted(label, show(value)));
         }
         if (value < least || value > most) {
             return Optional.of("%s must be from %s to %s %s, but was %s."
@@ -51,7 +51,7 @@ enum WeatherColumn {
         if (this == DIRECT && value > LEAST_EXTRATERRESTRIAL && value > extraterrestrial(dayOfYear)) {
             return Optional.of(String.format(
                     Locale.ROOT,
-                    "direct is %s W/m², more than the %.0f W/m² that the sun sends outside the air on that day",
+                    "direct is %s W/m², more than the %.0f W/m² that the sun sends outside the air on that day.",
                     show(value),
                     extraterrestrial(dayOfYear)));
         }

@@ -63,12 +63,12 @@ public record WeatherYear(
                         hours == 0 || hours == HourCalendar.COMMON || hours == HourCalendar.LEAP,
                         "",
                         ProblemCode.OUT_OF_RANGE,
-                        "a year has 8760 or 8784 hours but here are " + hours)
+                        "a year has 8760 or 8784 hours but here are " + hours + ".")
                 .that(
                         hours != HourCalendar.LEAP || Year.isLeap(year),
                         "year",
                         ProblemCode.INCONSISTENT,
-                        "%s is no leap year but has 8784 hours".formatted(year))
+                        "%s is no leap year but has 8784 hours.".formatted(year))
                 .done();
     }
 
@@ -86,7 +86,7 @@ public record WeatherYear(
                 series.size() == hours,
                 column.label,
                 ProblemCode.INCONSISTENT,
-                "%s has %s hours where others have %s".formatted(column.label, series.size(), hours));
+                "%s has %s hours where others have %s.".formatted(column.label, series.size(), hours));
         int told = 0;
         for (int hour = 0; hour < series.size() && told < MOST_PROBLEMS; hour++) {
             Optional<String> complaint = column.complaint(series.at(hour), hour / 24 + 1);

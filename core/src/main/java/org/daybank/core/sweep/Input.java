@@ -67,7 +67,7 @@ final class Input {
     private static void accepts(String name, Class<?> type, Object value) {
         boolean list = type == List.class && value instanceof List<?>;
         if (!list && !type.isInstance(value)) {
-            throw new IllegalArgumentException("%s takes a value of %s but is given %s, a value of %s"
+            throw new IllegalArgumentException("%s takes a value of %s, but was given %s, a value of %s."
                     .formatted(
                             name, type.getSimpleName(), value, value.getClass().getSimpleName()));
         }

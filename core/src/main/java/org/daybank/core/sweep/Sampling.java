@@ -18,9 +18,11 @@ public record Sampling(
         @Assumed(value = "grid", source = "every combination of the values")
         Method method,
 
-        @Bounds(minimum = "1") @Nullable Integer count,
+        @Bounds(minimum = "1", maximum = "2147483647") @Nullable
+        Integer count,
 
-        @Bounds(minimum = "0") @Assumed(value = "0", source = "any will do; 0 leaves a Sobol sequence as published")
+        @Bounds(minimum = "0", maximum = "2147483647")
+        @Assumed(value = "0", source = "any will do; 0 leaves a Sobol sequence as published")
         Integer seed) {
 
     /** Ways to choose. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Table;
 import org.junit.jupiter.api.Test;
 
@@ -70,7 +71,7 @@ class CatalogTablesTest {
         shelf.remove("inverters");
         assertThat(refused(shelf).problems())
                 .extracting(Problem::path, Problem::code)
-                .containsExactly(tuple("/inverters", "missing"));
+                .containsExactly(tuple("/inverters", ProblemCode.MISSING));
     }
 
     @Test
@@ -97,7 +98,7 @@ class CatalogTablesTest {
                 .containsExactly("AB-13");
         assertThat(refused(with("stock", "model,inStock\nAB-12,3\nAB-12,4\n")).problems())
                 .extracting(Problem::path, Problem::code)
-                .containsExactly(tuple("/stock/1/model", "conflict"));
+                .containsExactly(tuple("/stock/1/model", ProblemCode.CONFLICT));
     }
 
     @Test

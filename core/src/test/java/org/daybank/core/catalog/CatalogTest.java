@@ -3,8 +3,10 @@ package org.daybank.core.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import org.daybank.core.Refused;
 import org.daybank.core.array.PvModule;
 import org.daybank.core.bank.Battery;
 import org.daybank.core.bank.Chemistry;
@@ -16,12 +18,15 @@ import org.daybank.core.inverter.Phases;
 import org.daybank.core.inverter.StringInverter;
 import org.daybank.core.load.Waveform;
 import org.daybank.core.quantity.Money;
+import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
 import org.junit.jupiter.api.Test;
 
 class CatalogTest {
+    static final StockLine ON_ORDER = new StockLine("AB-12", 3, TimeSpan.days(5));
+
     private static final Catalog SAMPLE = Catalog.sample();
 
     @Test
@@ -144,6 +149,25 @@ class CatalogTest {
                 .extracting(Problem::path)
                 .containsExactly("/modules", "/batteries", "/inverters");
         assertThat(refused.problems()).extracting(Problem::code).containsOnly(ProblemCode.MISSING);
+    }
+
+    @Test
+    void aGapInAListIsNamed() {
+        List<PvModule> gap = Arrays.asList(SAMPLE.modules().get(0), null);
+        InvalidInput refused = refused(gap, List.of(), List.of(), List.of());
+
+        assertThat(refused.problems()).extracting(Problem::path).containsExactly("/modules/1");
+        assertThat(refused.problems()).extracting(Problem::code).containsExactly(ProblemCode.MISSING);
+    }
+
+    @Test
+    void aStockLineCountsFromNoneToAMillion() {
+        assertThat(Refused.places(() -> new StockLine("AB-12", -1, TimeSpan.ZERO)))
+                .containsExactly("/inStock");
+        assertThat(Refused.places(() -> new StockLine(" ", 1_000_001, TimeSpan.days(731))))
+                .containsExactly("/model", "/inStock", "/leadTime");
+        assertThat(Refused.places(() -> new StockLine("AB-12", 1_000_000, TimeSpan.days(730))))
+                .isEmpty();
     }
 
     private static InvalidInput refused(

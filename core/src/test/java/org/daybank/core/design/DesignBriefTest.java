@@ -19,12 +19,18 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.TimeSpan;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.InvalidInput;
+import org.daybank.core.schema.Problem;
 import org.daybank.core.simulation.Alternator;
 import org.daybank.core.simulation.ShorePower;
+import org.daybank.core.site.Site;
 import org.daybank.core.site.WeatherYear;
 import org.daybank.core.sun.SunPolicy;
 import org.daybank.core.sun.SyntheticPolicy;
 import org.daybank.core.sun.SyntheticWeather;
+import org.daybank.core.sweep.Axis;
+import org.daybank.core.sweep.Row;
+import org.daybank.core.sweep.Sweep;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What a brief and its wishes may say, and what is refused before anything is calculated. */
@@ -33,7 +39,8 @@ class DesignBriefTest {
 
     @Test
     void aBriefNeedsASiteAndLoads() {
-        assertThat(Refused.places(() -> DesignBriefBuilder.builder().build())).containsExactly("/site", "/loads");
+        assertThat(Refused.places(() -> DesignBriefBuilder.builder().build()))
+                .containsExactlyInAnyOrder("/site", "/loads");
         assertThat(Refused.places(() -> RIDGE.withLoads(List.of()))).containsExactly("/loads");
         Load lamp = RIDGE.loads().get(0);
         assertThat(RIDGE.withLoads(Collections.nCopies(EnergyDemand.MOST_LOADS, lamp))
@@ -41,7 +48,7 @@ class DesignBriefTest {
                 .hasSize(500);
         assertThatThrownBy(() -> RIDGE.withLoads(Collections.nCopies(EnergyDemand.MOST_LOADS + 1, lamp)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("loads must be at most 500 but are 501");
+                .hasMessageContaining("loads must have at most 500 elements, but has 501.");
     }
 
     @Test
@@ -78,17 +85,22 @@ class DesignBriefTest {
     @Test
     void aWeatherYearIsThatOfTheSite() {
         WeatherYear weather =
-                SyntheticWeather.year(RIDGE.site(), 3, 0, SunPolicy.standard(), SyntheticPolicy.standard());
+                SyntheticWeather.year(RIDGE.resolved().site(), 3, 0, SunPolicy.standard(), SyntheticPolicy.standard());
         DesignBrief withoutSite = DesignBriefBuilder.builder()
                 .loads(RIDGE.loads())
                 .weather(weather)
                 .build();
-        assertThat(withoutSite.site().latitude()).isEqualTo(RIDGE.site().latitude());
+        assertThat(withoutSite.site()).isNull();
+        assertThat(withoutSite.resolved().site()).isEqualTo(weather.site());
+        assertThat(withoutSite.resolved().site().latitude())
+                .isEqualTo(RIDGE.resolved().site().latitude());
+        assertThat(Refused.places(() -> withoutSite.withWeather(null))).containsExactly("/site");
         DesignBrief here = RIDGE.withWeather(weather);
-        double latitude = RIDGE.site().latitude().degrees();
-        assertThatCode(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude + 1.99))))
+        double latitude = RIDGE.resolved().site().latitude().degrees();
+        assertThatCode(() -> here.withSite(RIDGE.resolved().site().withLatitude(Latitude.degrees(latitude + 1.99))))
                 .doesNotThrowAnyException();
-        assertThat(Refused.places(() -> here.withSite(RIDGE.site().withLatitude(Latitude.degrees(latitude - 2.01)))))
+        assertThat(Refused.places(
+                        () -> here.withSite(RIDGE.resolved().site().withLatitude(Latitude.degrees(latitude - 2.01)))))
                 .containsExactly("/weather/place/latitude");
         assertThat(Refused.places(() -> here.withWeather(weather.withAir(null))))
                 .containsExactly("/weather/air");
@@ -132,5 +144,66 @@ class DesignBriefTest {
                 .containsExactly("/brief", "/parts");
         assertThat(Refused.places(() -> DesignPolicy.standard().withSystem(null)))
                 .containsExactly("/system");
+    }
+
+    /** A brief without a site moves with its weather year. */
+    @Test
+    void theSiteFollowsTheWeatherYear() {
+        Site ridge = RIDGE.resolved().site();
+        WeatherYear here = SyntheticWeather.year(ridge, 3, 0, SunPolicy.standard(), SyntheticPolicy.standard());
+        WeatherYear there = here.withPlace(here.place().withElevation(Length.metres(123)));
+        DesignBrief brief =
+                DesignBriefBuilder.builder().loads(RIDGE.loads()).weather(here).build();
+        DesignBrief moved = brief.withWeather(there);
+        assertThat(moved.resolved().site().elevation()).isEqualTo(Length.metres(123));
+        assertThat(moved)
+                .isEqualTo(DesignBriefBuilder.builder()
+                        .loads(RIDGE.loads())
+                        .weather(there)
+                        .build());
+        assertThat(moved.demand().latitude()).isEqualTo(ridge.latitude());
+        assertThat(Refused.places(() -> brief.withWeather(here.withDirect(here.global())
+                        .withDiffuse(here.global())
+                        .withGlobal(null))))
+                .containsExactly("/weather/global");
+    }
+
+    /** Where the brief leaves the site to its weather year, a sweep varies parts of that site. */
+    @Test
+    void partsOfTheSiteThatTheWeatherShowsVary() {
+        WeatherYear weather =
+                SyntheticWeather.year(RIDGE.resolved().site(), 3, 0, SunPolicy.standard(), SyntheticPolicy.standard());
+        DesignBrief brief = DesignBriefBuilder.builder()
+                .loads(RIDGE.loads())
+                .weather(weather)
+                .build();
+        List<Row> rows = Sweep.of(
+                        brief,
+                        one -> new Case(
+                                one.resolved().site().elevation(), one.array().tilt()))
+                .vary("site.elevation", Axis.of(Length.metres(100), Length.metres(200)))
+                .vary("array.tilt", Axis.of(Angle.degrees(20), Angle.degrees(30)))
+                .output("elevation")
+                .output("tilt")
+                .rows()
+                .toList();
+        assertThat(rows)
+                .extracting(row -> row.number("elevation").orElseThrow())
+                .containsExactly(100.0, 100.0, 200.0, 200.0);
+        assertThat(rows).extracting(row -> row.number("tilt").orElseThrow()).containsExactly(20.0, 30.0, 20.0, 30.0);
+    }
+
+    /** What the sweep of this test shows of a brief. */
+    public record Case(Length elevation, @Nullable Angle tilt) {}
+
+    @Test
+    void listsOfABriefHaveNoGaps() {
+        assertThat(Refused.places(() -> RIDGE.withLoads(Collections.singletonList(null))))
+                .containsExactly("/loads/0");
+        assertThat(Refused.places(() -> new Wishes(null, Collections.singletonList(null), null, null, null, null)))
+                .containsExactly("/chemistries/0");
+        assertThat(Refused.problems(() -> new Wishes(Voltage.volts(1e12), null, null, null, null, null)))
+                .extracting(Problem::message)
+                .containsExactly("nominalVoltage must be from 12 V to 48 V, but was 1000000000 kV.");
     }
 }

@@ -10,6 +10,8 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class ArrayHoursTest {
+    static final KineticWells WELLS = new KineticWells(Ratio.of(0.3), 0.6);
+
     private static final Offset<Double> ROUNDING = within(1e-9);
 
     @Test

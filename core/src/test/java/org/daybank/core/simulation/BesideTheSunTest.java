@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import org.daybank.core.Refused;
 import org.daybank.core.load.TimeWindow;
@@ -45,6 +46,18 @@ class BesideTheSunTest {
     void whatBringsNothingIsRefused() {
         assertThat(Refused.places(() -> new Alternator(null, null))).containsExactly("/current");
         assertThat(Refused.places(() -> new Alternator(Current.ZERO, null))).containsExactly("/current");
+        assertThat(Refused.places(() -> new Alternator(Current.amperes(-5), null)))
+                .containsExactly("/current");
+        assertThat(Refused.places(() -> new Alternator(Current.amperes(1e6), null)))
+                .containsExactly("/current");
+        assertThat(Refused.places(() -> new Alternator(Current.amperes(30), List.of())))
+                .containsExactly("/windows");
+        assertThat(Refused.places(() -> new Alternator(Current.amperes(30), Collections.singletonList(null))))
+                .containsExactly("/windows/0");
+        assertThat(Refused.places(() -> new ShorePower(Power.watts(1), Collections.singletonList(null), null)))
+                .containsExactly("/windows/0");
+        assertThat(Refused.places(() -> engine(-455, 0.4, 0.8))).containsExactly("/power");
+        assertThat(Refused.places(() -> engine(2e6, 0.4, 0.8))).containsExactly("/power");
         assertThat(Refused.places(() -> new ShorePower(Power.ZERO, null, null))).containsExactly("/power");
         assertThat(Refused.places(() -> new ShorePower(Power.watts(1), null, Ratio.percent(49))))
                 .containsExactly("/chargerEfficiency");

@@ -193,6 +193,6 @@ class ManyDesignsTest {
         assertThatThrownBy(() -> many.run(
                         Collections.nCopies(10_001, Power.watts(1)), Collections.nCopies(1000, Energy.wattHours(1))))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("no more than 10000000 designs, but are 10001000");
+                .hasMessageContaining("no more than 10000000 designs, but were 10001000.");
     }
 }

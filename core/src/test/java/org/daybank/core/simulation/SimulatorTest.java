@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import org.daybank.core.Refused;
 import org.daybank.core.bank.BankHousing;
 import org.daybank.core.bank.BankLayout;
+import org.daybank.core.bank.Battery;
+import org.daybank.core.bank.Chemistry;
 import org.daybank.core.bank.DischargeCurve;
 import org.daybank.core.catalog.Catalog;
 import org.daybank.core.charger.ArrayLayout;
+import org.daybank.core.load.LoadProfile;
 import org.daybank.core.load.TimeWindow;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.quantity.Ratio;
@@ -169,7 +174,7 @@ class SimulatorTest {
         assertThat(year.engineTime().hours() / year.engineStarts()).isCloseTo(5, within(0.6));
         assertThat(check(simulation, "engineStop").passed()).isTrue();
         // in whole hours of some 1598 W: after four 6392 Wh are in, after five 7990
-        assertThat(check(simulation, "engineStop").value()).isEqualTo(TimeSpan.hours(5));
+        assertThat(check(simulation, "engineStop").value()).isEqualTo(Optional.of(TimeSpan.hours(5)));
         assertThat(simulation.reliability().months().get(0).fuel().litres()).isPositive();
     }
 
@@ -254,7 +259,47 @@ class SimulatorTest {
         assertThatThrownBy(() -> Systems.run(system, Systems.darkness(), PLAIN.withInitialCharge(Ratio.of(0.1))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining(
-                        "initialCharge must not be below what a depth of discharge of 0.8 leaves, but is 0.1");
+                        "initialCharge must be at least what a depth of discharge of 0.8 leaves, but was 0.1.");
+    }
+
+    /** What was left out follows the bank and the loads of a copy. */
+    @Test
+    void absorptionAndInverterFollowWhatTheyDependOn() {
+        SimulatedSystem lithium = Systems.lithium(1, Systems.steady(0, 100)).build();
+        // 16 cells of 3.45 V
+        assertThat(lithium.absorption()).isNull();
+        assertThat(lithium.resolved().absorption().volts())
+                .isEqualTo(
+                        16
+                                * Chemistry.LITHIUM_IRON_PHOSPHATE
+                                        .traits()
+                                        .absorption()
+                                        .volts(),
+                        within(1e-9));
+
+        Battery block = Systems.battery("BK-L48-280H").withChemistry(Chemistry.AGM);
+        SimulatedSystem lead = lithium.withBank(BankLayout.of(block, Voltage.volts(48), 1, 1));
+        assertThat(lead.resolved().absorption().volts())
+                .isEqualTo(block.cells() * Chemistry.AGM.traits().absorption().volts(), within(1e-9));
+
+        LoadProfile larger = Systems.steady(0, 1000);
+        assertThat(lithium.withLoads(larger).resolved().inverter()).isEqualTo(larger.stated());
+        assertThat(lithium.withLoads(larger))
+                .isEqualTo(Systems.lithium(1, larger).build());
+    }
+
+    @Test
+    void anAbsorptionVoltageBelongsToItsBank() {
+        SimulatedSystem system = Systems.lithium(1, Systems.steady(0, 100)).build();
+        // 51.2 V nominal: from 51.2 V to 76.8 V
+        assertThat(Refused.places(() -> system.withAbsorption(Voltage.volts(5))))
+                .containsExactly("/absorption");
+        assertThat(Refused.places(() -> system.withAbsorption(Voltage.volts(76.9))))
+                .containsExactly("/absorption");
+        assertThat(Refused.places(() -> system.withAbsorption(Voltage.volts(76.8))))
+                .isEmpty();
+        assertThat(Refused.places(() -> system.withAbsorption(Voltage.volts(1e12))))
+                .contains("/absorption");
     }
 
     @Test
@@ -265,7 +310,7 @@ class SimulatorTest {
                         .stopAbove(Ratio.of(0.5))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("stopAbove must be more than startBelow 0.6, but was 0.5.");
+                .hasMessageContaining("stopAbove must be above startBelow 0.6, but was 0.5.");
         assertThatThrownBy(() -> EngineRuleBuilder.builder().build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("power is required.");
@@ -274,13 +319,13 @@ class SimulatorTest {
                         .chargerEfficiency(Ratio.of(0.4))
                         .build())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at least 0.5, but was 0.4.");
+                .hasMessage("chargerEfficiency must be from 0.5 to 1, but was 0.4.");
         assertThatThrownBy(() -> new ShorePower(Power.ZERO, null, null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("power must be above 0 W, but was 0 W.");
         assertThatThrownBy(() -> new ShorePower(Power.watts(500), null, Ratio.of(1.1)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("chargerEfficiency must be at most 1, but was 1.1.");
+                .hasMessage("chargerEfficiency must be from 0.5 to 1, but was 1.1.");
     }
 
     @Test

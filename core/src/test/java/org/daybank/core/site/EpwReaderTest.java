@@ -99,10 +99,10 @@ class EpwReaderTest {
                         20,
                         line -> line.replace(",300,400.5,120,", ",9999,9999,9999,")
                                 .replace("1.5", "99.9")),
-                "line 20: global is 9999, which marks a missing value",
-                "line 20: direct is 9999, which marks a missing value",
-                "line 20: diffuse is 9999, which marks a missing value",
-                "line 20: air is 99.9, which marks a missing value");
+                "line 20: global is 9999, which marks a missing value.",
+                "line 20: direct is 9999, which marks a missing value.",
+                "line 20: diffuse is 9999, which marks a missing value.",
+                "line 20: air is 99.9, which marks a missing value.");
     }
 
     @Test
@@ -111,8 +111,8 @@ class EpwReaderTest {
                 EpwTexts.withLine(20, line -> line.replace(",300,400.5,120,", ",-4,1450,,")),
                 "line 20: global must be from 0 to 1500 W/m², but was -4.",
                 // 1361 W/m² · 1.01 · (1 + 0.033 · cos(360° · 1 / 365)) = 1420 W/m²
-                "line 20: direct is 1450 W/m², more than the 1420 W/m² that the sun sends outside the air on that day",
-                "line 20: diffuse is missing or not a number");
+                "line 20: direct is 1450 W/m², more than the 1420 W/m² that the sun sends outside the air on that day.",
+                "line 20: diffuse is missing or not a number.");
     }
 
     @Test
@@ -126,15 +126,15 @@ class EpwReaderTest {
     }
 
     @Test
-    void onlyTheFirstFiftyProblemsAreTold() {
+    void onlyTheFirstHundredProblemsAreListed() {
         String text = String.join("\n", EpwTexts.lines(2001)).replace(",400.5,", ",-1,");
 
         assertThatThrownBy(() -> EpwReader.read(text))
                 .isInstanceOfSatisfying(
                         InvalidInput.class,
                         invalid -> assertThat(invalid.problems()).hasSize(101))
-                // 365 days of 8 hours
-                .hasMessageContaining("and 2820 more problems");
+                // 365 days of 8 hours, less the hundred that are listed
+                .hasMessageContaining("2820 more problems are not listed.");
     }
 
     @Test

@@ -10,6 +10,8 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class HorizonTest {
+    static final Horizon HILLS = Horizon.parse("90 deg: 10 deg; 180 deg: 5 deg; 270 deg: 1 deg");
+
     private static double at(Horizon horizon, double azimuth) {
         return horizon.elevation(Angle.degrees(azimuth)).degrees();
     }
@@ -61,9 +63,13 @@ class HorizonTest {
 
     @Test
     void whatIsMissingIsNamed() {
-        assertThatThrownBy(() -> new Horizon(Arrays.asList(null, new Horizon.Point(null, null))))
+        assertThatThrownBy(() -> new Horizon(
+                        Arrays.asList(Horizon.parse("90 deg: 5 deg").points().get(0), null)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("points/0 is missing; points/1/azimuth is missing; points/1/elevation is required.");
+                .hasMessage("points/1 is required.");
+        assertThatThrownBy(() -> new Horizon.Point(null, null))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("azimuth is required. elevation is required.");
         assertThatThrownBy(() -> new Horizon(null))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("points is required.");

@@ -7,6 +7,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.daybank.core.Refused;
 import org.daybank.core.quantity.Irradiation;
 import org.daybank.core.quantity.Latitude;
 import org.daybank.core.quantity.Length;
@@ -44,11 +45,53 @@ class SiteTest {
 
         assertThat(site.elevation()).isEqualTo(Length.ZERO);
         // warmest month 16 °C + 15 K
-        assertThat(site.recordHigh()).isEqualTo(Temperature.celsius(31));
+        assertThat(site.recordHigh()).isNull();
+        assertThat(site.resolved().recordHigh()).isEqualTo(Temperature.celsius(31));
         assertThat(site.months().clearness()).isEqualTo(Collections.nCopies(12, Ratio.of(0.5)));
         assertThat(site.months().albedo()).isEqualTo(Collections.nCopies(12, Ratio.of(0.2)));
         assertThat(site.months().snowLoss()).isEqualTo(Collections.nCopies(12, Ratio.ZERO));
         assertThat(site.months().dailyIrradiation()).isNull();
+    }
+
+    @Test
+    void theHottestAirFollowsTheMonths() {
+        Site site = SiteBuilder.builder()
+                .latitude(Latitude.degrees(46.87))
+                .recordLow(Temperature.celsius(-29))
+                .months(climate().build())
+                .build();
+        List<Temperature> warmer =
+                AIR.stream().map(air -> Temperature.celsius(air.celsius() + 10)).toList();
+
+        Site moved = site.withMonths(climate().meanAir(warmer).build());
+
+        // warmest month 16 °C + 10 K + 15 K
+        assertThat(moved.resolved().recordHigh()).isEqualTo(Temperature.celsius(41));
+        assertThat(moved.withRecordHigh(Temperature.celsius(30)).resolved().recordHigh())
+                .isEqualTo(Temperature.celsius(30));
+        assertThat(moved.withRecordHigh(Temperature.celsius(30)).withRecordHigh(null))
+                .isEqualTo(moved);
+    }
+
+    @Test
+    void absurdSitesAreRefused() {
+        SiteBuilder site = SiteBuilder.builder()
+                .latitude(Latitude.degrees(46.87))
+                .recordLow(Temperature.celsius(-29))
+                .months(climate().build());
+
+        assertThat(Refused.places(() -> site.elevation(Length.metres(1e308)).build()))
+                .containsExactly("/elevation");
+        assertThat(Refused.places(() -> site.elevation(Length.metres(-431)).build()))
+                .containsExactly("/elevation");
+        site.elevation(Length.metres(9000));
+        assertThat(Refused.places(() -> site.recordLow(Temperature.celsius(-91)).build()))
+                .containsExactly("/recordLow");
+        site.recordLow(Temperature.celsius(-90));
+        assertThat(Refused.places(() -> site.recordHigh(Temperature.celsius(66)).build()))
+                .containsExactly("/recordHigh");
+        assertThat(Refused.places(() -> site.recordHigh(Temperature.celsius(65)).build()))
+                .isEmpty();
     }
 
     @Test
@@ -71,17 +114,17 @@ class SiteTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/latitude missing",
-                                        "/elevation outOfRange",
-                                        "/recordLow outOfRange",
-                                        "/recordHigh outOfRange"))
-                .hasMessageContaining("recordLow must be from -90 °C to -6 °C, but was -5.5 °C.");
+                                        "/latitude MISSING",
+                                        "/elevation OUT_OF_RANGE",
+                                        "/recordLow INCONSISTENT",
+                                        "/recordHigh INCONSISTENT"))
+                .hasMessageContaining("recordLow must be at most the coldest month's mean -6 °C, but was -5.5 °C.");
     }
 
     @Test
     void irradiationOrClearnessIsGivenAndNotBoth() {
         assertThatThrownBy(() -> climate().clearness(null).build())
-                .hasMessageContaining("dailyIrradiation is required.")
+                .hasMessageContaining("dailyIrradiation is required: twelve daily means")
                 .hasMessageContaining("clearness in its place");
         assertThatThrownBy(() -> climate()
                         .dailyIrradiation(Collections.nCopies(12, Irradiation.kilowattHoursPerSquareMetre(4)))
@@ -103,14 +146,14 @@ class SiteTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/dailyIrradiation outOfRange",
-                                        "/meanAir/3 missing",
-                                        "/albedo outOfRange",
-                                        "/albedo/0 outOfRange"));
+                                        "/dailyIrradiation OUT_OF_RANGE",
+                                        "/meanAir/3 MISSING",
+                                        "/albedo OUT_OF_RANGE",
+                                        "/albedo/0 OUT_OF_RANGE"));
         assertThatThrownBy(() -> climate()
                         .clearness(List.of(Ratio.of(0.5), Ratio.of(0.5)))
                         .build())
-                .hasMessageContaining("clearness must have one value or 12 but has 2");
+                .hasMessageContaining("clearness must have 1 element or 12, but has 2.");
         assertThatThrownBy(() -> climate().clearness(List.of(Ratio.of(5))).build())
                 .hasMessageContaining("clearness/0 must be from 0 to 0.9, but was 5.");
     }

@@ -71,10 +71,10 @@ class WeatherCsvReaderTest {
 
         assertRefused(
                 text,
-                "line 3: global is missing or not a number",
+                "line 3: global is missing or not a number.",
                 "line 4: global must be from 0 to 1500 W/m², but was -100.",
-                "line 4: air is 9999, which marks a missing value",
-                "line 5: global is missing or not a number",
+                "line 4: air is 9999, which marks a missing value.",
+                "line 5: global is missing or not a number.",
                 // −1 km/h
                 "line 5: wind must be from 0 to 110 m/s, but was -0.2777777777777778.");
     }

@@ -12,6 +12,27 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class WeatherYearTest {
+    static WeatherYear steady(double irradiance, double celsius) {
+        double[] sun = new double[8760];
+        Arrays.fill(sun, irradiance);
+        double[] air = new double[8760];
+        Arrays.fill(air, celsius);
+        return year().global(HourlySeries.wattsPerSquareMetre(sun))
+                .direct(HourlySeries.wattsPerSquareMetre(sun))
+                .diffuse(HourlySeries.wattsPerSquareMetre(sun))
+                .air(HourlySeries.celsius(air))
+                .wind(HourlySeries.metresPerSecond(sun))
+                .build();
+    }
+
+    static WeatherYear dim() {
+        return steady(10, 5);
+    }
+
+    static WeatherYear bright() {
+        return steady(90, 15);
+    }
+
     private static final Place PLACE =
             new Place(Latitude.degrees(46.87), Longitude.degrees(-113.5), UtcOffset.hours(-7), null);
 
@@ -23,7 +44,7 @@ class WeatherYearTest {
     void globalOrDirectAndDiffuseIsNeeded() {
         assertThatThrownBy(() -> year().direct(HourlySeries.wattsPerSquareMetre(new double[8760]))
                         .build())
-                .hasMessageContaining("global is missing: give it, or direct and diffuse in its place");
+                .hasMessageContaining("global is required, or direct and diffuse in its place.");
     }
 
     @Test
@@ -41,11 +62,11 @@ class WeatherYearTest {
                         invalid -> assertThat(invalid.problems())
                                 .extracting(problem -> problem.path() + " " + problem.code())
                                 .containsExactly(
-                                        "/place missing",
-                                        "/year outOfRange",
-                                        "/global/7 outOfRange",
-                                        "/air inconsistent",
-                                        "/wind inconsistent"));
+                                        "/place MISSING",
+                                        "/year OUT_OF_RANGE",
+                                        "/global/7 OUT_OF_RANGE",
+                                        "/air INCONSISTENT",
+                                        "/wind INCONSISTENT"));
     }
 
     @Test
@@ -114,10 +135,11 @@ class WeatherYearTest {
         HourlySeries dark = HourlySeries.wattsPerSquareMetre(new double[8760]);
 
         assertThat(year().direct(dark).diffuse(dark).build().hours()).isEqualTo(8760);
-        assertThatThrownBy(() -> year().diffuse(dark).build()).hasMessageContaining("global is required.");
+        assertThatThrownBy(() -> year().diffuse(dark).build())
+                .hasMessageContaining("global is required, or direct and diffuse in its place.");
         assertThatThrownBy(() -> year().direct(dark).diffuse(dark).build().months())
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("global is missing; air is required.");
+                .hasMessage("global is required. air is required.");
     }
 
     @Test
@@ -140,8 +162,8 @@ class WeatherYearTest {
                         .build())
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "hour 12: direct is 1421 W/m², more than the 1420 W/m² that the sun sends outside the air on that day; "
-                                + "hour 4356: direct is 1330 W/m², more than the 1329 W/m² that the sun sends outside the air on that day");
+                        "hour 12: direct is 1421 W/m², more than the 1420 W/m² that the sun sends outside the air on that day. "
+                                + "hour 4356: direct is 1330 W/m², more than the 1329 W/m² that the sun sends outside the air on that day.");
     }
 
     @Test
@@ -182,9 +204,9 @@ class WeatherYearTest {
         assertThatThrownBy(() -> year().global(HourlySeries.wattsPerSquareMetre(global))
                         .air(HourlySeries.celsius(air))
                         .build())
-                .hasMessage("hour 12: global is 9999, which marks a missing value; "
-                        + "hour 13: global is -999, which marks a missing value; "
-                        + "hour 1: air is 999, which marks a missing value");
+                .hasMessage("hour 12: global is 9999, which marks a missing value. "
+                        + "hour 13: global is -999, which marks a missing value. "
+                        + "hour 1: air is 999, which marks a missing value.");
     }
 
     @Test
@@ -197,7 +219,7 @@ class WeatherYearTest {
     void aPlaceHasAllItsParts() {
         assertThatThrownBy(() -> new Place(null, null, null, Length.metres(9001)))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessage("latitude is missing; longitude is missing; utcOffset is missing; "
+                .hasMessage("latitude is required. longitude is required. utcOffset is required. "
                         + "elevation must be from -430 m to 9 km, but was 9.001 km.");
     }
 

@@ -86,7 +86,7 @@ class BestTiltTest {
     @Test
     void twelveNeedsAreAskedFor() {
         assertThatThrownBy(() -> BestTilt.forNeed(Sites.withClearness(47, 0.5), SOUTH, POLICY, EVEN_NEED.subList(0, 3)))
-                .hasMessageContaining("dailyNeed must have 12 values but has 3");
+                .hasMessageContaining("dailyNeed must have 12 values, but has 3.");
     }
 
     @Test

@@ -185,6 +185,6 @@ class HourlySunTest {
         assertThatThrownBy(() -> new Exposure(null, null, List.of(Ratio.of(0.2), Ratio.of(1.2))))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage(
-                        "plane is missing; albedo must have 12 values but has 2; albedo/1 must be from 0 to 1, but was 1.2.");
+                        "plane is required. albedo must have at least 12 elements, but has 2. albedo/1 must be from 0 to 1, but was 1.2.");
     }
 }

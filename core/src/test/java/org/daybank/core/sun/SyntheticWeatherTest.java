@@ -181,6 +181,6 @@ class SyntheticWeatherTest {
     @Test
     void policyIsBounded() {
         assertThatThrownBy(() -> SyntheticPolicy.standard().withAirPersistence(Ratio.ONE))
-                .hasMessageContaining("airPersistence must be at most 0.99, but was 1.");
+                .hasMessageContaining("airPersistence must be from 0 to 0.99, but was 1.");
     }
 }

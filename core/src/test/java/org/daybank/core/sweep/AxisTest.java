@@ -15,6 +15,12 @@ import org.daybank.core.schema.InvalidInput;
 import org.junit.jupiter.api.Test;
 
 class AxisTest {
+    static final List<Axis> AXES = List.of(
+            Axis.of(1.0, 2.0, 3.0),
+            Axis.range(Power.watts(1), Power.watts(9), 9),
+            Axis.logRange(Power.watts(2), Power.watts(8), 3),
+            Axis.drawn(Distribution.logNormal(Power.watts(5), 2)));
+
     private static final NumberForm NUMBERS =
             NumberForm.of(double.class, null, null).orElseThrow();
 
@@ -25,7 +31,7 @@ class AxisTest {
                 .hasSize(Axis.MOST);
         assertThatThrownBy(() -> new Axis.Listed(Collections.nCopies(Axis.MOST + 1, "x")))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("values must be at most 1000000");
+                .hasMessageContaining("values must have at most 1000000 elements, but has 1000001.");
     }
 
     @Test
@@ -35,7 +41,7 @@ class AxisTest {
         assertThatThrownBy(() -> Axis.range(Power.watts(1), Energy.wattHours(2), 2))
                 .hasMessageContaining("must be two quantities or numbers of one kind but are 1 W and 2 Wh");
         assertThat(Refused.places(() -> Axis.range("a", "b", 2))).containsExactly("/to");
-        assertThat(Refused.places(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/to");
+        assertThat(Refused.places(() -> new Axis.Range(null, 1.0, 2, false))).containsExactly("/from");
         assertThat(Refused.places(() -> new Axis.Range(1.0, null, 2, true))).containsExactly("/to");
         assertThat(Refused.places(() -> Axis.range(1.0, 2.0, Axis.MOST + 1))).containsExactly("/count");
         assertThatCode(() -> Axis.range(2.0, -1.0, Axis.MOST)).doesNotThrowAnyException();

@@ -143,12 +143,12 @@ class SweepTest {
         Sweep sweep = BANK.vary("policy.autonomy", Axis.of(TimeSpan.days(1), TimeSpan.days(90), TimeSpan.days(3)));
         List<Row> rows = sweep.rows().toList();
         assertThat(rows.stream().map(Row::ok)).containsExactly(true, false, true);
-        assertThat(rows.get(1).message()).hasValue("autonomy must be at most 60 d but is 90 d");
+        assertThat(rows.get(1).message()).hasValue("autonomy must be from 2.4 h to 60 d, but was 90 d.");
         assertThat(rows.get(1).failure()).containsInstanceOf(InvalidInput.class);
         assertThat(rows.get(1).number("policy.autonomy")).hasValue(90);
         assertThat(rows.get(1).number("requiredCapacity")).isEmpty();
         assertThat(csv(sweep.compile(), 2).lines().toList().get(2))
-                .isEqualTo("90,,invalid,outOfRange,autonomy must be at most 60 d but is 90 d");
+                .isEqualTo("90,,invalid,outOfRange,\"autonomy must be from 2.4 h to 60 d, but was 90 d.\"");
     }
 
     @Test
@@ -260,7 +260,7 @@ class SweepTest {
                         refused -> assertThat(refused.problems().stream().map(Problem::path))
                                 .containsExactly("/axes/0/path", "/axes/1", "/axes/2", "/axes/3/path", "/axes/4"))
                 .hasMessageContaining("known are autonomy, depthOfDischarge")
-                .hasMessageContaining("takes a value of Energy, but was given 3 W.")
+                .hasMessageContaining("takes a value of Energy, but was given 3 W, a value of Power.")
                 .hasMessageContaining("leadAcid, lithium")
                 .hasMessageContaining("loads[3].power")
                 .hasMessageContaining("no place on a grid");
