@@ -5,6 +5,7 @@ import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.router.Endpoint;
@@ -95,7 +96,6 @@ public final class Service {
         config.routes.before("/v1/*", key::check);
         config.routes.before("/metrics", key::check);
         Errors.handleIn(config.routes);
-        config.router.javaLangErrorHandler(Errors::answer);
         register(
                 config.routes,
                 Routes.all(
@@ -110,12 +110,13 @@ public final class Service {
     private static void register(RoutesConfig routes, List<Route> all) {
         Map<String, TreeSet<String>> methods = new LinkedHashMap<>();
         for (Route route : all) {
-            routes.addHttpHandler(route.method(), route.path(), route.handler());
+            Handler handler = Errors.guarded(route.handler());
+            routes.addHttpHandler(route.method(), route.path(), handler);
             TreeSet<String> known = methods.computeIfAbsent(route.path(), path -> new TreeSet<>());
             known.add(route.method().name());
             known.add("OPTIONS");
             if (route.method().equals(HandlerType.GET)) {
-                routes.head(route.path(), route.handler());
+                routes.head(route.path(), handler);
                 known.add("HEAD");
             }
         }

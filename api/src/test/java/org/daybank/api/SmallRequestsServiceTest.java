@@ -69,13 +69,13 @@ class SmallRequestsServiceTest {
         }
     }
 
-    /** Each of 20,000 short lines lacks several cells: an answer that lists them all has many megabytes. */
+    /** Each of 2,000 short lines lacks several cells: an answer that lists them all has megabytes. */
     @Test
     void aTableOfBadLinesIsAnsweredByItsFirstHundredProblems() {
-        JsonNode problem = table("model\n" + "x\n".repeat(20_000));
+        JsonNode problem = table("model\n" + "x\n".repeat(2000));
         assertThat(problem.path("errors")).hasSize(101);
         assertThat(problem.at("/errors/100/code").asText()).isEqualTo("more");
-        assertThat(problem.at("/errors/100/detail").asText()).matches("and \\d{5,6} more problems");
+        assertThat(problem.at("/errors/100/detail").asText()).matches("and \\d{4,6} more problems");
     }
 
     @Test

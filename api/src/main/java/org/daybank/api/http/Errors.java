@@ -5,12 +5,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.http.ServiceUnavailableResponse;
-import jakarta.servlet.http.HttpServletResponse;
-import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -28,7 +27,6 @@ public final class Errors {
 
     private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
     private static final int IN_DETAIL = 5;
-    private static final String UNEXPECTED = "Something went wrong here; the request id finds it in the log";
 
     /** When to ask again what could not be answered for want of room. */
     static final String RETRY_SECONDS = "5";
@@ -56,29 +54,34 @@ public final class Errors {
     }
 
     /**
-     * Answers an error of the virtual machine, such as an exhausted memory or stack, which no handler of exceptions sees.
-     *
-     * @param response what may have been written into it is thrown away, unless it was sent already
+     * Lets a handler answer errors of the virtual machine, such as an exhausted memory or stack, which handlers of exceptions
+     * do not see.
      */
-    public static void answer(HttpServletResponse response, Error error) {
-        LOG.error("{} failed", response.getHeader(RequestId.HEADER), error);
-        if (response.isCommitted()) {
-            return;
-        }
-        response.resetBuffer();
-        boolean full = error instanceof OutOfMemoryError;
-        int status = full ? HttpStatus.SERVICE_UNAVAILABLE.getCode() : HttpStatus.INTERNAL_SERVER_ERROR.getCode();
-        byte[] document = document(status, full ? "The request takes more memory than there is now" : UNEXPECTED);
-        if (full) {
-            response.setHeader("Retry-After", RETRY_SECONDS);
-        }
-        response.setStatus(status);
-        response.setContentType(PROBLEM);
-        response.setContentLength(document.length);
-        try {
-            response.getOutputStream().write(document);
-        } catch (IOException gone) {
-            LOG.debug("The client is gone", gone);
+    public static Handler guarded(Handler handler) {
+        return context -> {
+            try {
+                handler.handle(context);
+            } catch (Error error) {
+                answer(context, error);
+            }
+        };
+    }
+
+    private static void answer(Context context, Error error) {
+        if (context.res().isCommitted()) {
+            LOG.error("{} failed on the way", RequestId.of(context), error);
+        } else if (error instanceof OutOfMemoryError) {
+            LOG.error("{} failed", RequestId.of(context), error);
+            context.res().resetBuffer();
+            context.header("Retry-After", RETRY_SECONDS);
+            send(
+                    context,
+                    HttpStatus.SERVICE_UNAVAILABLE.getCode(),
+                    "The request takes more memory than there is now",
+                    List.of());
+        } else {
+            context.res().resetBuffer();
+            unexpected(context, error);
         }
     }
 
@@ -98,7 +101,11 @@ public final class Errors {
     /** Answers that something went wrong here, and logs what. */
     public static void unexpected(Context context, Throwable cause) {
         LOG.error("{} failed", RequestId.of(context), cause);
-        send(context, HttpStatus.INTERNAL_SERVER_ERROR.getCode(), UNEXPECTED, List.of());
+        send(
+                context,
+                HttpStatus.INTERNAL_SERVER_ERROR.getCode(),
+                "Something went wrong here; the request id finds it in the log",
+                List.of());
     }
 
     /** Answers that the input is not right, with everything that is wrong with it. */
