@@ -86,7 +86,7 @@ final class QueryOptions {
                 .findFirst()
                 .ifPresent(text -> failed.add(
                         Problem.shortened(name),
-                        "unreadable",
+                        ProblemCode.UNREADABLE,
                         "%s is the error message of an earlier calculation; correct that one first"
                                 .formatted(Problem.shortened(name)))));
         failed.throwIfAny();
@@ -107,7 +107,7 @@ final class QueryOptions {
         Problems unknown = new Problems();
         left.keySet().forEach(name -> {
             String shown = Problem.shortened(name);
-            unknown.add(shown, "unknownName", "the query parameter '%s' is not known on this path".formatted(shown));
+            unknown.add(shown, ProblemCode.UNKNOWN_NAME, "the query parameter '%s' is not known on this path".formatted(shown));
         });
         unknown.throwIfAny();
     }

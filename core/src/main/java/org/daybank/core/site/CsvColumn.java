@@ -85,7 +85,8 @@ final class CsvColumn {
             values[hour] = value;
         }
         return MISSING_MARKS.contains(number)
-                ? Optional.of(String.format(Locale.ROOT, "%s is %.0f, which marks a missing value.", kind.label, number))
+                ? Optional.of(
+                        String.format(Locale.ROOT, "%s is %.0f, which marks a missing value.", kind.label, number))
                 : kind.complaint(value, Math.min(hour / 24 + 1, 366));
     }
 

@@ -98,7 +98,9 @@ class GridDesignerTest {
                 .extracting(check -> check.rule().code())
                 .containsExactly("modulePower");
         // the nearest of them is the reason
-        assertThat(none(design).failedChecks()).extracting(Check::rule).containsExactly("modulePower");
+        assertThat(none(design).failedChecks())
+                .extracting(check -> check.rule().code())
+                .containsExactly("modulePower");
         assertThat(none(design).failedChecks().get(0).message().toString()).contains("small");
     }
 }

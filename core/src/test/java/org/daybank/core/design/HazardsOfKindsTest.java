@@ -52,7 +52,9 @@ class CautionsOfKindsTest {
     void theKindBringsItsOwn(DesignBrief brief) {
         DesignOutcome design = SystemDesigner.design(brief, Catalog.sample());
         assertThat(isDesign(design)).as("%s", design).isTrue();
-        Set<String> told = design.hazards().stream().map(Hazard::code).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> told = design.hazards().stream()
+                .map(hazard -> hazard.code().code())
+                .collect(Collectors.toCollection(TreeSet::new));
 
         SystemKind kind = brief.kind();
         boolean grid = kind == SystemKind.GRID_INTERACTIVE || kind == SystemKind.GRID_BACKUP;
@@ -77,8 +79,8 @@ class CautionsOfKindsTest {
     @Test
     void anArrayInStringsIsWarnedOfAsOne() {
         DesignOutcome design = SystemDesigner.design(QuarryLane.BRIEF, Catalog.sample());
-        Map<String, Hazard> told =
-                design.hazards().stream().collect(Collectors.toMap(Hazard::code, hazard -> hazard, (a, b) -> a));
+        Map<String, Hazard> told = design.hazards().stream()
+                .collect(Collectors.toMap(hazard -> hazard.code().code(), hazard -> hazard, (a, b) -> a));
 
         assertThat(told.get("directVoltage").subject()).isEqualTo("array to inverter");
         assertThat(told.get("connectorsUnderLoad").subject()).isEqualTo("array to inverter");

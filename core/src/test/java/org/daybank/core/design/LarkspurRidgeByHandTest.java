@@ -193,8 +193,8 @@ class LarkspurRidgeByHandTest {
     }
 
     private static double amperes(List<Check> reasons) {
-        assertThat(reasons).extracting(Check::rule).containsExactly("bankCurrent");
-        return Objects.requireNonNull(reasons.get(0).value()).baseValue();
+        assertThat(reasons).extracting(check -> check.rule().code()).containsExactly("bankCurrent");
+        return reasons.get(0).value().orElseThrow().baseValue();
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Rejection;
@@ -18,7 +17,7 @@ final class Margins {
                 .filter(limit -> limit.rule().code().equals(rule))
                 .findFirst()
                 .orElseThrow();
-        assertThat(Objects.requireNonNull(check.margin()).fraction()).as(rule).isCloseTo(margin, within(6e-6));
+        assertThat(check.margin().orElseThrow().fraction()).as(rule).isCloseTo(margin, within(6e-6));
     }
 
     /** The rules that each rejected product breaks. */

@@ -6,6 +6,7 @@ import static org.daybank.core.design.Designs.controllers;
 import static org.daybank.core.design.Designs.system;
 
 import java.util.List;
+import java.util.Objects;
 import org.daybank.core.bank.BankLayout;
 import org.daybank.core.bank.Chemistry;
 import org.daybank.core.catalog.Catalog;
@@ -46,7 +47,7 @@ class PartsOfADesignTest {
     void theLoadOutputCarriesTheDcLoads() {
         DesignOutcome design = lanternsWith(ControllerFunction.LOAD_OUTPUT);
         Check carried = system(design).chargeController().checks().stream()
-                .filter(limit -> limit.rule().equals("loadOutputCurrent"))
+                .filter(limit -> limit.rule().code().equals("loadOutputCurrent"))
                 .findFirst()
                 .orElseThrow();
 
@@ -80,7 +81,7 @@ class PartsOfADesignTest {
         BankLayout bank = system(design).bankLayout();
         InverterFit inverter = system(design).inverter().orElseThrow();
         Check sag = system(design).bank().checks().stream()
-                .filter(limit -> limit.rule().equals("surgeSag"))
+                .filter(limit -> limit.rule().code().equals("surgeSag"))
                 .findFirst()
                 .orElseThrow();
         double cutOff = inverter.inverter().lowestInput().volts();
@@ -112,8 +113,9 @@ class PartsOfADesignTest {
 
         // heated to 5 °C: 0.3 C of each string, those after the first nine tenths of it
         double one = 0.3 * bank.ratedCapacity().ampereHours() / bank.parallel();
-        assertThat(valueOf(cold.limit())).isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
-        assertThat(valueOf(cold.value()))
+        assertThat(cold.limit().orElseThrow().baseValue())
+                .isCloseTo(one * (1 + 0.9 * (bank.parallel() - 1)), within(1e-9));
+        assertThat(cold.value().orElseThrow().baseValue())
                 .isEqualTo(system(design).chargeController().chargingCurrent().amperes());
     }
 }

@@ -84,7 +84,8 @@ final class BatteryCandidates {
                         battery,
                         battery.price().minorUnits() * layout.series(),
                         battery.capacity().slowest().ampereHours() * factor));
-                amperes = Math.max(amperes, battery.resolved().maximumChargeCurrent().amperes() * battery.mostInParallel());
+                amperes = Math.max(
+                        amperes, battery.resolved().maximumChargeCurrent().amperes() * battery.mostInParallel());
             }
         }
         found.sort(Comparator.comparingDouble(Option::pricePerAmpereHour));
