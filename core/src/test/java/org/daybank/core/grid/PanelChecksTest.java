@@ -7,7 +7,6 @@ import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Power;
 import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.working.Check;
-import org.daybank.core.working.Hazard;
 import org.daybank.core.working.Severity;
 import org.junit.jupiter.api.Test;
 
@@ -72,9 +71,7 @@ class PanelChecksTest {
     void aLargerOneBreaksBothRules() {
         CouplingCheck check = CouplingCheck.of(coupling(6, 1000));
 
-        assertThat(check.hazards())
-                .extracting(hazard -> hazard.code().code())
-                .containsExactly("coupling", "coupling");
+        assertThat(check.hazards()).extracting(hazard -> hazard.code().code()).containsExactly("coupling", "coupling");
     }
 
     @Test

@@ -94,10 +94,10 @@ class StackingTest {
                         + "power 5.5 kW including a margin of 25 % is within the 6 kW continuous rating "
                         + "of 3 inverters on one line in the hottest air.");
         assertThat(sentence(balanced, "surge"))
-                .startsWith(
-                        "Start on the fullest of 3 lines, with every start on it and the rest balanced: surge");
+                .startsWith("Start on the fullest of 3 lines, with every start on it and the rest balanced: surge");
         // on one line there is none to choose from
-        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower")).startsWith("Loads: power 1.5 kW including a margin of 25 %");
+        assertThat(sentence(fit(NEED, STACKABLE), "continuousPower"))
+                .startsWith("Loads: power 1.5 kW including a margin of 25 %");
         // 10 A · 230 V come from a source that helps with the peaks
         AcSource source = AcSourceBuilder.builder()
                 .current(Current.amperes(10))
@@ -149,14 +149,12 @@ class StackingTest {
         InverterFit tooFew = fit(NEED.withService(THREE), two);
         assertThat(broken(tooFew.checks())).containsExactly("phases");
         assertThat(sentence(tooFew, "phases"))
-                .isEqualTo(
-                        "One unit gives single phase, and stacked units do not give the three phase service.");
+                .isEqualTo("One unit gives single phase, and stacked units do not give the three phase service.");
         // three are just enough
         InverterFit three = fit(NEED.withService(THREE), STACKABLE.withMostUnits(3));
         assertThat(broken(three.checks())).isEmpty();
         assertThat(sentence(three, "phases"))
-                .isEqualTo(
-                        "Units of single phase give the three phase service when stacked, up to 3 units.");
+                .isEqualTo("Units of single phase give the three phase service when stacked, up to 3 units.");
         assertThat(sentence(fit(NEED, STACKABLE), "phases"))
                 .isEqualTo("One unit gives single phase, which suits the single phase service.");
     }

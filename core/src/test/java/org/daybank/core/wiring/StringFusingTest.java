@@ -39,10 +39,9 @@ class StringFusingTest {
         assertThat(three.checks())
                 .filteredOn(check -> check.rule().code().equals("largestDevice"))
                 .singleElement()
-                .satisfies(
-                        check -> assertThat(check.message())
-                                .hasToString(
-                                        "Fuse rating 25 A is within the 33.4 A at which the fault current still operates it."));
+                .satisfies(check -> assertThat(check.message())
+                        .hasToString(
+                                "Fuse rating 25 A is within the 33.4 A at which the fault current still operates it."));
         assertThat(three.working().steps())
                 .filteredOn(step -> step.name().equals("string: reverse current"))
                 .singleElement()
