@@ -107,7 +107,10 @@ final class QueryOptions {
         Problems unknown = new Problems();
         left.keySet().forEach(name -> {
             String shown = Problem.shortened(name);
-            unknown.add(shown, ProblemCode.UNKNOWN_NAME, "the query parameter '%s' is not known on this path".formatted(shown));
+            unknown.add(
+                    shown,
+                    ProblemCode.UNKNOWN_NAME,
+                    "the query parameter '%s' is not known on this path".formatted(shown));
         });
         unknown.throwIfAny();
     }

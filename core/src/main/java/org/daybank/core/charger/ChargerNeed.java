@@ -98,11 +98,7 @@ public record ChargerNeed(
         functions = List.copyOf(functions);
         Resolved voltages = resolved(nominalVoltage, chemistry, chargingVoltage, lowestVoltage);
         new Validation()
-                .exceeds(
-                        "chargingVoltage",
-                        voltages.chargingVoltage(),
-                        "lowestVoltage",
-                        voltages.lowestVoltage())
+                .exceeds("chargingVoltage", voltages.chargingVoltage(), "lowestVoltage", voltages.lowestVoltage())
                 .done();
     }
 

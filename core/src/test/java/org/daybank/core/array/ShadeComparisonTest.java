@@ -54,7 +54,8 @@ class ShadeComparisonTest {
     void halfTheModulesInShadeArePassedBy() {
         ShadeComparison half = ShadeComparison.of(HALF_SHADED, POLICY);
 
-        // five at full power less half a volt each, 5 · 399.96 W − 2.5 V · 12.12 A = 1969.5 W, against at most 3.84 A · 395 V
+        // five at full power less half a volt each, 5 · 399.96 W − 2.5 V · 12.12 A = 1969.5 W, against at most 3.84 A ·
+        // 395 V
         assertThat(half.bypassed()).containsExactly("shaded");
         assertThat(half.stringCurrent().amperes()).isCloseTo(12.12, within(0.1));
         assertThat(half.limiting()).isNull();

@@ -21,8 +21,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LoadTest {
     private static final String ONE_WAY = "exactly one of hoursPerDay, hourlyFractions and windows must be given, but ";
 
-    private static final Load IN_FRACTIONS =
-            Loads.ac(60).hourlyFractions(Collections.nCopies(24, Ratio.of(0.25))).build();
+    private static final Load IN_FRACTIONS = Loads.ac(60)
+            .hourlyFractions(Collections.nCopies(24, Ratio.of(0.25)))
+            .build();
 
     private static final Load IN_WINDOWS = Loads.dc(20)
             .windows(List.of(TimeWindow.parse("18:00-23:00"), TimeWindow.parse("06:00-07:30")))
