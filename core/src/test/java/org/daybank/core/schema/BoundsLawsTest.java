@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -123,8 +122,7 @@ class BoundsLawsTest {
         if (component.rawType() == List.class) {
             int size = values[component.index()] instanceof List<?> list
                     ? list.size()
-                    : Objects.requireNonNull(component.bounds().declared().orElseThrow())
-                            .minimumItems();
+                    : component.bounds().declared().orElseThrow().minimumItems();
             given = Collections.nCopies(Math.max(1, size), value);
         }
         values[component.index()] = given;
