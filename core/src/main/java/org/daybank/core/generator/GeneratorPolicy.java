@@ -83,9 +83,23 @@ public record GeneratorPolicy(
     /**
      * Validates the policy.
      *
-     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds or contradicts another
      */
     public GeneratorPolicy {
+        altitudeDerate = Defaults.otherwise(altitudeDerate, GeneratorPolicy.class, "altitudeDerate");
+        heatDerate = Defaults.otherwise(heatDerate, GeneratorPolicy.class, "heatDerate");
+        ratedAir = Defaults.otherwise(ratedAir, GeneratorPolicy.class, "ratedAir");
+        leastLoadShare = Defaults.otherwise(leastLoadShare, GeneratorPolicy.class, "leastLoadShare");
+        mostLoadShare = Defaults.otherwise(mostLoadShare, GeneratorPolicy.class, "mostLoadShare");
+        litresPerKilowattHour =
+                Defaults.otherwise(litresPerKilowattHour, GeneratorPolicy.class, "litresPerKilowattHour");
+        litresPerHourPerKilowatt =
+                Defaults.otherwise(litresPerHourPerKilowatt, GeneratorPolicy.class, "litresPerHourPerKilowatt");
+        fuelPricePerLitre = Defaults.otherwise(fuelPricePerLitre, GeneratorPolicy.class, "fuelPricePerLitre");
+        pricePerKilowatt = Defaults.otherwise(pricePerKilowatt, GeneratorPolicy.class, "pricePerKilowatt");
+        serviceLife = Defaults.otherwise(serviceLife, GeneratorPolicy.class, "serviceLife");
+        startBelow = Defaults.otherwise(startBelow, GeneratorPolicy.class, "startBelow");
+        stopAbove = Defaults.otherwise(stopAbove, GeneratorPolicy.class, "stopAbove");
         Validation.of(
                         GeneratorPolicy.class,
                         altitudeDerate,
@@ -103,12 +117,10 @@ public record GeneratorPolicy(
                 .exceeds("mostLoadShare", mostLoadShare, "leastLoadShare", leastLoadShare)
                 .exceeds("stopAbove", stopAbove, "startBelow", startBelow)
                 .that(
-                        fuelPricePerLitre == null
-                                || pricePerKilowatt == null
-                                || fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
+                        fuelPricePerLitre.currency().equals(pricePerKilowatt.currency()),
                         "pricePerKilowatt",
                         ProblemCode.CONFLICT,
-                        () -> "pricePerKilowatt must be in the currency of fuelPricePerLitre %s, but was %s."
+                        "pricePerKilowatt must be in the currency of fuelPricePerLitre %s, but was %s."
                                 .formatted(fuelPricePerLitre, pricePerKilowatt))
                 .done();
     }

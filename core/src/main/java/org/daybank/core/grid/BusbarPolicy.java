@@ -23,9 +23,11 @@ public record BusbarPolicy(
     /**
      * Validates the policy.
      *
-     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds or contradicts another
      */
     public BusbarPolicy {
+        sourceFactor = Defaults.otherwise(sourceFactor, BusbarPolicy.class, "sourceFactor");
+        busbarFactor = Defaults.otherwise(busbarFactor, BusbarPolicy.class, "busbarFactor");
         Validation.of(BusbarPolicy.class, sourceFactor, busbarFactor).done();
     }
 

@@ -66,10 +66,19 @@ public record GridPolicy(
     /**
      * Validates the policy.
      *
-     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range, or the aim lies outside what is
-     *     accepted
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds, or the aim lies outside what is accepted
      */
     public GridPolicy {
+        dcAcRatio = Defaults.otherwise(dcAcRatio, GridPolicy.class, "dcAcRatio");
+        leastDcAcRatio = Defaults.otherwise(leastDcAcRatio, GridPolicy.class, "leastDcAcRatio");
+        mostDcAcRatio = Defaults.otherwise(mostDcAcRatio, GridPolicy.class, "mostDcAcRatio");
+        openCircuitReserve = Defaults.otherwise(openCircuitReserve, GridPolicy.class, "openCircuitReserve");
+        shortCircuitFactor = Defaults.otherwise(shortCircuitFactor, GridPolicy.class, "shortCircuitFactor");
+        clippingLimit = Defaults.otherwise(clippingLimit, GridPolicy.class, "clippingLimit");
+        voltageTolerance = Defaults.otherwise(voltageTolerance, GridPolicy.class, "voltageTolerance");
+        phaseImbalance = Defaults.otherwise(phaseImbalance, GridPolicy.class, "phaseImbalance");
+        branchDevice = Defaults.otherwise(branchDevice, GridPolicy.class, "branchDevice");
+        continuousFactor = Defaults.otherwise(continuousFactor, GridPolicy.class, "continuousFactor");
         Validation.of(
                         GridPolicy.class,
                         dcAcRatio,

@@ -209,11 +209,11 @@ public record Inverter(
                         ProblemCode.INCONSISTENT,
                         () -> "lowestInput must be below nominalVoltage %s, but was %s."
                                 .formatted(nominalVoltage, lowestInput))
-                .notBelow(
+                .that(
+                        apparentPower == null || power == null || apparentPower.voltAmperes() >= power.watts(),
                         "apparentPower",
-                        apparentPower,
-                        "power",
-                        power == null ? null : ApparentPower.voltAmperes(power.watts()))
+                        ProblemCode.INCONSISTENT,
+                        () -> "apparentPower must be at least power %s, but was %s.".formatted(power, apparentPower))
                 .notAbove("fullLoadEfficiency", fullLoadEfficiency, "peakEfficiency", peakEfficiency)
                 .that(
                         phases == Phases.SINGLE || stackedServices.isEmpty(),

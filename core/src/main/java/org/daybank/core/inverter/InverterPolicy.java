@@ -38,9 +38,14 @@ public record InverterPolicy(
     /**
      * Validates the policy.
      *
-     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds or contradicts another
      */
     public InverterPolicy {
+        margin = Defaults.otherwise(margin, InverterPolicy.class, "margin");
+        voltageTolerance = Defaults.otherwise(voltageTolerance, InverterPolicy.class, "voltageTolerance");
+        altitudeWithoutDerating =
+                Defaults.otherwise(altitudeWithoutDerating, InverterPolicy.class, "altitudeWithoutDerating");
+        altitudeDerating = Defaults.otherwise(altitudeDerating, InverterPolicy.class, "altitudeDerating");
         Validation.of(InverterPolicy.class, margin, voltageTolerance, altitudeWithoutDerating, altitudeDerating)
                 .done();
     }

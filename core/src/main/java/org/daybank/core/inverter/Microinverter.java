@@ -66,9 +66,9 @@ public record Microinverter(
         @Bounds(exclusiveMinimum = "0 V", maximum = "1500 V")
         Voltage trackingHighest,
 
-        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current maximumInputCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "1 kA") Current maximumInputCurrent,
 
-        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
+        @Bounds(exclusiveMinimum = "0 A", maximum = "2 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
         Current maximumShortCircuitCurrent,
 
         @Bounds(minimum = "1", maximum = "200") @Assumed(value = "48", source = "no limit of the trunk cable stated")

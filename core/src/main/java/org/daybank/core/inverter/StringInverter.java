@@ -64,9 +64,9 @@ public record StringInverter(
         @Bounds(minimum = "1", maximum = "32") @Assumed(value = "1", source = "none but one stated")
         Integer trackers,
 
-        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") Current maximumInputCurrent,
+        @Bounds(exclusiveMinimum = "0 A", maximum = "1 kA") Current maximumInputCurrent,
 
-        @Bounds(exclusiveMinimum = "0 A", maximum = "10 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
+        @Bounds(exclusiveMinimum = "0 A", maximum = "2 kA") @Assumed(source = "maximumInputCurrent · 1.25") @Nullable
         Current maximumShortCircuitCurrent,
 
         @Bounds(exclusiveMinimum = "0 W", maximum = "10000 kW") @Nullable

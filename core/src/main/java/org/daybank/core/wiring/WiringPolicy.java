@@ -108,9 +108,26 @@ public record WiringPolicy(
     /**
      * Validates the policy.
      *
-     * @throws org.daybank.core.schema.InvalidInput when any is absent or out of range
+     * @throws org.daybank.core.schema.InvalidInput when a value is outside its bounds or contradicts another
      */
     public WiringPolicy {
+        ruleSet = Defaults.otherwise(ruleSet, WiringPolicy.class, "ruleSet");
+        arrayDrop = Defaults.otherwise(arrayDrop, WiringPolicy.class, "arrayDrop");
+        bankDrop = Defaults.otherwise(bankDrop, WiringPolicy.class, "bankDrop");
+        loadDrop = Defaults.otherwise(loadDrop, WiringPolicy.class, "loadDrop");
+        metal = Defaults.otherwise(metal, WiringPolicy.class, "metal");
+        stranding = Defaults.otherwise(stranding, WiringPolicy.class, "stranding");
+        insulationTemperature = Defaults.otherwise(insulationTemperature, WiringPolicy.class, "insulationTemperature");
+        terminalTemperature = Defaults.otherwise(terminalTemperature, WiringPolicy.class, "terminalTemperature");
+        ambient = Defaults.otherwise(ambient, WiringPolicy.class, "ambient");
+        method = Defaults.otherwise(method, WiringPolicy.class, "method");
+        largestCrossSection = Defaults.otherwise(largestCrossSection, WiringPolicy.class, "largestCrossSection");
+        copperPricePerKilogram =
+                Defaults.otherwise(copperPricePerKilogram, WiringPolicy.class, "copperPricePerKilogram");
+        aluminiumPricePerKilogram =
+                Defaults.otherwise(aluminiumPricePerKilogram, WiringPolicy.class, "aluminiumPricePerKilogram");
+        energyPricePerKilowattHour =
+                Defaults.otherwise(energyPricePerKilowattHour, WiringPolicy.class, "energyPricePerKilowattHour");
         Validation.of(
                         WiringPolicy.class,
                         ruleSet,
@@ -139,13 +156,13 @@ public record WiringPolicy(
                 .that(
                         InsulationColumn.exists(ruleSet, insulationTemperature),
                         "insulationTemperature",
-                        ProblemCode.OUT_OF_RANGE,
+                        ProblemCode.INCONSISTENT,
                         () -> "insulationTemperature must be one of %s with rule set %s, but was %s."
                                 .formatted(columns, rules, insulation))
                 .that(
                         InsulationColumn.reaches(ruleSet, terminalTemperature),
                         "terminalTemperature",
-                        ProblemCode.OUT_OF_RANGE,
+                        ProblemCode.INCONSISTENT,
                         () -> "terminalTemperature must be at least the first of %s with rule set %s, but was %s."
                                 .formatted(columns, rules, terminals))
                 .that(

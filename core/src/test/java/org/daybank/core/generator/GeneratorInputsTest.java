@@ -63,6 +63,7 @@ class GeneratorInputsTest {
     @Test
     void noPolicyIsAbsurd() {
         GeneratorPolicy standard = GeneratorPolicy.standard();
+        assertThat(standard.withServiceLife(null)).isEqualTo(standard);
         outOfRange(() -> standard.withFuelPricePerLitre(Money.of("-0.01", "EUR")), "/fuelPricePerLitre");
         outOfRange(() -> standard.withPricePerKilowatt(Money.of("99999999999", "EUR")), "/pricePerKilowatt");
         refused(() -> standard.withPricePerKilowatt(Money.of("600", "USD")), "/pricePerKilowatt", ProblemCode.CONFLICT);

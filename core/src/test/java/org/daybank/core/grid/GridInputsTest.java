@@ -21,6 +21,11 @@ class GridInputsTest {
     private static final Tariff TARIFF =
             TariffBuilder.builder().importPrice(price("0.30", "EUR")).build();
 
+    private static final Busbar BUSBAR = new Busbar(Current.amperes(125), Current.amperes(100), Current.amperes(32));
+    private static final Coupling COUPLING =
+            new Coupling(Power.kilowatts(5), Power.kilowatts(6), Power.kilowatts(4), Power.watts(200));
+    private static final BillPolicy BILL = BillPolicy.standard();
+
     private static EnergyPrice price(String amount, String currency) {
         return new EnergyPrice(Money.of(amount, currency), null);
     }
@@ -74,7 +79,17 @@ class GridInputsTest {
     }
 
     @Test
+    void aPolicyTakesTheDefaultOfWhatIsLeftOut() {
+        assertThat(new BusbarPolicy(null, null)).isEqualTo(BILL.busbar());
+    }
+
+    @Test
     void noPanelCouplingOrOutageIsAbsurd() {
+        outOfRange(() -> new Busbar(BUSBAR.rating(), BUSBAR.main(), Current.ZERO), "/inverterCurrent");
+        outOfRange(
+                () -> new Coupling(
+                        COUPLING.gridInverterPower(), COUPLING.multimodePower(), Power.watts(-1), COUPLING.leastLoad()),
+                "/bankAccepts");
         outOfRange(() -> new Busbar(Current.amperes(1e9), Current.amperes(63), Current.amperes(16)), "/rating");
         outOfRange(() -> new Busbar(Current.amperes(100), Current.amperes(-5), Current.amperes(16)), "/main");
         outOfRange(

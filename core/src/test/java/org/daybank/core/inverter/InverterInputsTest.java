@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.assertj.core.api.AbstractThrowableAssert;
 import org.assertj.core.api.Assertions;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
@@ -25,12 +27,18 @@ import org.daybank.core.schema.InvalidInput;
 import org.daybank.core.schema.Problem;
 import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.working.Check;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Inputs about inverters: what was left out follows the other components, and no absurd value is accepted. */
 class InverterInputsTest {
     private static final Inverter INVERTER = InverterSheets.STACKABLE;
     private static final InverterNeed NEED = InverterSheets.NEED;
+    private static final InverterNeed DETAILED = NEED.withHourlyPeaks(Collections.nCopies(24, Power.watts(300)))
+            .withSineLoads(List.of("clock"))
+            .withFunctions(List.of(InverterFunction.ASSIST));
+    private static final InverterNeed EVENINGS =
+            NEED.withHourlyPeaks(Collections.nCopies(24, Power.watts(200))).withSineLoads(List.of("radio"));
     private static final AcSource SOURCE = AcSourceBuilder.builder()
             .current(Current.amperes(16))
             .chargingCurrent(Current.amperes(30))
@@ -45,6 +53,12 @@ class InverterInputsTest {
                 invalid -> assertThat(invalid.problems())
                         .extracting(Problem::path, Problem::code)
                         .containsExactly(tuple(path, code)));
+    }
+
+    private static List<Power> withGap(@Nullable List<Power> powers) {
+        List<Power> gap = new ArrayList<>(Objects.requireNonNull(powers));
+        gap.set(0, null);
+        return gap;
     }
 
     private static void outOfRange(ThrowingCallable construction, String path) {
@@ -116,6 +130,7 @@ class InverterInputsTest {
         outOfRange(() -> NEED.withElevation(Length.metres(-501)), "/elevation");
         outOfRange(() -> NEED.withStartDuration(TimeSpan.hours(1000)), "/startDuration");
         outOfRange(() -> NEED.withHighestBankVoltage(Voltage.volts(1e12)), "/highestBankVoltage");
+        refused(() -> DETAILED.withHourlyPeaks(withGap(EVENINGS.hourlyPeaks())), "/hourlyPeaks/0", ProblemCode.MISSING);
         inconsistent(() -> NEED.withHighestBankVoltage(Voltage.volts(47)), "/highestBankVoltage");
         outOfRange(() -> NEED.withNominalVoltage(Voltage.volts(49)), "/nominalVoltage");
         outOfRange(() -> NEED.withBankCurrentLimit(Current.amperes(-5)), "/bankCurrentLimit");
@@ -173,6 +188,12 @@ class InverterInputsTest {
         outOfRange(() -> new SurgeRating.Point(TimeSpan.hours(1000), ApparentPower.voltAmperes(6000)), "/duration");
         outOfRange(() -> new SurgeRating.Point(TimeSpan.seconds(5), ApparentPower.ZERO), "/power");
         refused(() -> new SurgeRating(Collections.singletonList(null)), "/points/0", ProblemCode.MISSING);
+    }
+
+    @Test
+    void aPolicyTakesTheDefaultOfWhatIsLeftOut() {
+        assertThat(GridPolicy.standard().withDcAcRatio(null)).isEqualTo(GridPolicy.standard());
+        assertThat(InverterPolicy.standard().withMargin(null)).isEqualTo(InverterPolicy.standard());
     }
 
     @Test

@@ -105,7 +105,7 @@ class StackingTest {
                 .build();
         InverterFit helped = fit(NEED.withPeak(peak(3000, 3000, 3000, 3000)).withAcSource(source), STACKABLE);
         assertThat(sentence(helped, "continuousPower"))
-                .startsWith("The loads beyond 2.3 kW from the AC source ask 1.45 kW");
+                .startsWith("Loads, beyond 2.3 kW from the AC source: power 1.45 kW including a margin of 25 %");
         assertThat(sentence(helped, "surge")).startsWith("The start beyond 2.3 kW from the AC source asks 700 VA");
         InverterFit helpedOnThree =
                 fit(need.withLargestLoad(peak(3600, 3600, 3600, 3600)).withAcSource(source), STACKABLE);

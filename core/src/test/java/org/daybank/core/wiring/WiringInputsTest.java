@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.daybank.core.inverter.Phases;
 import org.daybank.core.quantity.Current;
 import org.daybank.core.quantity.Energy;
 import org.daybank.core.quantity.Length;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
 /** Inputs about circuits: what was left out follows the other components, and no absurd value is accepted. */
 class WiringInputsTest {
     private static final Circuit LOADS = Circuits.supply(CircuitKind.DC_LOADS, 24, 10, 3);
+    private static final Circuit OUTPUT = Circuits.supply(CircuitKind.AC_OUTPUT, 400, 20, 15);
     private static final ArrayRuns RUNS = ArrayRunsBuilder.builder()
             .modules(6)
             .moduleVoltage(Voltage.volts(31.2))
@@ -82,6 +84,8 @@ class WiringInputsTest {
     @Test
     void noCircuitIsAbsurd() {
         outOfRange(() -> LOADS.withOperatingVoltage(Voltage.volts(1501)), "/operatingVoltage");
+        refused(() -> LOADS.withPhases(Phases.THREE), "/phases", ProblemCode.CONFLICT);
+        assertThat(OUTPUT.withPhases(Phases.THREE).conductors()).isEqualTo(4);
         outOfRange(() -> LOADS.withOperatingCurrent(Current.amperes(-5)), "/operatingCurrent");
         outOfRange(() -> LOADS.withLength(Length.metres(1e308)), "/length");
         outOfRange(() -> LOADS.withFaultCurrent(Current.kiloamperes(201)), "/faultCurrent");
@@ -111,6 +115,8 @@ class WiringInputsTest {
     @Test
     void noPriceIsAbsurd() {
         WiringPolicy standard = WiringPolicy.standard();
+        assertThat(standard.withRuleSet(null)).isEqualTo(standard);
+        inconsistent(() -> standard.withTerminalTemperature(Temperature.celsius(60)), "/terminalTemperature");
         outOfRange(() -> standard.withCopperPricePerKilogram(Money.of("-0.01", "EUR")), "/copperPricePerKilogram");
         outOfRange(
                 () -> standard.withEnergyPricePerKilowattHour(Money.of("99999999999", "EUR")),
