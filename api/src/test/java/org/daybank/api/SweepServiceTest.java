@@ -75,7 +75,7 @@ class SweepServiceTest {
         assertThat(rows).hasSize(7);
         assertThat(rows.get(3))
                 .startsWith("90,1200,,,failed,")
-                .contains("autonomy must be at most 60 d, but was 90 d.");
+                .contains("autonomy must be from 2.4 h to 60 d, but was 90 d.");
         assertThat(rows.get(5)).endsWith(",ok,");
     }
 

@@ -23,9 +23,11 @@ final class Said {
             return of(optional.orElseThrow(), given);
         }
         JsonNode node = !(value instanceof List<?>) && given.isArray() && given.size() == 1 ? given.get(0) : given;
-        if (value instanceof Record record && Form.of(record.getClass()) == Form.OBJECT && node instanceof ObjectNode) {
+        if (value instanceof Record record
+                && Form.of(record.getClass()) == Form.OBJECT
+                && node instanceof ObjectNode members) {
             ObjectNode said = JsonNodeFactory.instance.objectNode();
-            put(said, record, (ObjectNode) node);
+            put(said, record, members);
             return said;
         }
         if (value instanceof List<?> list && node instanceof ArrayNode elements && elements.size() == list.size()) {

@@ -178,6 +178,20 @@ class SimulatorTest {
         assertThat(simulation.reliability().months().get(0).fuel().litres()).isPositive();
     }
 
+    static SimulatedSystem cabin() {
+        return Systems.lithium(1, Systems.steady(100, 100))
+                .engine(EngineRuleBuilder.builder().power(Power.watts(100)).build())
+                .build();
+    }
+
+    static SimulatedSystem house() {
+        return Systems.lithium(2, Systems.steady(200, 300)).build();
+    }
+
+    static SunnyYears evenings() {
+        return Systems.sky(2, hour -> hour > 16 && hour < 20 ? 300 : 0);
+    }
+
     @Test
     void anEngineThatNeverReachesItsStopIsTold() {
         EngineRule engine = EngineRuleBuilder.builder().power(Power.watts(100)).build();
@@ -185,7 +199,8 @@ class SimulatorTest {
                 Systems.lithium(1, Systems.steady(0, 100)).engine(engine).build(), Systems.darkness(), PLAIN);
 
         assertThat(check(simulation, "engineStop").passed()).isFalse();
-        assertThat(check(simulation, "engineStop").message().toString()).contains("never charges the bank to 80 %");
+        assertThat(check(simulation, "engineStop").message().toString())
+                .contains("the bank never reaches the stop threshold 80 %");
     }
 
     @Test

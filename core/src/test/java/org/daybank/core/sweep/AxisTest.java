@@ -21,6 +21,8 @@ class AxisTest {
             Axis.logRange(Power.watts(2), Power.watts(8), 3),
             Axis.drawn(Distribution.logNormal(Power.watts(5), 2)));
 
+    static final List<Sampling> SAMPLINGS = List.of(Sampling.random(100, 7), Sampling.sobol(64), Sampling.grid());
+
     private static final NumberForm NUMBERS =
             NumberForm.of(double.class, null, null).orElseThrow();
 

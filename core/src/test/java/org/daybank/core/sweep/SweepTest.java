@@ -148,7 +148,7 @@ class SweepTest {
         assertThat(rows.get(1).number("policy.autonomy")).hasValue(90);
         assertThat(rows.get(1).number("requiredCapacity")).isEmpty();
         assertThat(csv(sweep.compile(), 2).lines().toList().get(2))
-                .isEqualTo("90,,failed,autonomy must be from 2.4 h to 60 d, but was 90 d.");
+                .isEqualTo("90,,failed,\"autonomy must be from 2.4 h to 60 d, but was 90 d.\"");
     }
 
     @Test
