@@ -117,7 +117,7 @@ class FlatFormsServiceTest {
                 "dailyEnergy=2.4                 | dailyEnergy            | the unit is required.",
                 "depthOfDischarge=80,5%25        | depthOfDischarge       | the decimal sign is a point, not a comma",
                 "designMargin=0,1                | designMargin           | the decimal sign is a point, not a comma",
-                "autonomy=0d                     | autonomy must be       | at least 2.4 h, but was 0 h.",
+                "autonomy=0d                     | autonomy must be       | from 2.4 h to 60 d, but was 0 h.",
                 "lowest=10Cel&lowest=12Cel       | lowest                 | one value is expected but there are 2",
                 "autonomi=3d                     | 'autonomi'             | 'autonomy'",
                 "in=kA.h&in=A.h                  | in:                    | one value is expected but there are 2",

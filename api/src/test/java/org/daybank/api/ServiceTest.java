@@ -94,7 +94,7 @@ class ServiceTest {
                 "lithiumIronPhosphate | lithium | /chemistry         | ventedLeadAcid, agm, gel",
                 "dailyEnergy    | dailyEnergi | /dailyEnergi        | 'dailyEnergy'",
                 "autonomy       | autonomi   | /policy/autonomi     | 'autonomy'",
-                "80 %           | 180 %      | /policy/depthOfDischarge/lithium | must be at most 1",
+                "80 %           | 180 %      | /policy/depthOfDischarge/lithium | must be from 0.05 to 1, but was 1.8.",
                 "10 Cel         | -40 Cel    | /temperatureFactor   | data sheet",
             })
     void namesWhatIsWrong(String right, String wrong, String pointer, String reason) {

@@ -77,7 +77,7 @@ class SweepServiceTest {
         assertThat(rows).hasSize(7);
         assertThat(rows.get(3))
                 .startsWith("90,1200,,,invalid,outOfRange,")
-                .contains("autonomy must be at most 60 d but is 90 d");
+                .contains("autonomy must be from 2.4 h to 60 d, but was 90 d.");
         assertThat(rows.get(5)).endsWith(",ok,,");
     }
 
@@ -86,12 +86,12 @@ class SweepServiceTest {
     void aCaseWithoutADesignIsNotOk() throws IOException {
         String body = """
                 {"calculator": "system-design", "base": %s,
-                 "axes": [{"path": "loads[4].power", "values": ["40 W", "90 kW"]}], "outputs": ["complete"]}
+                 "axes": [{"path": "loads[4].power", "values": ["40 W", "90 kW"]}], "outputs": ["kind"]}
                 """.formatted(Files.readString(Path.of("../openapi/examples/tern-shelter.request.json")));
         assertThat(service.post("/v1/sweep.csv", body).body()).isEqualTo("""
-                loads[4].power_W,complete,status,reason,message
-                40,true,ok,,
-                90000,false,noDesign,nothingFits,"the input is valid, but there is no solution: nothingFits"
+                loads[4].power_W,kind,status,reason,message
+                40,standAlone,ok,,
+                90000,noDesign,noDesign,nothingFits,"the input is valid, but there is no solution: nothingFits"
                 """);
     }
 

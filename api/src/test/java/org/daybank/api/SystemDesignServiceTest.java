@@ -77,7 +77,7 @@ class SystemDesignServiceTest {
                 "46.87              | 89             | /site/months/dailyIrradiation/0 | the sun sends no more than 0 kWh/m² to latitude 89°",
                 "-29 Cel            | 10 Cel         | /site/recordLow      | must be at most the coldest month's mean -6.1 °C, but was 10 °C.",
                 "180 deg            | south          | /array/azimuth       | with one of the units deg, rad",
-                "3 d                | 90 d           | /policy/bank/autonomy | must be at most 60 d, but was 90 d.",
+                "3 d                | 90 d           | /policy/bank/autonomy | must be from 2.4 h to 60 d, but was 90 d.",
                 "'\"service\"'      | '\"catalog\": {\"modules\": []}, \"service\"' | /catalog/batteries | catalog.batteries is required.",
             })
     void namesWhatIsWrong(String right, String wrong, String pointer, String reason) {

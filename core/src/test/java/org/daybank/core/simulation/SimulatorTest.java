@@ -184,6 +184,10 @@ class SimulatorTest {
                 .build();
     }
 
+    static SimulatedSystem house() {
+        return Systems.lithium(2, Systems.steady(200, 300)).build();
+    }
+
     static SunnyYears evenings() {
         return Systems.sky(2, hour -> hour > 16 && hour < 20 ? 300 : 0);
     }
