@@ -30,13 +30,13 @@ final class Layouts {
         ArrayLayout array = system.array();
         html.add(Rows.figure(
                 "strings",
-                "Modules: %s in parallel, each of %d in series; strings on each controller: %s"
+                "Modules: %s in parallel, each of %s in series; strings on each controller: %s"
                         .formatted(Words.counted(array.strings(), "string"), array.series(), shared(array)),
                 Collections.nCopies(array.strings(), array.series())));
         BankLayout bank = system.bankLayout();
         html.add(Rows.figure(
                 "batteries",
-                "Batteries: %s in parallel, each of %d in series; %s nominal, %s in all"
+                "Batteries: %s in parallel, each of %s in series; %s nominal, %s in all"
                         .formatted(
                                 Words.counted(bank.parallel(), "string"),
                                 bank.series(),

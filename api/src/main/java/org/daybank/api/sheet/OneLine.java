@@ -140,10 +140,10 @@ final class OneLine {
         CircuitSizing toGrid = circuit(CircuitKind.GRID);
         feed.stringInverters()
                 .ifPresent(fit ->
-                        part("String inverter", "%d × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
+                        part("String inverter", "%s × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
         feed.microinverters()
                 .ifPresent(fit ->
-                        part("Microinverters", "%d × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
+                        part("Microinverters", "%s × %s".formatted(fit.count(), fit.product()), toGrid, List.of()));
         part("Main panel", service(), null, List.of(new Branch("Loads", loads(Supply.AC), null)));
         part("Grid", "through the meter and the main switch", null, List.of());
     }

@@ -54,7 +54,7 @@ final class DesignWiring {
         BankCircuits onBank = new BankCircuits(system.layout(), settings.absorptionWhenCold());
         Set<Integer> unlike = new LinkedHashSet<>(array.stringsOnEach());
         for (int strings : unlike) {
-            String of = unlike.size() == 1 ? "" : " of %d strings".formatted(strings);
+            String of = unlike.size() == 1 ? "" : " of %s strings".formatted(strings);
             circuits.addAll(arrayCircuits(
                     extremes,
                     array.series(),
@@ -91,7 +91,7 @@ final class DesignWiring {
             circuits.add(ac(grid(strings.inverter(), strings.count()), CircuitKind.GRID, strings.lineCurrent()));
         } else if (units != null) {
             circuits.add(ac(
-                    "branch circuit of microinverters, each of %d".formatted(units.branches()),
+                    "branch circuit of microinverters, each of %s".formatted(units.branches()),
                     CircuitKind.GRID,
                     units.branchCurrent()));
         }
@@ -177,7 +177,7 @@ final class DesignWiring {
 
         Circuit inverter(InverterFit inverter) {
             Current rated = inverter.currentAtRating().dividedBy(inverter.count());
-            String of = inverter.count() == 1 ? "" : ", each of %d".formatted(inverter.count());
+            String of = inverter.count() == 1 ? "" : ", each of %s".formatted(inverter.count());
             return circuit("bank to inverter" + of, CircuitKind.BANK_TO_INVERTER, rated, cables.bankToInverter())
                     .build();
         }

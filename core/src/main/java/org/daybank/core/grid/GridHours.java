@@ -49,7 +49,7 @@ public record GridHours(HourlySeries array, HourlySeries load, HourCalendar cale
                         series.size() == calendar.hours(),
                         field,
                         ProblemCode.INCONSISTENT,
-                        () -> "%s must have the year's %s hours but has %s"
+                        () -> "%s must have the year's %s hours, but has %s."
                                 .formatted(field, calendar.hours(), series.size()))
                 .that(
                         series.least() >= 0,

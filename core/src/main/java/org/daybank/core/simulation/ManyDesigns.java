@@ -91,7 +91,7 @@ public final class ManyDesigns {
                         (long) arraySizes.size() * bankSizes.size() <= MOST,
                         "bankSizes",
                         ProblemCode.OUT_OF_RANGE,
-                        () -> "arraySizes times bankSizes must be no more than %s designs, but are %s"
+                        () -> "arraySizes times bankSizes must be no more than %s designs, but were %s."
                                 .formatted(MOST, (long) arraySizes.size() * bankSizes.size()))
                 .done();
         double[] modules = modules(arraySizes);

@@ -137,11 +137,11 @@ public final class Sweep {
             check(
                     axes.size() <= MOST_AXES,
                     "/axes",
-                    "axes must be at most %s but are %s".formatted(MOST_AXES, axes.size()));
+                    "axes must be at most %s, but were %s.".formatted(MOST_AXES, axes.size()));
             check(
                     outputs.size() <= MOST_OUTPUTS,
                     "/outputs",
-                    "outputs must be at most %s but are %s".formatted(MOST_OUTPUTS, outputs.size()));
+                    "outputs must be at most %s, but were %s.".formatted(MOST_OUTPUTS, outputs.size()));
             done();
             List<Input> inputs = new ArrayList<>();
             List<FieldPath> paths = new ArrayList<>();

@@ -116,8 +116,8 @@ class SupplyTest {
         assertThat(tooFew.billOfMaterials().orElseThrow().total())
                 .isGreaterThan(UNHURRIED.billOfMaterials().orElseThrow().total());
         Check check = brokenDelivery(batteries(tooFew).rejected(), BATTERY.product());
-        assertThat(check.value()).isEqualTo(TimeSpan.days(9));
-        assertThat(check.limit()).isEqualTo(TimeSpan.ZERO);
+        assertThat(check.value().orElseThrow()).isEqualTo(TimeSpan.days(9));
+        assertThat(check.limit().orElseThrow()).isEqualTo(TimeSpan.ZERO);
         assertThat(check.message().toString())
                 .contains(BATTERY.product())
                 .contains("in stock " + (wanted - 1))

@@ -382,7 +382,7 @@ class SystemDesignerTest {
                 .extracting(check -> check.rule().code())
                 .containsExactly(rule);
         assertThat(none(design).failedChecks()).singleElement().satisfies(check -> {
-            assertThat(check.rule()).isEqualTo(rule);
+            assertThat(check.rule().code()).isEqualTo(rule);
             assertThat(check.message().toString()).isEqualTo(message);
         });
     }

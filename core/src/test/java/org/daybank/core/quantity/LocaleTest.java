@@ -40,6 +40,6 @@ class LocaleTest {
         assertThatThrownBy(() -> Money.of("1.005", "EUR")).hasMessageContaining("at most 2 decimals");
         assertThatThrownBy(() -> Temperature.celsius(-300))
                 .hasMessageContaining("at least -273.15 °C, but was -300 °C.");
-        assertThatThrownBy(() -> Latitude.degrees(95)).hasMessageContaining("but is 95.0");
+        assertThatThrownBy(() -> Latitude.degrees(95)).hasMessageContaining("but was 95.0");
     }
 }

@@ -99,7 +99,7 @@ class DefaultsTest {
         assertThat(Defaults.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
         assertThatThrownBy(() -> Defaults.otherwise(null, Nested.class, "magrin"))
                 .hasMessage("Nested has no component magrin but margin");
-        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power")).hasMessage("power has no default");
+        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power")).hasMessage("power has no constant default");
         assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
     }
 
@@ -119,7 +119,7 @@ class DefaultsTest {
     void factsCarryNoAssumptionButADerivedOneIsListed() {
         assertThat(Defaults.assumptions("", new Facts(Power.watts(5), Power.watts(5))))
                 .containsExactly(new Assumption("/peak", Power.watts(5), false, "equal to power"));
-        assertThatThrownBy(() -> Defaults.of(Facts.class)).hasMessage("power has no default");
+        assertThatThrownBy(() -> Defaults.of(Facts.class)).hasMessage("power has no constant default");
     }
 
     @Test

@@ -63,8 +63,8 @@ class SweepLimitsTest {
         Sweep more = most.vary("numbers[32]", Axis.of(0.0)).output("sum256", "sum");
         assertThat(problems(more::compile))
                 .containsExactly(
-                        "/axes axes must be at most 32 but were 33.",
-                        "/outputs outputs must be at most 256 but were 257.");
+                        "/axes axes must be at most 32, but were 33.",
+                        "/outputs outputs must be at most 256, but were 257.");
     }
 
     @Test

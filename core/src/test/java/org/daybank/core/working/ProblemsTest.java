@@ -34,8 +34,8 @@ class ProblemsTest {
         assertThat(of(101).asException().problems())
                 .hasSize(101)
                 .last()
-                .isEqualTo(new Problem("", ProblemCode.MORE, "and 1 more problem"));
-        assertThatThrownBy(() -> of(350).throwIfAny()).hasMessageEndingWith("; and 250 more problems");
+                .isEqualTo(new Problem("", ProblemCode.MORE, "1 more problem is not listed."));
+        assertThatThrownBy(() -> of(350).throwIfAny()).hasMessageEndingWith("; 250 more problems are not listed.");
     }
 
     @Test
@@ -46,14 +46,14 @@ class ProblemsTest {
         // 30 and 130 make 160, of which 100 are listed
         assertThat(whole.problems()).hasSize(101);
         assertThat(whole.problems().get(30).path()).isEqualTo("/loads/3/power");
-        assertThat(whole.problems().get(100).message()).isEqualTo("and 60 more problems");
+        assertThat(whole.problems().get(100).message()).isEqualTo("60 more problems are not listed.");
     }
 
     @Test
     void aLongListIsBoundedByTheExceptionItself() {
         InvalidInput refused = new InvalidInput(Collections.nCopies(5000, ONE));
         assertThat(refused.problems()).hasSize(101);
-        assertThat(refused.problems().get(100).message()).isEqualTo("and 4900 more problems");
+        assertThat(refused.problems().get(100).message()).isEqualTo("4900 more problems are not listed.");
         assertThat(new InvalidInput(List.of(ONE)).problems()).containsExactly(ONE);
     }
 }
