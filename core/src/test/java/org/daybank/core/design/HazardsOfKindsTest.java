@@ -87,7 +87,8 @@ class HazardsOfKindsTest {
         StringInverterFit strings = grid(design).system().stringInverters().orElseThrow();
         assertThat(told.get("storedCharge").text().toString()).contains(strings.product());
         assertThat(told.get("reversePolarity").text().toString())
-                .hasToString("A string connected with reverse polarity destroys the inverter or is fed by the other strings.");
+                .hasToString(
+                        "A string connected with reverse polarity destroys the inverter or is fed by the other strings.");
         assertThat(told).doesNotContainKey("stringFuses");
         assertThat(told.keySet()).contains("windAndSnow", "arrayFaults", "preliminarySizes");
     }

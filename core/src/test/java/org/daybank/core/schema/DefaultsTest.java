@@ -99,7 +99,8 @@ class DefaultsTest {
         assertThat(Defaults.otherwise(Ratio.of(0.2), Nested.class, "margin")).isEqualTo(Ratio.of(0.2));
         assertThatThrownBy(() -> Defaults.otherwise(null, Nested.class, "magrin"))
                 .hasMessage("Nested has no component magrin but margin");
-        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power")).hasMessage("power has no constant default");
+        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power"))
+                .hasMessage("power has no constant default");
         assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
     }
 

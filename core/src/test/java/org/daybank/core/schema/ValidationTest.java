@@ -36,9 +36,10 @@ class ValidationTest {
                         new Problem("/rated", ProblemCode.OUT_OF_RANGE, "rated must be above 0 W, but was 0 W."),
                         new Problem("", ProblemCode.CONFLICT, "the whole does not add up"));
         assertThat(invalid)
-                .hasMessage("name must not be blank. power is required. margin must be from 0 to 1, but was 2. idle must be at least 0 W,"
- + " but was -1 W. peak must be at most 1 kW, but was 2 kW. rated must be above 0 W, but was 0 W. the whole"
- + " does not add up");
+                .hasMessage(
+                        "name must not be blank. power is required. margin must be from 0 to 1, but was 2. idle must be at least 0 W,"
+                                + " but was -1 W. peak must be at most 1 kW, but was 2 kW. rated must be above 0 W, but was 0 W. the whole"
+                                + " does not add up");
     }
 
     @Test
