@@ -53,12 +53,12 @@ public record BankDemand(
         @Nullable
         Ratio temperatureFactor,
 
-        @Bounds(minimum = "0 A", maximum = "100 kA")
+        @Bounds(minimum = "0 A", maximum = "500 kA")
         @Assumed(source = "dailyEnergy spread over 24 h at the true nominal voltage")
         @Nullable
         Current runningCurrent,
 
-        @Bounds(minimum = "0 A", maximum = "100 kA") @Assumed(value = "0 A", source = "no surge stated")
+        @Bounds(minimum = "0 A", maximum = "500 kA") @Assumed(value = "0 A", source = "no surge stated")
         Current surgeCurrent)
         implements BankDemandBuilder.With, Resolvable<BankDemand.Resolved> {
     private static final List<Voltage> NOMINAL_VOLTAGES =

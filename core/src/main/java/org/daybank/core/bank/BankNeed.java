@@ -107,7 +107,6 @@ public record BankNeed(
                         "nominalVoltage",
                         ProblemCode.OUT_OF_RANGE,
                         BankDemand.notNominal(nominalVoltage))
-                .notBelow("surgePower", surgePower, "continuousPower", continuousPower)
                 .that(
                         cutOffVoltage == null || nominalVoltage == null || cutOffVoltage.compareTo(nominalVoltage) < 0,
                         "cutOffVoltage",

@@ -28,7 +28,7 @@ public record DischargeCurve(
     public record Point(
             @Bounds(minimum = "1 min", maximum = "1000 h") TimeSpan over,
 
-            @Bounds(exclusiveMinimum = "0 Ah", maximum = "100000 Ah")
+            @Bounds(exclusiveMinimum = "0 Ah", maximum = "10000 Ah")
             Charge capacity) {
         /** Validates the components. */
         public Point {

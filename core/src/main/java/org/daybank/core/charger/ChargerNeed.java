@@ -94,17 +94,25 @@ public record ChargerNeed(
                         ProblemCode.INCONSISTENT,
                         () -> "chargingVoltage must be at most %s times nominalVoltage %s, but was %s."
                                 .formatted(LARGEST_CHARGING_SHARE, nominalVoltage, chargingVoltage))
-                .exceeds("chargingVoltage", chargingVoltage, "lowestVoltage", lowestVoltage)
                 .done();
         functions = List.copyOf(functions);
+        Resolved voltages = resolved(nominalVoltage, chemistry, chargingVoltage, lowestVoltage);
+        new Validation()
+                .exceeds("chargingVoltage", voltages.chargingVoltage(), "lowestVoltage", voltages.lowestVoltage())
+                .done();
     }
 
     @Override
     public Resolved resolved() {
-        int cells = chemistry.cellsFor(nominalVoltage);
+        return resolved(nominalVoltage, chemistry, chargingVoltage, lowestVoltage);
+    }
+
+    private static Resolved resolved(
+            Voltage nominal, Chemistry chemistry, @Nullable Voltage charging, @Nullable Voltage lowest) {
+        int cells = chemistry.cellsFor(nominal);
         return new Resolved(
-                chargingVoltage == null ? chemistry.traits().absorption().times(cells) : chargingVoltage,
-                lowestVoltage == null ? chemistry.traits().disconnect().times(cells) : lowestVoltage);
+                charging == null ? chemistry.traits().absorption().times(cells) : charging,
+                lowest == null ? chemistry.traits().disconnect().times(cells) : lowest);
     }
 
     /** Returns the nominal voltage of the bank by cells. */

@@ -73,7 +73,7 @@ final class Place {
         return assumed;
     }
 
-    /** What stands there; null when it, or anything on the way to it, is absent. */
+    /** Returns what stands there, or the default that follows to it; null when it, or anything on the way to it, is absent. */
     @Nullable
     Object in(Object root) {
         Object value = root;
@@ -82,7 +82,7 @@ final class Place {
                 List<?> list = (List<?>) value;
                 value = hop.index < list.size() ? list.get(hop.index) : null;
             } else {
-                value = hop.holder.isInstance(value) ? hop.component.value(value) : null;
+                value = hop.holder.isInstance(value) ? hop.component.resolved(value) : null;
             }
             if (value instanceof Optional<?> optional) {
                 value = optional.orElse(null);

@@ -38,6 +38,9 @@ class ShadeComparisonTest {
     /** What the sheet says: 33 V · 12.12 A = 399.96 W. */
     private static final double BEST = 33 * 12.12;
 
+    private static final StringInSun HALF_SHADED =
+            new StringInSun(List.of(modules("sunny", 1000, 5), modules("shaded", 300, 5)));
+
     private static ModuleInSun modules(String name, double wattsPerSquareMetre, int count) {
         return new ModuleInSun(
                 name, MODULE, Irradiance.wattsPerSquareMetre(wattsPerSquareMetre), Temperature.celsius(25), count);
@@ -45,6 +48,17 @@ class ShadeComparisonTest {
 
     private static ShadeComparison compare(ModuleInSun... groups) {
         return ShadeComparison.of(new StringInSun(List.of(groups)), POLICY);
+    }
+
+    @Test
+    void halfTheModulesInShadeArePassedBy() {
+        ShadeComparison half = ShadeComparison.of(HALF_SHADED, POLICY);
+
+        // five at full power less half a volt each, 5 · 399.96 W − 2.5 V · 12.12 A = 1969.5 W, against at most 3.84 A ·
+        // 395 V
+        assertThat(half.bypassed()).containsExactly("shaded");
+        assertThat(half.stringCurrent().amperes()).isCloseTo(12.12, within(0.1));
+        assertThat(half.limiting()).isNull();
     }
 
     @Test

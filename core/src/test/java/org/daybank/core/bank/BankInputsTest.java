@@ -130,7 +130,7 @@ class BankInputsTest {
         refused("/heater", () -> Batteries.AGM_12V.withHeater(Power.watts(1e9)));
         refused("/maximumChargeCurrent", () -> Batteries.AGM_12V.withMaximumChargeCurrent(Current.amperes(-5)));
         refused("/runningPower", () -> NEED.withRunningPower(Power.watts(-455)));
-        refused("/surgePower", () -> NEED.withContinuousPower(Power.watts(500)).withSurgePower(Power.watts(400)));
+        refused("/surgePower", () -> NEED.withSurgePower(Power.kilowatts(1e6)));
         refused("/cycles/0", () -> new BankUse(Collections.singletonList(null), null));
         refused("/points/0", () -> new DischargeCurve(Collections.singletonList(null)));
     }

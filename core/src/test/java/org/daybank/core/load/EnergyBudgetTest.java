@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class EnergyBudgetTest {
     private static final Load LAMP = Loads.dc(20).hoursPerDay(5.0).build();
+    private static final StandingDraw SMALL_PARTS = StandingDraw.steady(Power.watts(3));
     private static final Load LAPTOP = Loads.ac(46).hoursPerDay(10.0).build();
 
     private static EnergyDemand demand(Load... loads) {
@@ -404,5 +405,17 @@ class EnergyBudgetTest {
         assertThatThrownBy(() -> LoadPolicy.standard().withDcWiringEfficiency(Ratio.of(1.1)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessage("dcWiringEfficiency must be from 0.5 to 1, but was 1.1.");
+    }
+
+    @Test
+    void whatThePartsDrawIsAddedAroundTheClock() {
+        LoadProfile profile = LoadProfile.of(demand(LAMP), Loads.LOSSLESS);
+
+        // 20 W for 5 h, and 3 W for 24 h
+        assertThat(profile.budget(SMALL_PARTS).in(Month.MARCH).dailyEnergy().wattHours())
+                .isCloseTo(172, within(1e-9));
+        assertThatThrownBy(() -> new StandingDraw(SMALL_PARTS.meanDay(), List.of(Power.watts(3))))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("worstRun must have at least 12 elements, but has 1.");
     }
 }

@@ -95,7 +95,7 @@ class SweepTest {
         assertThat(row.number("worstDailyEnergy")).hasValue(4800);
         assertThat(row.number("runningCurrent").orElseThrow()).isEqualTo(4800 / 25.6 / 24, within(1e-12));
         Row exact = sweep.leftOut(List.of("runningCurrent")).rows().findFirst().orElseThrow();
-        assertThat(exact.number("worstDailyEnergy")).as("said to be given").hasValue(2400);
+        assertThat(exact.number("worstDailyEnergy")).as("follows as well").hasValue(4800);
         Row given = Sweep.of(DEMAND.withWorstDailyEnergy(Energy.kilowattHours(3)), demand -> demand)
                 .vary("dailyEnergy", Axis.of(Energy.kilowattHours(4.8)))
                 .output("worstDailyEnergy")
