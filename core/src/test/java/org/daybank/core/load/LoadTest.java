@@ -21,11 +21,22 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LoadTest {
     private static final String ONE_WAY = "exactly one of hoursPerDay, hourlyFractions and windows must be given, but ";
 
-    private static final Load IN_FRACTIONS = Loads.ac(60)
+    private static LoadBuilder everythingStated(double watts) {
+        return Loads.dc(watts)
+                .dutyCycle(Ratio.of(0.5))
+                .powerFactor(Ratio.of(0.9))
+                .startingMultiple(Ratio.of(2))
+                .selfSwitching(true)
+                .waveform(Waveform.SINE)
+                .lowestSupply(Voltage.volts(11))
+                .highestSupply(Voltage.volts(15));
+    }
+
+    private static final Load IN_FRACTIONS = everythingStated(60)
             .hourlyFractions(Collections.nCopies(24, Ratio.of(0.25)))
             .build();
 
-    private static final Load IN_WINDOWS = Loads.dc(20)
+    private static final Load IN_WINDOWS = everythingStated(20)
             .windows(List.of(TimeWindow.parse("18:00-23:00"), TimeWindow.parse("06:00-07:30")))
             .build();
 

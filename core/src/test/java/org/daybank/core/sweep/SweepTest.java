@@ -96,7 +96,9 @@ class SweepTest {
         Row row = sweep.rows().findFirst().orElseThrow();
         assertThat(row.number("worstDailyEnergy")).hasValue(4800);
         assertThat(row.number("runningCurrent").orElseThrow()).isEqualTo(4800 / 25.6 / 24, within(1e-12));
-        Row given = Sweep.of(DEMAND.withWorstDailyEnergy(Energy.kilowattHours(3)), BankDemand::resolved)
+        Row exact = sweep.leftOut(List.of("runningCurrent")).rows().findFirst().orElseThrow();
+        assertThat(exact.number("worstDailyEnergy")).as("follows as well").hasValue(4800);
+        Row given = Sweep.of(DEMAND.withWorstDailyEnergy(Energy.kilowattHours(3)), demand -> demand)
                 .vary("dailyEnergy", Axis.of(Energy.kilowattHours(4.8)))
                 .output("worstDailyEnergy")
                 .rows()
