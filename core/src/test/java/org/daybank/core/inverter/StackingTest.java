@@ -106,15 +106,15 @@ class StackingTest {
         InverterFit helped = fit(NEED.withPeak(peak(3000, 3000, 3000, 3000)).withAcSource(source), STACKABLE);
         assertThat(sentence(helped, "continuousPower"))
                 .startsWith("Loads, beyond 2.3 kW from the AC source: power 1.45 kW including a margin of 25 %");
-        assertThat(sentence(helped, "surge")).startsWith("The start beyond 2.3 kW from the AC source asks 700 VA");
+        assertThat(sentence(helped, "surge")).startsWith("Start, beyond 2.3 kW from the AC source: surge 700 VA");
         InverterFit helpedOnThree =
                 fit(need.withLargestLoad(peak(3600, 3600, 3600, 3600)).withAcSource(source), STACKABLE);
         assertThat(sentence(helpedOnThree, "continuousPower"))
                 .startsWith(
-                        "The loads on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
+                        "Loads on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
         assertThat(sentence(helpedOnThree, "surge"))
                 .startsWith(
-                        "The start on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
+                        "Start on the fullest of 3 lines, with the largest load on it and the rest balanced, beyond 2.3 kW");
     }
 
     @Test
