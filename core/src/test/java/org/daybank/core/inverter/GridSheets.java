@@ -36,6 +36,10 @@ final class GridSheets {
     static final IrradianceDistribution SUNSHINE =
             IrradianceDistribution.of(SITE, new Plane(Angle.degrees(30), Angle.degrees(180)), SunPolicy.standard());
 
+    /** The same year on a wall. */
+    static final IrradianceDistribution WALL =
+            IrradianceDistribution.of(SITE, new Plane(Angle.degrees(90), Angle.degrees(180)), SunPolicy.standard());
+
     /** 400 W: 40 V · 10 A; γ − α = −0.45 %/K. */
     static final PvModule MODULE = PvModuleBuilder.builder()
             .model("M400")

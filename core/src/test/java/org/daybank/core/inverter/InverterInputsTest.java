@@ -39,6 +39,8 @@ class InverterInputsTest {
             .withFunctions(List.of(InverterFunction.ASSIST));
     private static final InverterNeed EVENINGS =
             NEED.withHourlyPeaks(Collections.nCopies(24, Power.watts(200))).withSineLoads(List.of("radio"));
+    private static final GridArray ARRAY = GridSheets.array(20);
+    private static final GridArray WALL = new GridArray(GridSheets.EXTREMES, 12, Ratio.of(0.85), GridSheets.WALL);
     private static final AcSource SOURCE = AcSourceBuilder.builder()
             .current(Current.amperes(16))
             .chargingCurrent(Current.amperes(30))
@@ -213,6 +215,8 @@ class InverterInputsTest {
         outOfRange(() -> micro.withMostOnBranch(0), "/mostOnBranch");
         inconsistent(() -> micro.withTrackingLowest(Voltage.volts(50)), "/trackingHighest");
         outOfRange(() -> GridSheets.array(10_001), "/modules");
+        outOfRange(
+                () -> new GridArray(ARRAY.extremes(), ARRAY.modules(), Ratio.ZERO, WALL.sunshine()), "/whenNew");
         outOfRange(() -> new GridArray(GridSheets.EXTREMES, 1, Ratio.of(1.1), GridSheets.SUNSHINE), "/whenNew");
         inconsistent(() -> GridPolicy.standard().withDcAcRatio(Ratio.of(1.5)), "/dcAcRatio");
     }

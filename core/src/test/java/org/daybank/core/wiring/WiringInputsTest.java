@@ -23,7 +23,13 @@ import org.junit.jupiter.api.Test;
 /** Inputs about circuits: what was left out follows the other components, and no absurd value is accepted. */
 class WiringInputsTest {
     private static final Circuit LOADS = Circuits.supply(CircuitKind.DC_LOADS, 24, 10, 3);
-    private static final Circuit OUTPUT = Circuits.supply(CircuitKind.AC_OUTPUT, 400, 20, 15);
+    private static final Circuit OUTPUT = Circuits.supply(CircuitKind.AC_OUTPUT, 400, 20, 15)
+            .withDesignCurrent(Current.amperes(25))
+            .withHighestVoltage(Voltage.volts(440))
+            .withFaultCurrent(Current.kiloamperes(1))
+            .withYearlyEnergy(Energy.kilowattHours(3000))
+            .withRunningCurrent(Current.amperes(8))
+            .withAmbient(Temperature.celsius(35));
     private static final ArrayRuns RUNS = ArrayRunsBuilder.builder()
             .modules(6)
             .moduleVoltage(Voltage.volts(31.2))
