@@ -271,9 +271,14 @@ public final class RecordSchema {
             if (constant != null) {
                 return Optional.of(constant);
             }
-            return assumed == null && rawType.isRecord() && !Scalars.readable(rawType)
+            return assumed == null && !nullable && rawType.isRecord() && !Scalars.readable(rawType) && allDefaulted()
                     ? Optional.of(Defaults.of(rawType.asSubclass(Record.class)))
                     : Optional.empty();
+        }
+
+        private boolean allDefaulted() {
+            return RecordSchema.of(rawType).components().stream()
+                    .allMatch(component -> component.constantDefault().isPresent());
         }
 
         /** Returns the value in a record, as the accessor returns it. */
