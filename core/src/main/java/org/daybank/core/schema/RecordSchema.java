@@ -271,18 +271,14 @@ public final class RecordSchema {
             if (constant != null) {
                 return Optional.of(constant);
             }
-            return assumed == null && hasConstantDefaults(rawType)
+            return assumed == null && !nullable && rawType.isRecord() && !Scalars.readable(rawType) && allDefaulted()
                     ? Optional.of(Defaults.of(rawType.asSubclass(Record.class)))
                     : Optional.empty();
         }
 
-        /** Whether a type is a record each component of which has a constant default. */
-        private static boolean hasConstantDefaults(Class<?> type) {
-            return type.isRecord()
-                    && !Scalars.readable(type)
-                    && of(type).components().stream()
-                            .allMatch(component -> component.constant != null
-                                    || (component.assumed == null && hasConstantDefaults(component.rawType)));
+        private boolean allDefaulted() {
+            return RecordSchema.of(rawType).components().stream()
+                    .allMatch(component -> component.constantDefault().isPresent());
         }
 
         /** Returns the value in a record, as the accessor returns it. */

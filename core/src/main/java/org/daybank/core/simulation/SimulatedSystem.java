@@ -74,7 +74,7 @@ public record SimulatedSystem(
      */
     public SimulatedSystem {
         housing = housing == null ? BankHousing.standard() : housing;
-        Voltage nominal = bank == null ? null : bank.trueNominal();
+        Voltage nominal = bank == null ? null : bank.battery().trueNominal().times(bank.series());
         Validation.of(
                         SimulatedSystem.class,
                         loads,
