@@ -215,8 +215,7 @@ class InverterInputsTest {
         outOfRange(() -> micro.withMostOnBranch(0), "/mostOnBranch");
         inconsistent(() -> micro.withTrackingLowest(Voltage.volts(50)), "/trackingHighest");
         outOfRange(() -> GridSheets.array(10_001), "/modules");
-        outOfRange(
-                () -> new GridArray(ARRAY.extremes(), ARRAY.modules(), Ratio.ZERO, WALL.sunshine()), "/whenNew");
+        outOfRange(() -> new GridArray(ARRAY.extremes(), ARRAY.modules(), Ratio.ZERO, WALL.sunshine()), "/whenNew");
         outOfRange(() -> new GridArray(GridSheets.EXTREMES, 1, Ratio.of(1.1), GridSheets.SUNSHINE), "/whenNew");
         inconsistent(() -> GridPolicy.standard().withDcAcRatio(Ratio.of(1.5)), "/dcAcRatio");
     }
