@@ -12,7 +12,7 @@ final class Asked {
     private Asked() {}
 
     static Html of(DesignOutcome design) {
-        Site site = design.brief().site();
+        Site site = design.brief().resolved().site();
         Html html = new Html()
                 .element(
                         "p",

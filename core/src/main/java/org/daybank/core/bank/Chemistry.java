@@ -79,7 +79,7 @@ public enum Chemistry {
 
     /** Cells in series in what is called 12, 24 or 48 V; of lead-acid, 2 or 6 V as well. */
     public int cellsFor(Voltage nominal) {
-        return (int) Math.round(traits().cellsPer12V() * nominal.volts() / 12);
+        return (int) Math.max(1, Math.round(traits().cellsPer12V() * nominal.volts() / 12));
     }
 
     /** The true nominal voltage of a bank on a bus called 12, 24 or 48 V: 25.6 V for lithium iron phosphate at 24 V. */

@@ -21,7 +21,7 @@ import org.daybank.core.schema.Validation;
  */
 @RecordBuilder
 public record EngineRule(
-        @Bounds(exclusiveMinimum = "0 W", maximum = "1000 kW")
+        @Bounds(exclusiveMinimum = "0 W", maximum = "10000 kW")
         Power power,
 
         @Bounds(minimum = "0", maximum = "0.95", sensible = "0.3–0.5")

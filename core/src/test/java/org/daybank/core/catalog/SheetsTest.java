@@ -98,6 +98,6 @@ class SheetsTest {
         int missing = one.problems().size() - 1;
         assertThat(many.problems()).hasSize(101);
         assertThat(many.problems().get(100).message())
-                .isEqualTo("and %s more problems".formatted(5000 * missing - 100));
+                .isEqualTo("%s more problems are not listed.".formatted(5000 * missing - 100));
     }
 }

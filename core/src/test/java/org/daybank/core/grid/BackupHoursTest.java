@@ -18,6 +18,16 @@ class BackupHoursTest {
         return new BackupNeed(Energy.wattHours(wattHours), null, null, null, null);
     }
 
+    private static final BackupNeed EVERYTHING_STATED =
+            new BackupNeed(Energy.wattHours(2000), Ratio.of(0.5), true, Ratio.of(0.9), TimeSpan.days(3));
+
+    @Test
+    void aHalfFullBankInTheDarkCarriesItsHalf() {
+        // 0.5 · 2000 Wh / 100 W = 10 h, whenever the outage begins
+        BackupHours hours = BackupHours.of(EVERYTHING_STATED, Days.year(hour -> 0, hour -> 100));
+        assertThat(hours.shortest()).isEqualTo(TimeSpan.hours(10));
+    }
+
     /** 100 W around the clock but for 1 kW from six to seven in the evening. */
     private static final GridHours EVENING = Days.year(hour -> 0, hour -> hour == 18 ? 1000 : 100);
 

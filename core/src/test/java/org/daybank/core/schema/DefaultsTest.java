@@ -101,7 +101,8 @@ class DefaultsTest {
                 .hasMessage("Nested has no component magrin but margin");
         assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "power"))
                 .hasMessage("power has no constant default");
-        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak")).hasMessage("peak has no default");
+        assertThatThrownBy(() -> Defaults.otherwise(null, Facts.class, "peak"))
+                .hasMessage("peak has no constant default");
     }
 
     @Test
@@ -120,7 +121,7 @@ class DefaultsTest {
     void factsCarryNoAssumptionButADerivedOneIsListed() {
         assertThat(Defaults.assumptions("", new Facts(Power.watts(5), Power.watts(5))))
                 .containsExactly(new Assumption("/peak", Power.watts(5), false, "equal to power"));
-        assertThatThrownBy(() -> Defaults.of(Facts.class)).hasMessage("power has no constant default");
+        assertThatThrownBy(() -> Defaults.of(Facts.class)).hasMessage("power has no default");
     }
 
     @Test

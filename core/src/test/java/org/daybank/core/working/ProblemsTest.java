@@ -35,7 +35,7 @@ class ProblemsTest {
                 .hasSize(101)
                 .last()
                 .isEqualTo(new Problem("", ProblemCode.MORE, "1 more problem is not listed."));
-        assertThatThrownBy(() -> of(350).throwIfAny()).hasMessageEndingWith("; 250 more problems are not listed.");
+        assertThatThrownBy(() -> of(350).throwIfAny()).hasMessageEndingWith("250 more problems are not listed.");
     }
 
     @Test
