@@ -11,6 +11,7 @@ import org.daybank.core.quantity.Ratio;
 import org.daybank.core.quantity.Voltage;
 import org.daybank.core.schema.Assumed;
 import org.daybank.core.schema.Bounds;
+import org.daybank.core.schema.ProblemCode;
 import org.daybank.core.schema.Resolvable;
 import org.daybank.core.schema.Validation;
 import org.jspecify.annotations.Nullable;
@@ -89,6 +90,12 @@ public record SimulatedSystem(
                         engine,
                         shore,
                         alternator)
+                .that(
+                        bank == null || (bank.series() >= 1 && bank.parallel() >= 1),
+                        "bank",
+                        ProblemCode.INCONSISTENT,
+                        () -> "bank must have at least one battery in series and one string, but had %s and %s."
+                                .formatted(bank.series(), bank.parallel()))
                 .notBelow("absorption", absorption, "the bank's nominal voltage", nominal)
                 .notAbove(
                         "absorption",

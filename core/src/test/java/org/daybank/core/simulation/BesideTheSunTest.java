@@ -57,7 +57,7 @@ class BesideTheSunTest {
         assertThat(Refused.places(() -> new ShorePower(Power.watts(1), Collections.singletonList(null), null)))
                 .containsExactly("/windows/0");
         assertThat(Refused.places(() -> engine(-455, 0.4, 0.8))).containsExactly("/power");
-        assertThat(Refused.places(() -> engine(2e6, 0.4, 0.8))).containsExactly("/power");
+        assertThat(Refused.places(() -> engine(2e7, 0.4, 0.8))).containsExactly("/power");
         assertThat(Refused.places(() -> new ShorePower(Power.ZERO, null, null))).containsExactly("/power");
         assertThat(Refused.places(() -> new ShorePower(Power.watts(1), null, Ratio.percent(49))))
                 .containsExactly("/chargerEfficiency");
