@@ -217,7 +217,8 @@ public record Settings(
         }
 
         private void refuse(Name name, String expected) {
-            wrong.add("%s (%s) must be %s but is '%s'".formatted(name.option(), name.variable(), expected, text(name)));
+            wrong.add(
+                    "%s (%s) must be %s, but was '%s'".formatted(name.option(), name.variable(), expected, text(name)));
         }
     }
 

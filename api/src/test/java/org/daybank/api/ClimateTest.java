@@ -71,8 +71,7 @@ class ClimateTest {
 
         assertThat(response.statusCode()).isEqualTo(200);
         assertThat(answer.at("/result/kind").asText()).isEqualTo("standAlone");
-        assertThat(answer.path("given").path("site").path("latitude").asDouble())
-                .isEqualTo(-41.5);
+        assertThat(answer.at("/given/weather/place/latitude").asDouble()).isEqualTo(-41.5);
         assertThat(answer.at("/result/standAlone/energy/mpptGain/months")).hasSize(12);
         assertThat(again.path("result")).isEqualTo(answer.path("result"));
     }

@@ -114,7 +114,7 @@ class FlatFormsServiceTest {
             delimiter = '|',
             value = {
                 "dailyEnergy=2,4kWh              | dailyEnergy: '2,4kWh'  | the decimal sign is a point, not a comma",
-                "dailyEnergy=2.4                 | dailyEnergy            | the unit is required.",
+                "dailyEnergy=2.4                 | dailyEnergy            | the unit is missing",
                 "depthOfDischarge=80,5%25        | depthOfDischarge       | the decimal sign is a point, not a comma",
                 "designMargin=0,1                | designMargin           | the decimal sign is a point, not a comma",
                 "autonomy=0d                     | autonomy must be       | from 2.4 h to 60 d, but was 0 h.",

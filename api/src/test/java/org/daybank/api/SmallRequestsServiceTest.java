@@ -75,7 +75,7 @@ class SmallRequestsServiceTest {
         JsonNode problem = table("model\n" + "x\n".repeat(2000));
         assertThat(problem.path("errors")).hasSize(101);
         assertThat(problem.at("/errors/100/code").asText()).isEqualTo("more");
-        assertThat(problem.at("/errors/100/detail").asText()).matches("and \\d{4,6} more problems");
+        assertThat(problem.at("/errors/100/detail").asText()).matches("\\d{4,6} more problems are not listed.");
     }
 
     @Test
@@ -89,7 +89,7 @@ class SmallRequestsServiceTest {
     void aLineOfEqualColumnsIsAnsweredByItsFirstHundredProblems() {
         JsonNode problem = table("a" + ",a".repeat(3999) + "\nx");
         // 3,999 repetitions and a line that is too short
-        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("and 3900 more problems");
+        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("3900 more problems are not listed.");
     }
 
     @Test
@@ -99,7 +99,7 @@ class SmallRequestsServiceTest {
             header.append(",c").append(i);
         }
         JsonNode problem = table(header.toString());
-        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("and 3900 more problems");
+        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("3900 more problems are not listed.");
     }
 
     @Test
@@ -125,7 +125,7 @@ class SmallRequestsServiceTest {
                         "{\"calculator\": \"bank-capacity\", \"axes\": [{\"path\": \"policy.autonomy\", \"values\": [\"1 d\"]}],"
                                 + "\"outputs\": [" + outputs + "]}"),
                 400);
-        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("and 156 more problems");
+        assertThat(problem.at("/errors/100/detail").asText()).isEqualTo("156 more problems are not listed.");
     }
 
     /** The catalogue stands for any code that exhausts the stack or the memory. */

@@ -218,7 +218,7 @@ class StrictRequestsServiceTest {
             if (example.equals("charger-selection")) {
                 JsonNode problem = Refusal.document(answer, 400);
                 assertThat(problem.at("/errors/0/pointer").asText()).isEqualTo("/chargingVoltage");
-                assertThat(problem.path("detail").asText()).contains("must be from 1 V to 2 kV");
+                assertThat(problem.path("detail").asText()).contains("must be from 10 V to 75 V");
             } else {
                 Refusal.document(answer, 400);
             }

@@ -7,6 +7,7 @@ import org.daybank.core.design.DesignOutcome;
 import org.daybank.core.design.GridDesign;
 import org.daybank.core.design.NoDesign;
 import org.daybank.core.design.StandAloneDesign;
+import org.daybank.core.working.Solvable;
 
 /**
  * An outcome as it is written: its kind, and one member of that name.
@@ -22,7 +23,8 @@ public record DesignAnswer(
         Optional<StandAloneDesign> standAlone,
         Optional<BackupDesign> backup,
         Optional<GridDesign> grid,
-        Optional<NoDesign> noDesign) {
+        Optional<NoDesign> noDesign)
+        implements Solvable {
     /** The members, one of which is present. */
     public enum Kind {
         /** A system on sun and bank. */
@@ -59,5 +61,15 @@ public record DesignAnswer(
                 .map(DesignOutcome.class::cast)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Override
+    public Optional<String> unsolvedReason() {
+        return noDesign.map(none -> NOTHING_FITS);
+    }
+
+    @Override
+    public String unsolvedStatus() {
+        return "noDesign";
     }
 }

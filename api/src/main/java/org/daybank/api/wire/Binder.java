@@ -193,6 +193,11 @@ public final class Binder {
                     .filter(problem -> !failed.contains(firstName(problem)))
                     .filter(problem -> failed.isEmpty() || !problem.path().isEmpty())
                     .forEach(problem -> problems.add(placed(onTheWire(shape, problem), pointer)));
+        } catch (NullPointerException absent) {
+            // a constructor may stumble over a part that could not be read, which is reported already
+            if (failed.isEmpty()) {
+                throw absent;
+            }
         }
         return null;
     }

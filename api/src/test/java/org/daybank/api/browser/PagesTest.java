@@ -144,7 +144,7 @@ class PagesTest {
                 + " '118')");
         page.click("#design");
         page.until("document.querySelector('#problems li')");
-        assertThat(page.text("#problems")).contains("/loads/0/power", "the unit is required.");
+        assertThat(page.text("#problems")).contains("/loads/0/power", "the unit is missing");
         assertThat(page.hosts()).containsExactly(origin);
     }
 

@@ -8,6 +8,7 @@ import org.daybank.core.sun.MonthlySun;
 import org.daybank.core.wiring.WiringPlan;
 import org.daybank.core.working.Check;
 import org.daybank.core.working.Hazard;
+import org.daybank.core.working.Solvable;
 import org.daybank.core.working.Working;
 
 /**
@@ -22,7 +23,7 @@ import org.daybank.core.working.Working;
  *         none -> "no design");
  * }</pre>
  */
-public sealed interface DesignOutcome permits StandAloneDesign, BackupDesign, GridDesign, NoDesign {
+public sealed interface DesignOutcome extends Solvable permits StandAloneDesign, BackupDesign, GridDesign, NoDesign {
     /** Returns the brief, every default resolved. */
     DesignBrief brief();
 
@@ -73,5 +74,15 @@ public sealed interface DesignOutcome permits StandAloneDesign, BackupDesign, Gr
                 backup -> Optional.of(backup.system().wiring()),
                 grid -> Optional.of(grid.system().wiring()),
                 none -> Optional.empty());
+    }
+
+    @Override
+    default Optional<String> unsolvedReason() {
+        return this instanceof NoDesign ? Optional.of(NOTHING_FITS) : Optional.empty();
+    }
+
+    @Override
+    default String unsolvedStatus() {
+        return "noDesign";
     }
 }

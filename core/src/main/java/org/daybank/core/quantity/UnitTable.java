@@ -67,7 +67,7 @@ final class UnitTable {
             throw refuse(text, "the decimal sign is a point, not a comma");
         }
         if (unitText.isEmpty()) {
-            throw refuse(text, "the unit is required.");
+            throw refuse(text, "the unit is missing");
         }
         Unit unit = bySpelling.get(unitText);
         if (unit == null) {

@@ -53,7 +53,7 @@ class QuantityFormatTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2.4 | the unit is required.",
+                "2.4 | the unit is missing",
                 "2.4 Wh | Wh is a unit of energy",
                 "2.4 kW.h/m2 | kW.h/m2 is a unit of irradiation",
                 "2.4 VA | VA is a unit of apparent power",
@@ -107,7 +107,7 @@ class QuantityFormatTest {
     @ParameterizedTest
     @FieldSource("DIMENSIONS")
     void everyDimensionAsksForItsUnit(Dimension dimension) {
-        assertThatThrownBy(() -> dimension.parse().apply("5")).hasMessageContaining("the unit is required.");
+        assertThatThrownBy(() -> dimension.parse().apply("5")).hasMessageContaining("the unit is missing");
         assertThatThrownBy(() ->
                         dimension.parse().apply("5,5 " + dimension.baseUnit().code()))
                 .hasMessageContaining("a point, not a comma");

@@ -74,7 +74,7 @@ class TableTest {
                                     assertThat(problem.path()).isEqualTo("/power");
                                     assertThat(problem.code()).isEqualTo(ProblemCode.UNREADABLE);
                                     assertThat(problem.message())
-                                            .startsWith("line 2, power: '7.5' is not a power: the unit is required.");
+                                            .startsWith("line 2, power: '7.5' is not a power: the unit is missing");
                                 }));
         assertThatThrownBy(() -> row.value(Integer.class, "count")).hasMessage("line 2: count is required.");
         assertThatThrownBy(() -> row.text("colour")).hasMessage("line 2: colour is required.");
