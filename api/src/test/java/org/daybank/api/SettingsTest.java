@@ -90,10 +90,10 @@ class SettingsTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("'--prot' is not an option")
                 .hasMessageContaining("'--host' stands without a value")
-                .hasMessageContaining("--port (DAYBANK_PORT) must be a whole number from 0 to 65535, but was '70000'.")
+                .hasMessageContaining("--port (DAYBANK_PORT) must be a whole number from 0 to 65535, but was '70000'")
                 .hasMessageContaining("--cors-origins (DAYBANK_CORS_ORIGINS) must be origins as https://plans.example")
                 .hasMessageContaining("--heavy-at-once (DAYBANK_HEAVY_AT_ONCE) must be a whole number from 1 to 1000")
-                .hasMessageContaining("--open-metrics (DAYBANK_OPEN_METRICS) must be true or false, but was 'yes'.")
+                .hasMessageContaining("--open-metrics (DAYBANK_OPEN_METRICS) must be true or false, but was 'yes'")
                 .hasMessageContaining("--time-limit (DAYBANK_TIME_LIMIT) must be a whole number from 1 to 3600")
                 .hasMessageContaining("The API key must be at least 16 printable characters")
                 .hasMessageContaining("Options, each also in the environment");

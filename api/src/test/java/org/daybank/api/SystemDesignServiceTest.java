@@ -144,7 +144,7 @@ class SystemDesignServiceTest {
                 .allSatisfy(voltage -> assertThat(voltage.path("failedChecks")).anySatisfy(reason -> {
                     assertThat(reason.path("rule").asText()).isEqualTo("continuousPower");
                     assertThat(reason.at("/value/value").asDouble()).isGreaterThan(60_000 * 1.25);
-                    assertThat(reason.path("message").asText()).startsWith("The nearest, ");
+                    assertThat(reason.path("message").asText()).startsWith("The nearest product, ");
                 }));
     }
 

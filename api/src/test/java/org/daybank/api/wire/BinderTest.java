@@ -171,7 +171,7 @@ class BinderTest {
                 .extracting(Problem::path, Problem::code)
                 .containsExactly(tuple("/share", ProblemCode.MISSING));
         // where every part was read, what a constructor throws is our own mistake and no problem of the request
-        assertThatThrownBy(() -> problems(Careless.class, "{\"power\": \"-5 W\", \"share\": 1}"))
+        assertThatThrownBy(() -> bind(Careless.class, "{\"power\": \"-5 W\", \"share\": 1}"))
                 .isExactlyInstanceOf(IllegalArgumentException.class)
                 .hasMessage("less than nothing");
     }
